@@ -1,0 +1,27 @@
+import { type Answer, isInterval } from '../tree/answers.ts'
+import type { Observation } from '../tree/observation.ts'
+import { answerLabel } from '../words/tree-texts.ts'
+import type { Words } from '../words/words.ts'
+
+/** An answer as a person reads it back: the label, the signs seen, or the reading and its instrument. */
+export function answerText(words: Words, observation: Observation, answer: Answer): string {
+  const label = (id: string) => answerLabel(words, observation.id, id)
+  if (typeof answer === 'string') return label(answer)
+  if (isInterval(answer)) {
+    const reading = readingText(words, observation, answer.reading)
+    if (!answer.instrument) return reading
+    const instrument = words.t(`observations:${observation.id}.instruments.${answer.instrument}`)
+    return `${reading} (${instrument})`
+  }
+  const told = Object.entries(answer)
+  const seen = told.filter(([, value]) => value === 'yes').map(([sign]) => label(sign))
+  const unsure = told.filter(([, value]) => value === 'unsure').map(([sign]) => label(sign))
+  if (seen.length + unsure.length === 0) return label('none')
+  const doubt = unsure.length > 0 ? [`${label('unsure')}: ${unsure.join('; ')}`] : []
+  return [...seen, ...doubt].join('; ')
+}
+
+function readingText(words: Words, observation: Observation, value: number): string {
+  if (observation.kind !== 'measure') throw new Error(`${observation.id} is not a measure`)
+  return words.t(`ui:units.${observation.unit}`, { count: value, value })
+}

@@ -1,0 +1,65 @@
+import type { Finding } from '../findings/finding.ts'
+import { formatFinding } from '../findings/format-finding.ts'
+import { prove } from '../prove/prove.ts'
+import { BadUse } from './bad-use.ts'
+import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
+import { type Command, readArguments } from './command.ts'
+import { say } from './terminal.ts'
+
+const MANUAL = `NAME
+  jarside check - load every authored file and prove every tree
+
+USAGE
+  jarside check [--json] [--in <folder>]
+
+  Prints each finding with its place, its reason and how to mend it, then one line for each
+  kind of property of each tree: how many are proved. "Not decided" is not "proved".
+
+OPTIONS
+  --json         print one object: { ok, findings, trees }
+  --in <folder>  check this folder's files
+  --help         show this page
+
+EXIT CODES
+  0  no findings, and everything proved
+  1  findings, or something not proved
+  2  an option that does not fit, or no such folder`
+
+/** `jarside check`: what an author runs before asking for a review. */
+export const check: Command = {
+  name: 'check',
+  summary: 'load every authored file, prove every tree, print findings',
+  manual: MANUAL,
+  async run(args, terminal, open) {
+    const { values, positionals } = readArguments(args, {
+      json: { type: 'boolean', default: false },
+      in: { type: 'string' },
+      help: { type: 'boolean' }
+    })
+    if (positionals.length > 0) {
+      throw new BadUse('`jarside check` takes no names. For another folder use --in <folder>.')
+    }
+    const { loaded, files } = await open(values.in)
+    const trees = loaded.trees.map(tree =>
+      checkedTree(tree.id, prove(tree, loaded.places[tree.id]))
+    )
+    const findings = [...loaded.findings, ...trees.flatMap(tree => tree.findings)]
+    const ok = findings.length === 0 && trees.length > 0 && trees.every(({ proved }) => proved)
+    if (values.json) {
+      say(terminal.output, JSON.stringify({ ok, findings, trees: trees.map(plain) }, null, 2))
+    } else {
+      const textOf = (path: string) => files.find(file => file.path === path)?.text
+      const report = findings.map((finding: Finding) => formatFinding(finding, textOf))
+      say(terminal.output, ...report, ...trees.flatMap(checkedLines), lastLine(findings.length, ok))
+    }
+    return ok ? 0 : 1
+  }
+}
+
+const plain = ({ tree, proved, groups }: CheckedTree) => ({ tree, proved, groups })
+
+function lastLine(findings: number, ok: boolean): string {
+  if (ok) return 'No findings. Everything is proved.'
+  if (findings === 0) return 'No findings, but not everything is proved.'
+  return findings === 1 ? '1 finding.' : `${findings} findings.`
+}

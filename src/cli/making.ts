@@ -1,0 +1,17 @@
+import type { Loaded } from '../load/load.ts'
+import type { OfficePack } from '../office/office-pack.ts'
+import type { Words } from '../words/words.ts'
+import type { Paint } from './paint.ts'
+
+/** What the texts are made with. */
+export interface Making {
+  readonly words: Words
+  readonly paint: Paint
+  readonly sources: Loaded['sources']
+  readonly office: OfficePack | null
+}
+
+/** A heading and its lines, with a blank line before; nothing where there are no lines. */
+export function section(paint: Paint, title: string, lines: readonly string[]): string[] {
+  return lines.length > 0 ? ['', paint.strong(title), ...lines] : []
+}

@@ -1,0 +1,75 @@
+import { type Answers, signsOf } from '../tree/answers.ts'
+import type { Observation, Sign } from '../tree/observation.ts'
+import { answerHint, answerLabel } from '../words/tree-texts.ts'
+import type { Words } from '../words/words.ts'
+import type { Making } from './making.ts'
+import { PROMPTS } from './prompts.ts'
+
+/** What a question offers, in the order in which it is numbered from 1. */
+export function offered(observation: Observation): readonly string[] {
+  switch (observation.kind) {
+    case 'choice':
+      return observation.answers.map(({ id }) => id)
+    case 'signs':
+      return observation.signs.filter(({ volunteered }) => !volunteered).map(({ id }) => id)
+    case 'measure':
+      return observation.instruments.map(({ id }) => id)
+  }
+}
+
+/** The signs of a screen that are asked and not yet told. */
+export function openSigns(
+  observation: Extract<Observation, { kind: 'signs' }>,
+  answers: Answers
+): readonly Sign[] {
+  const told = signsOf(answers, observation.id)
+  return observation.signs.filter(({ id, volunteered }) => !volunteered && !Object.hasOwn(told, id))
+}
+
+/** A question as lines: its heading, how to look, its numbered answers. */
+export function questionText(
+  observation: Observation,
+  answers: Answers,
+  { words, paint }: Making
+): string[] {
+  const { id, kind } = observation
+  return [
+    paint.strong(words.t(`observations:${id}.ask`)),
+    words.t(`observations:${id}.how`),
+    '',
+    ...(kind === 'measure' ? [] : answerLines(words, observation, answers)),
+    ...(kind === 'signs' ? [`${'0'.padStart(4)}  ${answerLabel(words, id, 'none')}`] : []),
+    `${'u'.padStart(4)}  ${withHint(words, id, 'unsure')}`
+  ]
+}
+
+/** The instruments of a measure, numbered. */
+export function instrumentLines(observation: Observation, words: Words): string[] {
+  return offered(observation).map((instrument, at) =>
+    numbered(at, words.t(`observations:${observation.id}.instruments.${instrument}`))
+  )
+}
+
+// A sign that was told stays in its line: a number must not come to mean another sign.
+function answerLines(words: Words, observation: Observation, answers: Answers): string[] {
+  const told = signsOf(answers, observation.id)
+  return offered(observation).map((answer, at) => {
+    const value = Object.hasOwn(told, answer) ? told[answer] : undefined
+    return numbered(
+      at,
+      value
+        ? `${answerLabel(words, observation.id, answer)} ${PROMPTS.told[value]}`
+        : withHint(words, observation.id, answer)
+    )
+  })
+}
+
+/** A line of a numbered list. */
+export const numbered = (at: number, text: string): string =>
+  `${String(at + 1).padStart(4)}  ${text}`
+
+function withHint(words: Words, id: string, answer: string): string {
+  const hint = answerHint(words, id, answer)
+  const label = answerLabel(words, id, answer)
+  return hint ? `${label}: ${hint}` : label
+}

@@ -1,0 +1,70 @@
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { type AuthoredFile, type Loaded, load } from '../load/load.ts'
+import { type OfficePack, readOfficePack } from '../office/office-pack.ts'
+import { BadUse } from './bad-use.ts'
+
+/** The folder of this project, where authored files are looked for unless `--in` says otherwise. */
+export const PROJECT = fileURLToPath(new URL('../../', import.meta.url))
+
+/** Where authored files stand in a project, and how their names end. */
+const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] = [
+  { folder: 'shared', ending: '.yaml' },
+  { folder: 'shared/pieces', ending: '.yaml' },
+  { folder: 'trees', ending: '.yaml' }
+]
+
+/** A project's authored files, with paths as findings show them. */
+export function readAuthored(project: string): AuthoredFile[] {
+  if (!existsSync(project) || !statSync(project).isDirectory()) {
+    throw new BadUse(`There is no folder \`${project}\`. Name the folder that holds \`trees\`.`)
+  }
+  const paths = AUTHORED.flatMap(({ folder, ending }) => filesIn(project, folder, ending))
+  const locales = foldersIn(project, 'locales').flatMap(tag =>
+    filesIn(project, `locales/${tag}`, '.json')
+  )
+  const office = existsSync(join(project, 'public/office.json')) ? ['public/office.json'] : []
+  return [...paths, ...locales, ...office].map(path => ({
+    path,
+    text: readFileSync(join(project, path), 'utf8')
+  }))
+}
+
+/** How a command comes by its project: from the folder named, or from this project's own. */
+export type OpenProject = (folder?: string) => Promise<Project>
+
+/** Reads and loads a project. @throws BadUse when there is no such folder, or no tree in it. */
+export async function loadProject(project: string = PROJECT): Promise<Project> {
+  const files = readAuthored(project)
+  if (!files.some(({ path }) => path.startsWith('trees/'))) {
+    throw new BadUse(`No tree stands in \`${join(project, 'trees')}\`. Trees are \`.yaml\` files.`)
+  }
+  const loaded = await load(files)
+  return { files, loaded, office: readOfficePack(loaded.office) }
+}
+
+/** What was read, and what loading made of it. */
+export interface Project {
+  readonly files: readonly AuthoredFile[]
+  readonly loaded: Loaded
+  readonly office: OfficePack | null
+}
+
+function filesIn(project: string, folder: string, ending: string): string[] {
+  const at = join(project, folder)
+  if (!existsSync(at)) return []
+  return readdirSync(at, { withFileTypes: true })
+    .filter(entry => entry.isFile() && entry.name.endsWith(ending))
+    .map(entry => `${folder}/${entry.name}`)
+    .sort()
+}
+
+function foldersIn(project: string, folder: string): string[] {
+  const at = join(project, folder)
+  if (!existsSync(at)) return []
+  return readdirSync(at, { withFileTypes: true })
+    .filter(entry => entry.isDirectory())
+    .map(entry => entry.name)
+    .sort()
+}

@@ -1,0 +1,59 @@
+import type { Loaded } from '../load/load.ts'
+import type { Referral } from '../office/referral.ts'
+import { CAUTIONS, cautionText } from '../words/tree-texts.ts'
+import { verdictText } from '../words/verdict-text.ts'
+import type { Words } from '../words/words.ts'
+import type { Report } from './report.ts'
+import { sourcesOf } from './sources.ts'
+
+/** A report as one object for other programs: ids for them, sentences for people. */
+export function reportJson(report: Report, words: Words, sources: Loaded['sources']) {
+  const { tree, walk, possible, advice } = report
+  const { person, container, batch, use, atLeast } = possible
+  const verdict = advice?.verdict ?? null
+  return {
+    tree: tree.id,
+    edition: tree.edition,
+    fingerprint: tree.fingerprint,
+    draft: tree.review.state === 'draft',
+    review: { ...tree.review, overdue: report.overdue },
+    finished: walk.finished,
+    verdict,
+    also: advice?.also ?? [],
+    use: walk.finished ? walk.outcome.use : null,
+    atLeast,
+    asks: walk.asks?.observation ?? null,
+    possible: { person, container, batch, use },
+    trail: walk.trail.map(({ question, observation, answer, because, settledBy }) => ({
+      question,
+      observation,
+      answer,
+      because,
+      ...(settledBy && { settledBy })
+    })),
+    notes: advice?.notes ?? walk.outcome.notes,
+    doNow: (advice?.doNow ?? []).map(step => words.t(`steps:${step}`)),
+    referral: report.referrals.map(referral => referralJson(referral, words)),
+    message: verdict && verdictText(words, tree.id, verdict, 'message', walk.outcome.use),
+    cautions: CAUTIONS.map(caution => cautionText(words, tree.id, caution)),
+    recheck: advice?.recheck ?? null,
+    sources: sourcesOf(report, sources).map(({ id, title, publisher, year, address }) => ({
+      id,
+      title,
+      publisher,
+      year,
+      address
+    })),
+    // What ended the walk while questions were still open.
+    ...(report.emergency && { stopped: 'emergency' })
+  }
+}
+
+function referralJson({ to, name, phone, say }: Referral, words: Words) {
+  return {
+    to,
+    name: name ?? words.t(`ui:referral.${to}.name`),
+    phone,
+    say: say ?? words.t(`ui:referral.${to}.say`)
+  }
+}

@@ -1,0 +1,37 @@
+import { TRACKS } from '../tree/observation.ts'
+import { answerText } from './answer-text.ts'
+import { footText } from './call-text.ts'
+import { type Making, section } from './making.ts'
+import { PROMPTS } from './prompts.ts'
+import type { Report } from './report.ts'
+import { standingText } from './standing-text.ts'
+
+/** A walk that is not finished, as lines: what was told, what is asked next, what it comes to at least. */
+export function unfinishedText(report: Report, making: Making): string[] {
+  const { words, paint } = making
+  const { asks } = report.walk
+  const { atLeast } = report.possible
+  const least = TRACKS.flatMap(track => atLeast[track] ?? [])
+  const next = asks
+    ? PROMPTS.notFinished(asks.observation, words.t(`observations:${asks.observation}.ask`))
+    : ''
+  return [
+    ...section(paint, words.t('ui:trail'), answerLines(report, making)),
+    '',
+    next,
+    PROMPTS.atLeast(least, atLeast.use),
+    '',
+    footText(making),
+    ...standingText(report, making)
+  ]
+}
+
+/** Every answer told, in the order of the tree. */
+function answerLines({ tree, answers }: Report, { words }: Making): string[] {
+  return Object.values(tree.observations).flatMap(observation => {
+    const answer = answers[observation.id]
+    return answer === undefined
+      ? []
+      : [`- ${observation.id}: ${answerText(words, observation, answer)}`]
+  })
+}

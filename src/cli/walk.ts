@@ -1,0 +1,94 @@
+import { formatFinding } from '../findings/format-finding.ts'
+import { nearestNames } from '../findings/nearest-name.ts'
+import type { Tree } from '../tree/tree.ts'
+import { walk } from '../tree/walk.ts'
+import { createWords, SOURCE_TAG } from '../words/words.ts'
+import { BadUse, didYouMean } from './bad-use.ts'
+import { type Command, readArguments } from './command.ts'
+import { readTold } from './given.ts'
+import { walkInteractively } from './interactive-walk.ts'
+import { readLines } from './line-reader.ts'
+import type { Making } from './making.ts'
+import { outcomeText } from './outcome-text.ts'
+import { createPaint } from './paint.ts'
+import type { Project } from './read-project.ts'
+import { reportOn } from './report.ts'
+import { reportJson } from './report-json.ts'
+import { print, say, type Terminal } from './terminal.ts'
+import { unfinishedText } from './unfinished-text.ts'
+import { WALK_MANUAL } from './walk-manual.ts'
+
+/** `jarside walk`: one walk through a tree, asked in a terminal or told on the command line. */
+export const walkCommand: Command = {
+  name: 'walk',
+  summary: 'walk a tree: asked one question at a time, or told with --given',
+  manual: WALK_MANUAL,
+  async run(args, terminal, open) {
+    const { values, positionals } = readArguments(args, {
+      given: { type: 'string', multiple: true, default: [] },
+      none: { type: 'string', multiple: true, default: [] },
+      unsure: { type: 'string', multiple: true, default: [] },
+      json: { type: 'boolean', default: false },
+      strict: { type: 'boolean', default: false },
+      in: { type: 'string' },
+      help: { type: 'boolean' }
+    })
+    const project = await open(values.in)
+    const tree = treeNamed(project, positionals, terminal)
+    if (!tree) return 1
+    const { loaded, office } = project
+    const others = loaded.trees.filter(({ id }) => id !== tree.id)
+    const known = { tree, others, observations: Object.keys(loaded.observations) }
+    const answers = readTold(known, values)
+    const making: Making = {
+      words: createWords(loaded.words, SOURCE_TAG),
+      paint: createPaint(terminal.colors),
+      sources: loaded.sources,
+      office
+    }
+    if (terminal.interactive && !values.json) {
+      const lines = readLines(terminal)
+      try {
+        const end = await walkInteractively(tree, answers, { terminal, lines, making })
+        return values.strict && !walk(tree, end).finished ? 1 : 0
+      } finally {
+        lines.close()
+      }
+    }
+    const report = reportOn(tree, answers, office, terminal.today)
+    if (values.json) {
+      say(
+        terminal.output,
+        JSON.stringify(reportJson(report, making.words, loaded.sources), null, 2)
+      )
+    } else {
+      const { advice } = report
+      const lines = advice ? outcomeText(report, advice, making) : unfinishedText(report, making)
+      print(terminal, ...lines)
+    }
+    return values.strict && !report.walk.finished ? 1 : 0
+  }
+}
+
+/** The tree that was named; undefined, with its findings on the error stream, where it has some. */
+function treeNamed(
+  { loaded, files }: Project,
+  positionals: readonly string[],
+  terminal: Terminal
+): Tree | undefined {
+  const authored = files.flatMap(({ path }) => /^trees\/([^/.]+)\.yaml$/.exec(path)?.[1] ?? [])
+  const [name, ...rest] = positionals
+  if (name === undefined || rest.length > 0) {
+    throw new BadUse(`Name one tree to walk: ${authored.map(id => `\`${id}\``).join(', ')}.`)
+  }
+  const tree = loaded.trees.find(({ id }) => id === name)
+  if (tree) return tree
+  if (!authored.includes(name)) {
+    const near = didYouMean(nearestNames(name, authored))
+    throw new BadUse(`There is no tree \`${name}\`.${near} Trees: ${authored.join(', ')}.`)
+  }
+  const textOf = (path: string) => files.find(file => file.path === path)?.text
+  say(terminal.errors, ...loaded.findings.map(finding => formatFinding(finding, textOf)))
+  say(terminal.errors, `\`${name}\` cannot be walked until these are mended: jarside check.`)
+  return undefined
+}

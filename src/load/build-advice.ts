@@ -1,0 +1,103 @@
+import type { Place } from '../findings/place.ts'
+import type { Advice, NoteAdvice, Steps } from '../tree/tree.ts'
+import type { Keys } from './authored.ts'
+import type { DraftNote } from './expand.ts'
+import { type Linking, linkSources, unknownName } from './linking.ts'
+import type { Shaped } from './project.ts'
+import { listed } from './schemas/common.ts'
+import type { AuthoredNote, AuthoredTree } from './schemas/tree.ts'
+import type { AuthoredSteps, AuthoredVerdict, AuthoredVerdicts } from './schemas/verdicts.ts'
+
+type PlaceOf = (keys: Keys, part?: 'key' | 'value') => Place
+
+/** Which steps each verdict and note stands for in a tree: its own, else the verdict's. */
+export function buildAdvice(
+  linking: Linking,
+  { value: shared }: Shaped<AuthoredVerdicts>,
+  { value: tree, doc }: Shaped<AuthoredTree>,
+  notes: ReadonlyMap<string, DraftNote>
+): Advice {
+  const { report, verdicts } = linking
+  const own = tree.advice ?? {}
+  for (const [id, steps] of Object.entries(own)) {
+    const place: PlaceOf = (keys, part) => doc.place(['advice', id, ...keys], part)
+    if (!verdicts.has(id)) {
+      unknownName(report, 'unknown-verdict', place([]), id, verdicts.keys())
+    }
+    linkSources(linking, listed(steps.because), index => place(['because', index], 'value'))
+  }
+  const entries = Object.entries({ ...shared.person, ...shared.container, ...shared.batch })
+  const advice: Advice = {
+    verdicts: Object.fromEntries(entries.map(([id, verdict]) => [id, stepsOf(verdict, own[id])])),
+    notes: Object.fromEntries(
+      [...notes.values()].map(({ id, body, place }) => {
+        linkSources(linking, listed(body.because), index => place(['because', index], 'value'))
+        return [id, noteOf(body)]
+      })
+    ),
+    whileIll: shared['while-ill'],
+    unsureNote: shared['unsure-note']
+  }
+  checkDrops(linking, advice, notes)
+  return advice
+}
+
+function stepsOf(verdict: AuthoredVerdict, own: AuthoredSteps | undefined): Steps {
+  const said: AuthoredSteps = { ...verdict.advice, ...own }
+  const recheck = own?.recheck ?? verdict.advice.recheck ?? verdict.recheck
+  return {
+    doNow: said['do-now'] ?? [],
+    byUse: {
+      'as-directed': said['as-directed'] ?? [],
+      'not-yet': said['not-yet'] ?? [],
+      never: said.never ?? []
+    },
+    clean: said.clean ?? [],
+    keep: said.keep ?? [],
+    startAgain: said['start-again'] ?? [],
+    ...(recheck && { recheck }),
+    because: listed(said.because),
+    leaveIt: verdict['leave-it'] ?? false,
+    refer: said.refer ?? verdict.refer ?? []
+  }
+}
+
+function noteOf(note: AuthoredNote): NoteAdvice {
+  return {
+    adds: note.adds ?? [],
+    clean: note.clean ?? [],
+    drops: note.drops ?? [],
+    ...(note.recheck && { recheck: note.recheck }),
+    because: listed(note.because),
+    refer: note.refer ?? []
+  }
+}
+
+/** Every step that some verdict or note of the tree can say. */
+export function stepsSaid({ verdicts, notes, whileIll }: Advice): ReadonlySet<string> {
+  return new Set([
+    ...Object.values(verdicts).flatMap(({ doNow, byUse, clean, keep, startAgain }) => [
+      ...doNow,
+      ...Object.values(byUse).flat(),
+      ...clean,
+      ...keep,
+      ...startAgain
+    ]),
+    ...Object.values(notes).flatMap(({ adds, clean }) => [...adds, ...clean]),
+    ...whileIll.adds
+  ])
+}
+
+function checkDrops(
+  { report }: Linking,
+  advice: Advice,
+  notes: ReadonlyMap<string, DraftNote>
+): void {
+  const said = stepsSaid(advice)
+  for (const { body, place } of notes.values()) {
+    for (const [index, step] of (body.drops ?? []).entries()) {
+      if (said.has(step)) continue
+      unknownName(report, 'unknown-step', place(['drops', index], 'value'), step, said)
+    }
+  }
+}

@@ -1,0 +1,49 @@
+import { stepsSaid } from './build-advice.ts'
+import type { Linked } from './link-tree.ts'
+import { unknownName } from './linking.ts'
+import type { Project } from './project.ts'
+import type { Report } from './report.ts'
+
+/** Reports what of the shared files no tree has a use for, and what the office pack leaves open. */
+export function checkWhole(project: Project, linked: readonly Linked[], report: Report): void {
+  const { observations, verdicts, pieces, trees, rules } = project
+  const asked = new Set(linked.flatMap(({ tree }) => Object.keys(tree.observations)))
+  for (const observation of Object.keys(observations?.value ?? {})) {
+    if (asked.has(observation) || !observations) continue
+    report.add('observation-unused', observations.doc.place([observation]), { observation })
+  }
+  const taken = new Set([...trees.values()].flatMap(({ value }) => Object.keys(value.pieces ?? {})))
+  for (const [piece, { doc }] of pieces) {
+    if (!taken.has(piece)) report.add('piece-unused', doc.place(['id'], 'value'), { piece })
+  }
+  for (const [stem, { doc }] of rules) {
+    if (trees.has(stem)) continue
+    const file = `trees/${stem}.yaml`
+    report.add('missing-file', doc.place(['rules']), { file, holds: 'the tree of these rules' })
+  }
+  if (verdicts && linked.length > 0) {
+    const said = new Set(linked.flatMap(({ tree }) => [...stepsSaid(tree.advice)]))
+    for (const [index, step] of verdicts.value['while-ill'].drops.entries()) {
+      if (said.has(step)) continue
+      const place = verdicts.doc.place(['while-ill', 'drops', index], 'value')
+      unknownName(report, 'unknown-step', place, step, said)
+    }
+  }
+}
+
+/** Reports referrals of the office pack to numbers that it does not have. */
+export function checkOffice({ office }: Project, report: Report): void {
+  if (!office) return
+  const { value, doc } = office
+  const numbers = value.numbers.map(({ id }) => id)
+  for (const [index, id] of numbers.entries()) {
+    if (numbers.indexOf(id) === index) continue
+    const facts = { what: 'phone number', id }
+    report.add('duplicate-id', doc.place(['numbers', index, 'id'], 'value'), facts)
+  }
+  for (const [index, { number }] of value.referrals.entries()) {
+    if (number === undefined || numbers.includes(number)) continue
+    const place = doc.place(['referrals', index, 'number'], 'value')
+    unknownName(report, 'unknown-number', place, number, numbers)
+  }
+}

@@ -1,0 +1,66 @@
+import { nearestNames } from '../findings/nearest-name.ts'
+import type { Linked } from './link-tree.ts'
+import type { Project } from './project.ts'
+import type { Report } from './report.ts'
+import { textKeys, unmatched } from './texts.ts'
+import { type Wanted, wantedTexts } from './wanted-texts.ts'
+
+/** The language that authors write first. */
+const SOURCE_TAG = 'en'
+
+/** Holds the words against what is shown: English must have all of it, no language more. */
+export function checkWords(
+  project: Project,
+  linked: readonly Linked[],
+  paths: ReadonlySet<string>,
+  report: Report
+): void {
+  for (const [stem, wanted] of wantedTexts(project, linked)) {
+    const file = `locales/${SOURCE_TAG}/${stem}.json`
+    if (!paths.has(file) && wanted.size > 0) {
+      report.add('missing-file', null, { file, holds: `the English words of \`${stem}\`` })
+    }
+    for (const [tag, files] of project.words) {
+      const words = files.get(stem)
+      if (!words) continue
+      const keys = textKeys(words.value)
+      if (tag === SOURCE_TAG) checkMissing(wanted, keys, file, report)
+      const optional = optionalTexts(stem, wanted, keys, project)
+      for (const { key, name, beside } of unmatched(keys, [...wanted.keys(), ...optional])) {
+        const place = words.doc.place(key.split('.'))
+        report.add('orphaned-text', place, { text: key, near: nearestNames(name, beside) })
+      }
+    }
+  }
+}
+
+function checkMissing(wanted: Wanted, keys: readonly string[], file: string, report: Report): void {
+  for (const { key, name, beside } of unmatched(wanted.keys(), keys)) {
+    const first = [...wanted].find(([text]) => text === key || text.startsWith(`${key}.`))
+    const near = nearestNames(name, beside)
+    report.add('missing-text', first?.[1] ?? null, { text: key, file, near })
+  }
+}
+
+/** The texts that may stand in a file though nothing asks for them. */
+function optionalTexts(
+  stem: string,
+  wanted: Wanted,
+  keys: readonly string[],
+  { verdicts, trees }: Project
+): readonly string[] {
+  if (stem === 'observations') {
+    return [...wanted.keys()].map(key => key.replace(/\.label$/, '.hint'))
+  }
+  if (stem === 'verdicts') {
+    const ids = new Set([...wanted.keys()].map(key => key.split('.')[0]))
+    return keys.filter(key => ids.has(key.split('.')[0]))
+  }
+  if (!trees.has(stem) || !verdicts) return []
+  const { person, container, batch } = verdicts.value
+  const known = new Set(Object.keys({ ...person, ...container, ...batch }))
+  return keys.filter(key => {
+    const [first, second = ''] = key.split('.')
+    return first === 'rules-of-thumb' || (first === 'verdicts' && known.has(second))
+  })
+}

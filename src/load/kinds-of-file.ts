@@ -1,0 +1,29 @@
+/** What a file is by where it stands; null where nothing is read. */
+export type FileKind =
+  | { readonly kind: 'observations' | 'verdicts' | 'sources' | 'office' }
+  | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
+  | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
+
+const NAME = '[a-z][a-z0-9]*(?:-[a-z0-9]+)*'
+const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
+  [/^shared\/observations\.yaml$/, () => ({ kind: 'observations' })],
+  [/^shared\/verdicts\.yaml$/, () => ({ kind: 'verdicts' })],
+  [/^shared\/sources\.yaml$/, () => ({ kind: 'sources' })],
+  [/^public\/office\.json$/, () => ({ kind: 'office' })],
+  [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],
+  [new RegExp(`^trees/(${NAME})\\.rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
+  [new RegExp(`^trees/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],
+  [
+    new RegExp(`^locales/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)/(${NAME})\\.json$`),
+    ([, tag = '', stem = '']) => ({ kind: 'words', tag, stem })
+  ]
+]
+
+/** What the file at that place is read as. */
+export function fileKind(path: string): FileKind | null {
+  for (const [where, kind] of WHERE) {
+    const parts = where.exec(path)
+    if (parts) return kind(parts)
+  }
+  return null
+}

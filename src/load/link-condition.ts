@@ -1,0 +1,88 @@
+import type { Observation } from '../tree/observation.ts'
+import type { Condition } from '../tree/tree.ts'
+import type { Keys } from './authored.ts'
+import { rangeOf } from './build-observations.ts'
+import { KIND_WORDS } from './kind-words.ts'
+import type { DraftRule } from './link-rule.ts'
+import { type Linking, unknownName } from './linking.ts'
+import type { AuthoredCondition } from './schemas/rules.ts'
+
+type Group = Extract<AuthoredCondition, Readonly<Record<string, unknown>>>
+
+const RANGE_KEYS = ['at-least', 'over', 'under', 'at-most', 'straddles']
+const WANTS = {
+  choice: 'an answer, a list of answers, or `unsure`',
+  signs: 'a sign, or a group of signs each with `yes`, `no` or `unsure`',
+  measure: 'a range like `{ at-most: 4.2 }`, `{ straddles: 4.2 }`, or `unsure`'
+}
+
+/** What a rule asks of one observation, as literals of its conjunction. */
+export function linkCondition(
+  linking: Linking,
+  rule: DraftRule,
+  id: string,
+  authored: AuthoredCondition,
+  keys: Keys
+): readonly Condition[] {
+  const observation = linking.observations.get(id)
+  switch (observation?.kind) {
+    case 'choice': {
+      if (typeof authored === 'object' && !Array.isArray(authored)) break
+      const among = typeof authored === 'string' ? [authored] : authored
+      const known = [...observation.answers.map(answer => answer.id), 'unsure']
+      checkNames(linking, rule, 'unknown-answer', among, known, keys)
+      return [{ kind: 'choice', observation: id, among }]
+    }
+    case 'signs': {
+      if (Array.isArray(authored)) break
+      const known = observation.signs.map(sign => sign.id)
+      const signs = typeof authored === 'string' ? { [authored]: 'yes' } : (authored as Group)
+      checkNames(linking, rule, 'unknown-sign', Object.keys(signs), known, keys)
+      return Object.entries(signs).map(([sign, values]) => ({
+        kind: 'sign',
+        observation: id,
+        sign,
+        among: (Array.isArray(values) ? values : [values]) as ('yes' | 'no' | 'unsure')[]
+      }))
+    }
+    case 'measure': {
+      if (authored === 'unsure') return [{ kind: 'measure', observation: id, is: 'unsure' }]
+      if (typeof authored === 'string' || Array.isArray(authored)) break
+      const names = Object.keys(authored)
+      if (names.length === 0 || names.some(name => !RANGE_KEYS.includes(name))) break
+      if (authored.straddles === undefined) {
+        return [{ kind: 'measure', observation: id, is: { within: rangeOf(authored as object) } }]
+      }
+      if (names.length > 1 || typeof authored.straddles !== 'number') break
+      return [{ kind: 'measure', observation: id, is: { straddles: authored.straddles } }]
+    }
+  }
+  return notForKind(linking, rule, observation, keys)
+}
+
+function checkNames(
+  { report }: Linking,
+  { place }: DraftRule,
+  code: 'unknown-answer' | 'unknown-sign',
+  names: readonly string[],
+  known: readonly string[],
+  keys: Keys
+): void {
+  for (const name of names) {
+    if (known.includes(name)) continue
+    unknownName(report, code, place([...keys, name], 'value'), name, known)
+  }
+}
+
+function notForKind(
+  { report }: Linking,
+  { body, place }: DraftRule,
+  observation: Observation | undefined,
+  keys: Keys
+): readonly Condition[] {
+  if (!observation) return []
+  const { id, kind } = observation
+  const facts = { rule: body.id, observation: id, kind: KIND_WORDS[kind], wants: WANTS[kind] }
+  report.add('condition-not-for-kind', place(keys), facts)
+  return []
+}

@@ -1,0 +1,84 @@
+import type { Place } from '../findings/place.ts'
+import type { Claim, Condition, Rule } from '../tree/tree.ts'
+import type { Keys } from './authored.ts'
+import { linkCondition } from './link-condition.ts'
+import { type Linking, linkSources, unknownName } from './linking.ts'
+import { neverApplies } from './never-applies.ts'
+import { listed } from './schemas/common.ts'
+import { type AuthoredConjunction, type AuthoredRule, CLAIMS } from './schemas/rules.ts'
+
+/** A rule as authored, and where its parts stand. */
+export interface DraftRule {
+  readonly body: AuthoredRule
+  place(keys: Keys, part?: 'key' | 'value'): Place
+}
+
+/** A rule with its names checked; `asked` are the observations in the tree's answer space. */
+export function linkRule(
+  linking: Linking,
+  { body, place }: DraftRule,
+  asked: ReadonlySet<string>
+): Rule | null {
+  const { report } = linking
+  const before = report.findings.length
+  const because = listed(body.because)
+  linkSources(linking, because, index => place(['because', index], 'value'))
+  const claim = linkClaim(linking, { body, place })
+  const conjunction = (authored: AuthoredConjunction, keys: Keys): readonly Condition[] =>
+    Object.entries(authored).flatMap(([observation, condition]) => {
+      const at = [...keys, observation]
+      if (observation === 'rest') return []
+      if (!linking.observations.has(observation)) {
+        const known = linking.observations.keys()
+        unknownName(report, 'unknown-observation', place(at), observation, known)
+        return []
+      }
+      if (!asked.has(observation)) {
+        report.add('rule-asks-unasked', place(at), { rule: body.id, observation })
+        return []
+      }
+      return linkCondition(linking, { body, place }, observation, condition, at)
+    })
+  const { rest } = body.when
+  if (rest !== undefined && rest !== 'usual') {
+    const facts = { key: 'rest', value: String(rest), among: ['usual'], near: [] }
+    report.add('wrong-value', place(['when', 'rest'], 'value'), facts)
+  }
+  const when = conjunction(body.when, ['when'])
+  const unless = (body.unless ?? []).map((each, index) => conjunction(each, ['unless', index]))
+  if (report.findings.length > before || claim === null) return null
+  const rule: Rule = {
+    id: body.id,
+    when,
+    unless,
+    restUsual: rest === 'usual',
+    claim,
+    basis: body.basis,
+    because
+  }
+  const why = neverApplies(rule, linking.observations, asked)
+  if (why !== null) report.add('rule-never-applies', place(['id'], 'value'), { rule: body.id, why })
+  return why === null ? rule : null
+}
+
+function linkClaim({ report, verdicts, notes }: Linking, { body, place }: DraftRule): Claim | null {
+  const made = CLAIMS.filter(kind => body.then[kind] !== undefined)
+  const kind = made[0]
+  if (kind === undefined || made.length > 1) {
+    const facts = { rule: body.id, count: made.length, known: CLAIMS }
+    report.add('rule-claims-not-one', place(['then']), facts)
+    return null
+  }
+  if (kind === 'use-is' || kind === 'use-at-most' || kind === 'use-at-least') {
+    const use = body.then[kind]
+    return use === undefined ? null : { kind, use }
+  }
+  const name = body.then[kind] ?? ''
+  const at = place(['then', kind], 'value')
+  if (kind === 'note') {
+    if (!notes.has(name)) unknownName(report, 'unknown-note', at, name, notes)
+    return { kind, note: name }
+  }
+  if (!verdicts.has(name)) unknownName(report, 'unknown-verdict', at, name, verdicts.keys())
+  return { kind, verdict: name }
+}

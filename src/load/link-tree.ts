@@ -1,0 +1,131 @@
+import type { Observation } from '../tree/observation.ts'
+import { TRACKS } from '../tree/observation.ts'
+import type { Question, Rule, Tree } from '../tree/tree.ts'
+import { buildAdvice } from './build-advice.ts'
+import { inWalkOrder } from './circuit.ts'
+import { type Draft, expand } from './expand.ts'
+import { linkAfter, linkQuestion } from './link-question.ts'
+import { type DraftRule, linkRule } from './link-rule.ts'
+import { type Linking, unknownName } from './linking.ts'
+import type { Project, Shaped } from './project.ts'
+import { openReport, type Report } from './report.ts'
+import type { AuthoredTree } from './schemas/tree.ts'
+import type { AuthoredVerdicts } from './schemas/verdicts.ts'
+import { checkUse } from './unused.ts'
+
+/** A tree but for its fingerprints, with its draft, which knows the places of its parts. */
+export interface Linked {
+  readonly tree: Omit<Tree, 'fingerprint' | 'wordsFingerprint'>
+  readonly draft: Draft
+  readonly rules: readonly DraftRule[]
+}
+
+type Catalogue = Pick<Linking, 'observations' | 'verdicts' | 'sources'>
+
+/** Expands one tree, links its names and looks at it as a whole. Null when a finding was reported. */
+export function linkTree(
+  authored: Shaped<AuthoredTree>,
+  project: Project,
+  shared: Shaped<AuthoredVerdicts>,
+  catalogue: Catalogue,
+  to: Report
+): Linked | null {
+  const report = openReport()
+  const draft = expand(authored, project.pieces, report)
+  const notes = new Set(draft.notes.keys())
+  const linking: Linking = { ...catalogue, report, notes, notesAdded: new Set() }
+  const rules = draftRules(authored, project)
+  const linked = link(linking, authored, shared, draft, rules)
+  to.findings.push(...report.findings)
+  return report.findings.length > 0 ? null : linked
+}
+
+function link(
+  linking: Linking,
+  authored: Shaped<AuthoredTree>,
+  shared: Shaped<AuthoredVerdicts>,
+  draft: Draft,
+  draftedRules: readonly DraftRule[]
+): Linked | null {
+  const { report, observations } = linking
+  const questions = new Map<string, Question>()
+  for (const each of draft.questions.values()) {
+    const question = linkQuestion(linking, each)
+    if (question) questions.set(each.id, question)
+  }
+  const after = draft.after.flatMap(each => linkAfter(linking, each) ?? [])
+  const asked = new Set([...questions.values()].map(({ asks }) => asks))
+  const advice = buildAdvice(linking, shared, authored, draft.notes)
+  checkUnsureNotes(linking, shared, asked)
+  const rules = linkRules(linking, draftedRules, asked)
+  // What is unreachable or unused is a guess while names are wrong.
+  if (report.findings.length > 0) return null
+  const order = inWalkOrder(questions, draft.start, draft.questions, report)
+  checkUse(linking, [...questions.values()], asked, draft)
+  if (!order || report.findings.length > 0) return null
+  const inOrder = new Set([...order, ...after].map(({ asks }) => asks))
+  const { id, edition, review } = authored.value
+  return {
+    tree: {
+      id,
+      edition,
+      review,
+      verdicts: [...linking.verdicts.values()],
+      observations: Object.fromEntries(
+        [...inOrder].map(name => [name, observations.get(name) as Observation])
+      ),
+      start: draft.start,
+      questions: Object.fromEntries(order.map(question => [question.id, question])),
+      after,
+      rules,
+      advice
+    },
+    draft,
+    rules: draftedRules
+  }
+}
+
+function draftRules({ value, doc }: Shaped<AuthoredTree>, project: Project): readonly DraftRule[] {
+  const apart = project.rules.get(value.id)
+  return [
+    { doc, rules: value.rules ?? [] },
+    ...(apart ? [{ doc: apart.doc, rules: apart.value.rules }] : [])
+  ].flatMap(({ doc, rules }) =>
+    rules.map((body, index) => ({
+      body,
+      place: (keys, part) => doc.place(['rules', index, ...keys], part)
+    }))
+  )
+}
+
+function linkRules(
+  linking: Linking,
+  drafts: readonly DraftRule[],
+  asked: ReadonlySet<string>
+): readonly Rule[] {
+  const first = new Map<string, DraftRule>()
+  return drafts.flatMap(draft => {
+    const { id } = draft.body
+    const before = first.get(id)
+    if (before) {
+      linking.report.add('duplicate-id', draft.place(['id'], 'value'), { what: 'rule', id }, [
+        { label: 'First here', place: before.place(['id'], 'value') }
+      ])
+    } else first.set(id, draft)
+    return linkRule(linking, draft, asked) ?? []
+  })
+}
+
+/** Where a tree asks about a track whose unsure note is named, it must have that note. */
+function checkUnsureNotes(
+  { report, observations, notes }: Linking,
+  { value, doc }: Shaped<AuthoredVerdicts>,
+  asked: ReadonlySet<string>
+): void {
+  for (const track of TRACKS) {
+    const note = value['unsure-note'][track]
+    const asks = [...asked].some(id => observations.get(id)?.about === track)
+    if (note === undefined || !asks || notes.has(note)) continue
+    unknownName(report, 'unknown-note', doc.place(['unsure-note', track], 'value'), note, notes)
+  }
+}

@@ -1,0 +1,53 @@
+import type { FindingCode } from '../findings/catalogue.ts'
+import type { Finding } from '../findings/finding.ts'
+import { nearestNames } from '../findings/nearest-name.ts'
+import type { Place } from '../findings/place.ts'
+import type { Observation } from '../tree/observation.ts'
+import type { Verdict } from '../tree/tree.ts'
+import type { Report } from './report.ts'
+
+/** What the names in one tree may refer to, and where findings about them go. */
+export interface Linking {
+  readonly report: Report
+  readonly observations: ReadonlyMap<string, Observation>
+  /** Gentlest first on each track. */
+  readonly verdicts: ReadonlyMap<string, Verdict>
+  readonly sources: ReadonlySet<string>
+  readonly notes: ReadonlySet<string>
+  /** Filled while linking: what is left of `notes` is never added. */
+  readonly notesAdded: Set<string>
+}
+
+/** Reports a name that refers to nothing, with those that were likely meant. */
+export function unknownName(
+  report: Report,
+  code: FindingCode,
+  place: Place,
+  name: string,
+  known: Iterable<string>,
+  because: Finding['because'] = []
+): void {
+  report.add(code, place, { name, near: nearestNames(name, known) }, because)
+}
+
+/** The sources among what is cited; what is no source is reported. */
+export function linkSources(
+  linking: Linking,
+  cited: readonly string[],
+  placeOf: (index: number) => Place,
+  because: Finding['because'] = []
+): readonly string[] {
+  cited.forEach((source, index) => {
+    if (!linking.sources.has(source)) {
+      unknownName(
+        linking.report,
+        'unknown-source',
+        placeOf(index),
+        source,
+        linking.sources,
+        because
+      )
+    }
+  })
+  return cited
+}

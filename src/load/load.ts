@@ -1,0 +1,134 @@
+import { type Finding, sortFindings } from '../findings/finding.ts'
+import { type Places, startOf } from '../findings/place.ts'
+import type { Observation } from '../tree/observation.ts'
+import type { Tree } from '../tree/tree.ts'
+import type { AuthoredFile } from './authored.ts'
+import { buildObservations } from './build-observations.ts'
+import { buildVerdicts, checkSharedSources } from './build-verdicts.ts'
+import { checkOffice, checkWhole } from './check-whole.ts'
+import { checkWords } from './check-words.ts'
+import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
+import { type Linked, linkTree } from './link-tree.ts'
+import { placesOf } from './places.ts'
+import { type Project, readProject } from './project.ts'
+import { openReport, type Report } from './report.ts'
+import { type Said, saidBy } from './said.ts'
+import type { AuthoredOffice } from './schemas/office-pack.ts'
+import type { Sources } from './schemas/sources.ts'
+
+export type { AuthoredFile, Said, Sources }
+
+const SHOWN_OF_A_FILE = 50
+
+/** Everything authored, in the form that the other stages use, and all that is wrong with it. */
+export interface Loaded {
+  /** Those of which nothing was found; of a tree with a finding nothing is shown to anybody. */
+  readonly trees: readonly Tree[]
+  /** By tree id. */
+  readonly places: Readonly<Record<string, Places>>
+  readonly observations: Readonly<Record<string, Observation>>
+  /** Callers' own words, by language tag. */
+  readonly said: Readonly<Record<string, readonly Said[]>>
+  readonly sources: Sources
+  /** By language tag, then by the stem of the file. */
+  readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
+  /** As authored, in shape: `readOfficePack` makes the pack of it. */
+  readonly office: AuthoredOffice | null
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * Makes trees of authored files, or says what is wrong: all findings of a stage at once.
+ *
+ * A later stage looks only at what an earlier one had nothing to say of.
+ */
+export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
+  const report = openReport()
+  const project = readProject(files, report)
+  const inShape = report.findings.length === 0
+  const paths = new Set(files.map(({ path }) => path))
+  const linked = linkTrees(project, paths, report)
+  checkOffice(project, report)
+  if (inShape && report.findings.length === 0) {
+    checkWhole(project, linked, report)
+    checkWords(project, linked, paths, report)
+  }
+  const trees = await Promise.all(
+    linked.map(async ({ tree }) => ({
+      ...tree,
+      fingerprint: await meaningFingerprint(tree),
+      wordsFingerprint: await wordsFingerprint(tree, project)
+    }))
+  )
+  const { observations, verdicts } = project
+  const places = linked.flatMap(each =>
+    observations && verdicts
+      ? [[each.tree.id, placesOf(each, observations.doc, verdicts.doc)] as const]
+      : []
+  )
+  return {
+    trees,
+    places: Object.fromEntries(places),
+    observations: observations
+      ? Object.fromEntries(buildObservations(observations, openReport()))
+      : {},
+    said: observations ? saidBy(observations.value) : {},
+    sources: project.sources?.value ?? {},
+    words: Object.fromEntries(
+      [...project.words].map(([tag, stems]) => [
+        tag,
+        Object.fromEntries([...stems].map(([stem, { value }]) => [stem, value]))
+      ])
+    ),
+    office: project.office?.value ?? null,
+    findings: bounded(sortFindings(report.findings))
+  }
+}
+
+function linkTrees(
+  project: Project,
+  paths: ReadonlySet<string>,
+  report: Report
+): readonly Linked[] {
+  const { observations, verdicts, sources } = project
+  if (!observations || !verdicts || !sources) return []
+  const before = report.findings.length
+  const catalogue = {
+    observations: buildObservations(observations, report),
+    verdicts: buildVerdicts(verdicts, report),
+    sources: new Set(Object.keys(sources.value))
+  }
+  if (report.findings.length > before) return []
+  checkSharedSources(verdicts, catalogue.sources, report)
+  return [...project.trees.values()].flatMap(tree => {
+    // A piece that is there but out of shape has its own findings: it is not unknown.
+    const waits = Object.keys(tree.value.pieces ?? {}).some(
+      piece => !project.pieces.has(piece) && paths.has(`shared/pieces/${piece}.yaml`)
+    )
+    return (waits ? null : linkTree(tree, project, verdicts, catalogue, report)) ?? []
+  })
+}
+
+/** A file that is wrong from end to end is not told of line by line. */
+function bounded(findings: readonly Finding[]): readonly Finding[] {
+  const shown = new Map<string, number>()
+  const kept = findings.filter(({ place }) => {
+    const file = place?.file ?? ''
+    const count = (shown.get(file) ?? 0) + 1
+    shown.set(file, count)
+    return count <= SHOWN_OF_A_FILE
+  })
+  const rest = [...shown].flatMap(([file, count]): Finding[] =>
+    count > SHOWN_OF_A_FILE
+      ? [
+          {
+            code: 'too-many-findings',
+            place: startOf(file),
+            because: [],
+            facts: { more: count - SHOWN_OF_A_FILE, shown: SHOWN_OF_A_FILE }
+          }
+        ]
+      : []
+  )
+  return sortFindings([...kept, ...rest])
+}

@@ -1,0 +1,58 @@
+import type { Observation } from '../tree/observation.ts'
+import type { Condition, Rule } from '../tree/tree.ts'
+import { isEmpty } from './coverage.ts'
+
+/** Why no set of answers can meet a rule, as far as its words alone show it; null if nothing does. */
+export function neverApplies(
+  rule: Rule,
+  observations: ReadonlyMap<string, Observation>,
+  asked: ReadonlySet<string>
+): string | null {
+  for (const condition of rule.when) {
+    const observation = observations.get(condition.observation)
+    if (condition.kind !== 'measure' || observation?.kind !== 'measure') continue
+    const { is } = condition
+    if (is === 'unsure') continue
+    if ('within' in is) {
+      if (isEmpty(is.within, observation.span)) return `no reading of ${observation.id} lies there`
+    } else if (observation.instruments.length === 0) {
+      return `${observation.id} is counted, so it never reaches to both sides of a limit`
+    } else if (is.straddles < observation.span.from || is.straddles >= observation.span.to) {
+      return `no reading of ${observation.id} reaches there`
+    }
+  }
+  if (rule.unless.some(exception => exception.every(each => impliedBy(rule.when, each)))) {
+    return 'an exception under `unless:` holds whenever `when:` does'
+  }
+  return rule.restUsual ? unusual(rule, observations, asked) : null
+}
+
+/** With `rest: usual`, whatever is not named must have a usual answer. */
+function unusual(
+  rule: Rule,
+  observations: ReadonlyMap<string, Observation>,
+  asked: ReadonlySet<string>
+): string | null {
+  const named = new Set(rule.when.map(condition => condition.observation))
+  for (const [id, observation] of observations) {
+    if (!asked.has(id) || named.has(id) || observation.kind === 'signs') continue
+    const has =
+      observation.kind === 'measure'
+        ? observation.usual !== undefined
+        : observation.settles !== undefined || observation.answers.some(({ usual }) => usual)
+    if (!has) return `nothing about ${id} is marked usual`
+  }
+  return null
+}
+
+function impliedBy(when: readonly Condition[], wanted: Condition): boolean {
+  return when.some(given => {
+    if (given.kind === 'measure' || wanted.kind === 'measure') {
+      return JSON.stringify(given) === JSON.stringify(wanted)
+    }
+    if (given.kind !== wanted.kind || given.observation !== wanted.observation) return false
+    if (given.kind === 'sign' && wanted.kind === 'sign' && given.sign !== wanted.sign) return false
+    const among: readonly string[] = wanted.among
+    return given.among.every(value => among.includes(value))
+  })
+}

@@ -1,0 +1,55 @@
+import type { Places } from '../findings/place.ts'
+import type { Authored } from './authored.ts'
+import type { DraftQuestion } from './expand.ts'
+import type { Linked } from './link-tree.ts'
+
+/**
+ * Where the parts of a tree stand: `questions/growth`, `questions/growth/dry-fuzzy`, the index of a
+ * range, `branch/0` and `taste/0` under their question, `after/cover`, `rules/fuzz-is-mold`,
+ * `notes/still-sweet`, `observations/day`, `verdicts/likely-mold`.
+ */
+export function placesOf(
+  { tree, draft, rules }: Linked,
+  observations: Authored,
+  verdicts: Authored
+): Places {
+  return {
+    ...Object.assign(
+      {},
+      ...[...draft.questions.values()].map(each => ofQuestion('questions', each))
+    ),
+    ...Object.assign({}, ...draft.after.map(each => ofQuestion('after', each))),
+    ...Object.fromEntries(
+      rules.map(({ body, place }) => [`rules/${body.id}`, place(['id'], 'value')])
+    ),
+    ...Object.fromEntries(
+      [...draft.notes.values()].map(({ id, place }) => [`notes/${id}`, place([])])
+    ),
+    ...Object.fromEntries(
+      Object.keys(tree.observations).map(id => [`observations/${id}`, observations.place([id])])
+    ),
+    ...Object.fromEntries(
+      tree.verdicts.map(({ id, track }) => [`verdicts/${id}`, verdicts.place([track, id])])
+    )
+  }
+}
+
+function ofQuestion(under: string, { id, body, place }: DraftQuestion): Places {
+  const at = `${under}/${id}`
+  const named = (key: 'answers' | 'signs') =>
+    Object.keys(body[key] ?? {}).map(name => [`${at}/${name}`, place([key, name])] as const)
+  const numbered = (key: 'ranges' | 'branch' | 'taste', prefix: string) =>
+    (body[key] ?? []).map((_, index) => [`${at}/${prefix}${index}`, place([key, index])] as const)
+  const alone = (['borderline', 'unsure'] as const).flatMap(key =>
+    body[key] ? [[`${at}/${key}`, place([key])] as const] : []
+  )
+  return Object.fromEntries([
+    [at, place([])],
+    ...alone,
+    ...named('answers'),
+    ...named('signs'),
+    ...numbered('ranges', ''),
+    ...numbered('branch', 'branch/'),
+    ...numbered('taste', 'taste/')
+  ])
+}

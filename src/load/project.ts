@@ -1,0 +1,130 @@
+import type { z } from 'zod'
+import { startOf } from '../findings/place.ts'
+import type { Authored, AuthoredFile } from './authored.ts'
+import { fileKind } from './kinds-of-file.ts'
+import { readYaml } from './read-yaml.ts'
+import type { Report } from './report.ts'
+import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
+import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
+import { type AuthoredRule, rulesSchema } from './schemas/rules.ts'
+import { type Sources, sourcesSchema } from './schemas/sources.ts'
+import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
+import { type AuthoredVerdicts, verdictsSchema } from './schemas/verdicts.ts'
+import { shaped } from './shape.ts'
+
+/** What a file says in its format's shape, with the places of its parts. */
+export interface Shaped<T> {
+  readonly value: T
+  readonly doc: Authored
+}
+
+/** Every authored file, read and in shape; what could not be is left out and reported. */
+export interface Project {
+  observations: Shaped<AuthoredObservations> | null
+  verdicts: Shaped<AuthoredVerdicts> | null
+  sources: Shaped<Sources> | null
+  office: Shaped<AuthoredOffice> | null
+  readonly pieces: Map<string, Shaped<AuthoredPiece>>
+  readonly trees: Map<string, Shaped<AuthoredTree>>
+  readonly rules: Map<string, Shaped<{ rules: AuthoredRule[] }>>
+  /** By language tag, then by file stem. */
+  readonly words: Map<string, Map<string, Shaped<unknown>>>
+}
+
+const NEEDED = {
+  observations: 'every observation that a tree asks',
+  verdicts: 'the verdicts of each track, gentlest first',
+  sources: 'every source that is cited'
+} as const
+
+/** Reads all files and puts each in the shape of its format. */
+export function readProject(files: readonly AuthoredFile[], report: Report): Project {
+  const project: Project = {
+    observations: null,
+    verdicts: null,
+    sources: null,
+    office: null,
+    pieces: new Map(),
+    trees: new Map(),
+    rules: new Map(),
+    words: new Map()
+  }
+  const stems = new Set(
+    files.map(({ path }) => fileKind(path)).flatMap(k => (k?.kind === 'tree' ? [k.stem] : []))
+  )
+  for (const file of files) readInto(project, file, stems, report)
+  for (const [stem, holds] of Object.entries(NEEDED)) {
+    const file = `shared/${stem}.yaml`
+    if (!files.some(({ path }) => path === file)) report.add('missing-file', null, { file, holds })
+  }
+  return project
+}
+
+function readInto(
+  project: Project,
+  file: AuthoredFile,
+  trees: ReadonlySet<string>,
+  report: Report
+): void {
+  const what = fileKind(file.path)
+  const ofWords = what?.kind === 'words' ? wordsSchema(what.stem, trees) : null
+  if (what === null || (what.kind === 'words' && ofWords === null)) {
+    report.add('unknown-file', startOf(file.path), { file: file.path })
+    return
+  }
+  const doc = readYaml(file, report)
+  if (!doc) return
+  const as = <T>(format: z.ZodType<T>): Shaped<T> | null => {
+    const value = shaped(doc, format, report)
+    return value === null ? null : { value, doc }
+  }
+  switch (what.kind) {
+    case 'observations':
+      project.observations = as(observationsSchema)
+      break
+    case 'verdicts':
+      project.verdicts = as(verdictsSchema)
+      break
+    case 'sources':
+      project.sources = as(sourcesSchema)
+      break
+    case 'office':
+      project.office = as(officePackSchema)
+      break
+    case 'piece':
+      keep(project.pieces, what.stem, named(as(pieceSchema), what.stem, report))
+      break
+    case 'tree':
+      keep(project.trees, what.stem, named(as(treeSchema), what.stem, report))
+      break
+    case 'rules':
+      keep(project.rules, what.stem, as(rulesSchema))
+      break
+    case 'words': {
+      const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()
+      project.words.set(what.tag, ofTag)
+      if (ofWords) keep(ofTag, what.stem, as(ofWords))
+    }
+  }
+}
+
+function wordsSchema(stem: string, trees: ReadonlySet<string>): z.ZodType<unknown> | null {
+  if (Object.hasOwn(LOCALE_SCHEMAS, stem))
+    return LOCALE_SCHEMAS[stem as keyof typeof LOCALE_SCHEMAS]
+  return trees.has(stem) ? treeWordsSchema : null
+}
+
+function keep<T>(map: Map<string, T>, stem: string, value: T | null): void {
+  if (value !== null) map.set(stem, value)
+}
+
+function named<T extends { id: string }>(
+  shaped: Shaped<T> | null,
+  stem: string,
+  report: Report
+): Shaped<T> | null {
+  if (!shaped || shaped.value.id === stem) return shaped
+  report.add('id-not-file-name', shaped.doc.place(['id'], 'value'), { id: shaped.value.id, stem })
+  return null
+}

@@ -1,0 +1,64 @@
+import { parseDocument } from 'yaml'
+import type { Place } from '../findings/place.ts'
+import { type Authored, type AuthoredFile, authored, type Span } from './authored.ts'
+import { breachOf } from './bounds.ts'
+import { plainValue } from './plain-value.ts'
+import { openReport, type Report } from './report.ts'
+import { syntaxFault } from './syntax-faults.ts'
+
+/**
+ * Reads one file of YAML, or of JSON, which YAML 1.2 holds. Null when a finding was reported.
+ *
+ * A file may come from anybody: its size, its depth and what stands for something else are
+ * bounded before anything is built from it.
+ */
+export function readYaml({ path: file, text }: AuthoredFile, to: Report): Authored | null {
+  const placeOf = placesOf(file, text)
+  const breach = breachOf(text)
+  if (breach) {
+    to.add(breach.code, placeOf([breach.at, breach.at + 1]), breach.facts)
+    return null
+  }
+  const report = openReport()
+  // Twice the same key is found by `plainValue`: the library compares every key with every other.
+  const document = parseDocument(text, {
+    uniqueKeys: false,
+    prettyErrors: false,
+    version: '1.2',
+    schema: 'core'
+  })
+  for (const error of [...document.errors, ...document.warnings]) {
+    report.add('syntax-error', placeOf(error.pos), { ...syntaxFault(error) })
+  }
+  // After a fault of syntax the rest is a guess: more findings would be about the guess.
+  const broken = report.findings.length > 0
+  const read = broken ? null : plainValue(document.contents, placeOf, report)
+  to.findings.push(...report.findings)
+  return read && report.findings.length === 0
+    ? authored(file, read.value, read.spot, placeOf)
+    : null
+}
+
+function placesOf(file: string, text: string): (span: Span) => Place {
+  const starts = [0]
+  for (let i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) starts.push(i + 1)
+  return ([from, end]) => {
+    const line = lineAt(starts, Math.min(from, text.length))
+    const start = starts[line] ?? 0
+    const next = starts[line + 1]
+    const lineEnd = next === undefined ? text.length : next - 1
+    const length = Math.max(1, Math.min(end, lineEnd) - from)
+    return { file, line: line + 1, column: from - start + 1, length }
+  }
+}
+
+function lineAt(starts: readonly number[], offset: number): number {
+  let low = 0
+  let high = starts.length - 1
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2)
+    if ((starts[middle] ?? 0) <= offset) low = middle
+    else high = middle - 1
+  }
+  return low
+}

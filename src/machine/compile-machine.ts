@@ -1,0 +1,155 @@
+import { type AnyStateMachine, assign, createMachine } from 'xstate'
+import { type Answer, type Answers, measureOf, signsOf } from '../tree/answers.ts'
+import { join, NOTHING_YET, type Outcome } from '../tree/caution.ts'
+import { decide, takesTurn } from '../tree/decide.ts'
+import { effectiveChoice } from '../tree/effective.ts'
+import { emergenciesTold } from '../tree/emergency.ts'
+import { holdsAll } from '../tree/range.ts'
+import type { Branch, Question, Tree } from '../tree/tree.ts'
+
+/** What the machine remembers: the answers, and what the walk has raised on its way here. */
+export interface Context {
+  readonly answers: Answers
+  readonly outcome: Outcome
+}
+
+/** Tells an answer (a new one replaces the old; of signs only those named), or takes one back. */
+export type Told =
+  | { readonly type: 'observe'; readonly observation: string; readonly answer: Answer }
+  | { readonly type: 'withdraw'; readonly observation: string }
+
+type Guard = (args: { context: Context }) => boolean
+
+/** The machine's name for the end that speaks a batch verdict. */
+export const endState = (verdict: string) => `end/${verdict}`
+export const EMERGENCY_STATE = 'end/emergency'
+const ARRIVING = 'arriving'
+
+/**
+ * A tree as a state machine: a state for each question and each end, eventless transitions guarded by
+ * the answers. Every telling starts again at the start, so that no history can leave a trace.
+ */
+export function compileMachine(tree: Tree): AnyStateMachine {
+  const states = Object.fromEntries(
+    Object.values(tree.questions).map(question => [question.id, stateOf(tree, question)])
+  )
+  const ends = endsOf(tree).map(verdict => [endState(verdict), {}])
+  const machine = createMachine({
+    id: tree.id,
+    context: { answers: {}, outcome: NOTHING_YET },
+    initial: ARRIVING,
+    on: {
+      observe: { target: `.${ARRIVING}`, actions: assign(observed) },
+      withdraw: { target: `.${ARRIVING}`, actions: assign(withdrawn) }
+    },
+    states: {
+      [ARRIVING]: {
+        always: [
+          {
+            guard: (({ context }) => emergenciesTold(tree, context.answers).length > 0) as Guard,
+            target: EMERGENCY_STATE,
+            actions: assign(({ context }: { context: Context }) => ({
+              outcome: emergencyOutcome(tree, context.answers)
+            }))
+          },
+          { target: tree.start, actions: assign({ outcome: NOTHING_YET }) }
+        ]
+      },
+      ...states,
+      ...Object.fromEntries(ends),
+      [EMERGENCY_STATE]: {}
+    }
+  } as never)
+  // The states are made at run time: their names are data, which the library's types cannot follow.
+  return machine as unknown as AnyStateMachine
+}
+
+function stateOf(tree: Tree, question: Question) {
+  return {
+    always: exitsOf(tree, question).map(({ guard, branch }) => ({
+      guard,
+      target: 'end' in branch.leads ? endState(branch.leads.end) : branch.leads.to,
+      actions: assign(({ context }: { context: Context }) => ({
+        outcome: passed(tree, question, branch, context)
+      }))
+    }))
+  }
+}
+
+/** Joins what the question raises under these answers; its guard has already chosen the way. */
+function passed(tree: Tree, question: Question, branch: Branch, context: Context): Outcome {
+  const effect = decide(tree, question, context.answers)?.branch ?? branch
+  const end = 'end' in branch.leads ? branch.leads.end : undefined
+  return join(tree, context.outcome, effect, end)
+}
+
+/** The ways out of a question, in order, each with the answers that open it. */
+function exitsOf(tree: Tree, question: Question): readonly { guard: Guard; branch: Branch }[] {
+  switch (question.kind) {
+    case 'choice':
+      return Object.entries(question.answers).map(([answer, branch]) => ({
+        branch,
+        guard: ({ context }) => {
+          const observation = tree.observations[question.asks]
+          if (observation?.kind !== 'choice') return false
+          const effective = effectiveChoice(tree, observation, context.answers)?.answer
+          return observation.settles === undefined ? effective === answer : effective !== undefined
+        }
+      }))
+    case 'signs': {
+      const answered: Guard = ({ context }) => decide(tree, question, context.answers) !== undefined
+      const turns = question.turns.map(branch => ({
+        branch,
+        guard: (args: { context: Context }) => {
+          const told = signsOf(args.context.answers, question.asks)
+          return answered(args) && branch.signs.some(sign => takesTurn(told[sign], branch.orUnsure))
+        }
+      }))
+      return [...turns, { branch: question.otherwise, guard: answered }]
+    }
+    case 'measure': {
+      const told = ({ context }: { context: Context }) => measureOf(context.answers, question.asks)
+      return [
+        { branch: question.unsure, guard: args => told(args) === 'unsure' },
+        ...question.ranges.map(branch => ({
+          branch,
+          guard: (args: { context: Context }) => {
+            const interval = told(args)
+            return typeof interval === 'object' && holdsAll(branch.range, interval)
+          }
+        })),
+        { branch: question.borderline, guard: args => told(args) !== undefined }
+      ]
+    }
+  }
+}
+
+function observed({ context, event }: { context: Context; event: unknown }): Partial<Context> {
+  const { observation, answer } = event as Extract<Told, { type: 'observe' }>
+  const before = signsOf(context.answers, observation)
+  const isSigns = typeof answer === 'object' && !('reading' in answer)
+  return {
+    answers: { ...context.answers, [observation]: isSigns ? { ...before, ...answer } : answer }
+  }
+}
+
+function withdrawn({ context, event }: { context: Context; event: unknown }): Partial<Context> {
+  const { [(event as Told).observation]: _, ...rest } = context.answers
+  return { answers: rest }
+}
+
+function emergencyOutcome(tree: Tree, answers: Answers): Outcome {
+  const joined = emergenciesTold(tree, answers).reduce(
+    (outcome, { effect }) => join(tree, outcome, effect),
+    NOTHING_YET
+  )
+  return { ...joined, container: null, batch: null }
+}
+
+/** Every batch verdict that some way out of the tree ends with. */
+function endsOf(tree: Tree): readonly string[] {
+  const branches = Object.values(tree.questions).flatMap(question =>
+    exitsOf(tree, question).map(({ branch }) => branch.leads)
+  )
+  return [...new Set(branches.flatMap(leads => ('end' in leads ? [leads.end] : [])))]
+}

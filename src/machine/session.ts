@@ -1,0 +1,79 @@
+import { createActor } from 'xstate'
+import type { Answer, Answers } from '../tree/answers.ts'
+import type { Outcome } from '../tree/caution.ts'
+import type { Tree } from '../tree/tree.ts'
+import { type Context, compileMachine } from './compile-machine.ts'
+
+/** Observations worked out from others (an interval from its input facts). A direct answer wins. */
+export type Derive = (told: Answers) => Answers
+
+/** One caller's walk, as it goes. Only the answers are ever kept; the machine's snapshot never is. */
+export interface Session {
+  readonly tree: Tree
+  /** The answers as told. */
+  answers(): Answers
+  /** The question that waits, or null when the walk is finished. */
+  asks(): string | null
+  /** Final once `asks` is null. */
+  outcome(): Outcome
+  observe(observation: string, answer: Answer): void
+  withdraw(observation: string): void
+  /** Calls back after each telling; returns how to stop. */
+  subscribe(listener: () => void): () => void
+}
+
+const DERIVE_NOTHING: Derive = () => ({})
+
+/** Opens a walk with nothing told, or with the answers of an earlier one. */
+export function createSession(
+  tree: Tree,
+  start: Answers = {},
+  derive: Derive = DERIVE_NOTHING
+): Session {
+  const machine = compileMachine(tree)
+  const listeners = new Set<() => void>()
+  let told: Answers = {}
+  let actor = createActor(machine).start()
+
+  const context = () => actor.getSnapshot().context as Context
+  const tellAll = (answers: Answers) => {
+    for (const [observation, answer] of Object.entries(answers)) {
+      actor.send({ type: 'observe', observation, answer })
+    }
+  }
+  // A withdrawn input withdraws what was derived from it: the machine starts afresh on the rest.
+  const retell = (answers: Answers) => {
+    told = answers
+    actor.stop()
+    actor = createActor(machine).start()
+    tellAll({ ...derive(told), ...told })
+    for (const listener of listeners) listener()
+  }
+  retell(start)
+
+  return {
+    tree,
+    answers: () => told,
+    asks: () => {
+      const state = String(actor.getSnapshot().value)
+      return Object.hasOwn(tree.questions, state) ? state : null
+    },
+    outcome: () => context().outcome,
+    observe: (observation, answer) => {
+      const before = told[observation]
+      const both =
+        typeof answer === 'object' && !('reading' in answer) && typeof before === 'object'
+          ? { ...before, ...answer }
+          : answer
+      retell({ ...told, [observation]: both as Answer })
+    },
+    withdraw: observation => {
+      const { [observation]: _, ...rest } = told
+      retell(rest)
+    },
+    subscribe: listener => {
+      listeners.add(listener)
+      return () => listeners.delete(listener)
+    }
+  }
+}

@@ -1,0 +1,31 @@
+import { numbersOf } from './constants.ts'
+import type { OfficePack } from './office-pack.ts'
+import { isExpired, isStale } from './stale.ts'
+
+/** Whom to call for a trigger, and how far the number can be relied on. */
+export interface Referral {
+  readonly to: string
+  /** The office's own word for whom it names; null where the words of the locale stand alone. */
+  readonly name: string | null
+  readonly phone: string | null
+  readonly say: string | null
+  /** `fixed`: a country's number. `missing`: no pack, or it names nobody or no number for this trigger. */
+  readonly standing: 'fixed' | 'current' | 'stale' | 'missing'
+}
+
+/** Finds whom to call for a trigger; the emergency and poison numbers come from the country alone. */
+export function referralFor(pack: OfficePack | null, trigger: string, today: Date): Referral {
+  const fixed = numbersOf(pack?.country)
+  const phone = { emergency: fixed.emergency, 'poison-help': fixed.poisonHelp }[trigger]
+  if (phone) return { to: trigger, name: null, phone, say: null, standing: 'fixed' }
+
+  const referral = pack?.referrals.find(candidate => candidate.trigger === trigger)
+  const number = pack?.numbers.find(candidate => candidate.id === referral?.number)
+  const told = { to: trigger, name: referral?.name ?? null, say: referral?.say ?? null }
+  if (!pack || !referral) return { ...told, phone: null, standing: 'missing' }
+  // A doctor's number is the caller's own: nothing is missing and nothing can be out of date.
+  if (!referral.number) return { ...told, phone: null, standing: 'current' }
+  if (!number) return { ...told, phone: null, standing: 'missing' }
+  const stale = isExpired(pack, today) || isStale(number, today)
+  return { ...told, phone: number.phone, standing: stale ? 'stale' : 'current' }
+}

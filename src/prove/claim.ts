@@ -1,0 +1,52 @@
+import { level, useLevel, verdict, verdictsOf } from '../tree/caution.ts'
+import type { Lens } from '../tree/lens.ts'
+import { type Claim, type Tree, USES } from '../tree/tree.ts'
+
+/** A claim as a question to a diagram: which side it speaks of, and which levels break it. */
+export interface Breach {
+  readonly lens: Lens
+  readonly breaks: (level: number) => boolean
+}
+
+export function breachOf(tree: Tree, claim: Claim): Breach {
+  switch (claim.kind) {
+    case 'note':
+      return { lens: { note: claim.note }, breaks: at => at === 0 }
+    case 'use-is':
+      return { lens: 'use', breaks: at => at !== useLevel(claim.use) }
+    case 'use-at-most':
+      return { lens: 'use', breaks: at => at < useLevel(claim.use) }
+    case 'use-at-least':
+      return { lens: 'use', breaks: at => at > useLevel(claim.use) }
+    case 'at-least':
+    case 'at-most': {
+      const { track } = verdict(tree, claim.verdict)
+      const limit = level(tree, track, claim.verdict)
+      return claim.kind === 'at-least'
+        ? { lens: track, breaks: at => at < limit }
+        : { lens: track, breaks: at => at > limit }
+    }
+  }
+}
+
+/** Upper bounds keep a tree from being right by always alarming. */
+export function isUpperBound(claim: Claim): boolean {
+  return (
+    claim.kind === 'at-most' ||
+    claim.kind === 'use-at-least' ||
+    (claim.kind === 'use-is' && claim.use !== 'never')
+  )
+}
+
+/** The claim as an author wrote it. */
+export function claimText(claim: Claim): string {
+  if (claim.kind === 'note') return `note: ${claim.note}`
+  return `${claim.kind}: ${'verdict' in claim ? claim.verdict : claim.use}`
+}
+
+/** A level as the author's word for it. */
+export function levelText(tree: Tree, lens: Lens, at: number): string {
+  if (typeof lens === 'object') return at === 1 ? `note ${lens.note}` : `no note ${lens.note}`
+  if (lens === 'use') return USES[at] as string
+  return verdictsOf(tree, lens)[at - 1] ?? `nothing on the ${lens} track`
+}

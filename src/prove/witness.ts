@@ -1,0 +1,93 @@
+import type { Witness } from '../findings/finding.ts'
+import { type Answers, isInterval } from '../tree/answers.ts'
+import type { Open } from '../tree/reach.ts'
+import { type Variable, withValue } from '../tree/space.ts'
+import type { Tree } from '../tree/tree.ts'
+import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
+import { walk } from '../tree/walk.ts'
+import { isUsual } from './open.ts'
+
+/** A choice of value for some of the coordinates, by index. */
+export type Choice = ReadonlyMap<number, number>
+
+/**
+ * The way through a diagram to a level that is asked for which takes the fewest unusual answers,
+ * by open values only; undefined when there is none.
+ */
+export function shortestTo(
+  made: TreeDiagrams,
+  diagram: number,
+  open: Open,
+  wanted: (level: number) => boolean
+): Choice | undefined {
+  const { diagrams } = made
+  const best = new Map<number, { cost: number; value: number } | null>()
+  const visit = (at: number): number => {
+    if (diagrams.isConstant(at)) return wanted(at) ? 0 : Number.POSITIVE_INFINITY
+    const known = best.get(at)
+    if (known !== undefined) return known?.cost ?? Number.POSITIVE_INFINITY
+    const index = diagrams.variableOf(at)
+    let found: { cost: number; value: number } | null = null
+    diagrams.childrenOf(at).forEach((child, value) => {
+      if (!open[index]?.[value]) return
+      const cost = visit(child) + costOf(made, index, value)
+      if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { cost, value }
+    })
+    best.set(at, found)
+    return (found as { cost: number } | null)?.cost ?? Number.POSITIVE_INFINITY
+  }
+  if (visit(diagram) === Number.POSITIVE_INFINITY) return undefined
+  const choice = new Map<number, number>()
+  for (let at = diagram; !diagrams.isConstant(at); ) {
+    const value = best.get(at)?.value as number
+    choice.set(diagrams.variableOf(at), value)
+    at = diagrams.childrenOf(at)[value] as number
+  }
+  return choice
+}
+
+function costOf(made: TreeDiagrams, index: number, value: number): number {
+  const variable = made.variables[index] as Variable
+  const chosen = variable.values[value]
+  return chosen && isUsual(made.tree, variable, chosen) ? 0 : 1
+}
+
+/** A complete set of answers that makes the choice; the rest usual where that is open. */
+export function completed(made: TreeDiagrams, choice: Choice, open: Open): Answers {
+  let answers: Answers = {}
+  made.variables.forEach((variable, index) => {
+    const allowed = variable.values.filter((_, value) => open[index]?.[value])
+    const chosen = choice.get(index)
+    const value =
+      chosen === undefined
+        ? (allowed.find(one => isUsual(made.tree, variable, one)) ?? allowed[0])
+        : variable.values[chosen]
+    if (value !== undefined) answers = withValue(answers, variable, value)
+  })
+  return { ...answers, ...settlersUnsure(made.tree) }
+}
+
+/** Settling observations are no coordinates: unsure leaves the settled answer as it is. */
+function settlersUnsure(tree: Tree): Answers {
+  const settlers = Object.values(tree.observations).filter(
+    observation => observation.kind === 'choice' && observation.settles !== undefined
+  )
+  return Object.fromEntries(settlers.map(({ id }) => [id, 'unsure']))
+}
+
+/** The walk that a set of answers takes, as an author reads it: each thing asked once. */
+export function witnessOf(tree: Tree, answers: Answers): Witness {
+  return walk(tree, answers)
+    .trail.filter(step => !step.again)
+    .map(({ observation, answer }) => ({ observation, answer: shown(answer) }))
+}
+
+function shown(answer: Answers[string] | undefined): string {
+  if (answer === undefined || typeof answer === 'string') return answer ?? 'not told'
+  if (isInterval(answer)) {
+    return answer.low === answer.high ? `${answer.reading}` : `${answer.low} to ${answer.high}`
+  }
+  const told = Object.entries(answer).filter(([, value]) => value !== 'no')
+  if (told.length === 0) return 'none'
+  return told.map(([sign, value]) => (value === 'yes' ? sign : `${sign} unsure`)).join(' + ')
+}

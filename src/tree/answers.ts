@@ -1,0 +1,57 @@
+import type { Observation } from './observation.ts'
+import type { Tree } from './tree.ts'
+
+/** What is told of one sign. Not yet told is not `unsure`: it is absent. */
+export type SignValue = 'yes' | 'no' | 'unsure'
+
+/** Worst first: of two told at once the first counts. */
+export const SIGN_VALUES: readonly SignValue[] = ['yes', 'unsure', 'no']
+
+/** A measurement as law 8 takes it: the reading and what it can truly be, in the measure's unit. */
+export interface Interval {
+  readonly low: number
+  readonly reading: number
+  readonly high: number
+  readonly instrument?: string
+}
+
+/** A value given for an observation: an answer id or `unsure`; signs by id; an interval. */
+export type Answer = string | Signs | Interval
+export type Signs = Readonly<Record<string, SignValue>>
+
+/** The answers told so far, by observation id. A set: no order, no history. */
+export type Answers = Readonly<Record<string, Answer>>
+
+/** The signs told of a `signs` observation. */
+export function signsOf(answers: Answers, observation: string): Signs {
+  const told = own(answers, observation)
+  return typeof told === 'object' && !isInterval(told) ? told : {}
+}
+
+/** The interval told of a measure, `unsure`, or undefined when it is not told. */
+export function measureOf(answers: Answers, observation: string): Interval | 'unsure' | undefined {
+  const told = own(answers, observation)
+  return told === 'unsure' || isInterval(told) ? told : undefined
+}
+
+/** The answer told of a choice, itself and not what settles it. */
+export function choiceOf(answers: Answers, observation: string): string | undefined {
+  const told = own(answers, observation)
+  return typeof told === 'string' ? told : undefined
+}
+
+export function isInterval(answer: Answer | undefined): answer is Interval {
+  return typeof answer === 'object' && 'reading' in answer && typeof answer.reading === 'number'
+}
+
+/** The observations whose answers count as a second answer to this one. */
+export function settlersOf(tree: Tree, observation: string): readonly Observation[] {
+  return Object.values(tree.observations).filter(
+    other => other.kind === 'choice' && other.settles === observation
+  )
+}
+
+/** Ids come from outside: only an own property is an answer. */
+function own(answers: Answers, observation: string): Answer | undefined {
+  return Object.hasOwn(answers, observation) ? answers[observation] : undefined
+}

@@ -1,0 +1,96 @@
+import type { Interval } from './answers.ts'
+import type { MeasureObservation } from './observation.ts'
+import { type Cut, cutsOf, sortCuts } from './range.ts'
+import type { Tree } from './tree.ts'
+
+/** A measure's answer up to the limits that the tree and its rules set: one interval stands for all alike. */
+export interface Band {
+  readonly label: string
+  readonly interval: Interval
+}
+
+/** The limits set on a measure, by questions, rules and the catalogue's usual range. */
+export function cutsOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
+  const cuts: Cut[] = measure.usual ? [...cutsOf(measure.usual)] : []
+  for (const question of Object.values(tree.questions)) {
+    if (question.kind !== 'measure' || question.asks !== measure.id) continue
+    for (const { range } of question.ranges) cuts.push(...cutsOf(range))
+  }
+  for (const rule of tree.rules) {
+    for (const condition of [...rule.when, ...rule.unless.flat()]) {
+      if (condition.kind !== 'measure' || condition.observation !== measure.id) continue
+      if (condition.is === 'unsure') continue
+      if ('within' in condition.is) cuts.push(...cutsOf(condition.is.within))
+      else cuts.push({ at: condition.is.straddles, side: 'above' })
+    }
+  }
+  return sortCuts([...cuts, ...tasteCuts(tree, measure)])
+}
+
+/** The limits of taste on a measure: they compare the reading alone. */
+function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
+  return Object.values(tree.questions).flatMap(question =>
+    question.kind === 'measure' && question.asks === measure.id
+      ? question.taste.flatMap(({ range }) => cutsOf(range))
+      : []
+  )
+}
+
+/**
+ * Every answer that the limits tell apart: each run of neighbouring bands, and within it each side of
+ * a taste limit on which the reading can lie. A count is exact: runs of one band only.
+ */
+export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[] {
+  const cuts = cutsOn(tree, measure)
+  const points = samples(cuts)
+  const bands = new Map<string, Band>()
+  for (let from = 0; from < points.length; from++) {
+    const last = isExact(measure) ? from : points.length - 1
+    for (let to = from; to <= last; to++) {
+      for (let at = from; at <= to; at++) {
+        const [low, reading, high] = [points[from], points[at], points[to]] as [
+          number,
+          number,
+          number
+        ]
+        const interval = { low, reading, high }
+        const key = bandKey(tree, measure, interval)
+        if (!bands.has(key)) bands.set(key, { label: labelOf(cuts, from, to), interval })
+      }
+    }
+  }
+  return [...bands.values()]
+}
+
+/** Equal for two intervals that no limit on the measure tells apart. */
+export function bandKey(tree: Tree, measure: MeasureObservation, told: Interval): string {
+  const cuts = cutsOn(tree, measure)
+  const { low, reading, high } = told
+  return `${past(cuts, low)},${past(cuts, high)},${past(tasteCuts(tree, measure), reading)}`
+}
+
+/** A measure without instruments is counted, not measured. */
+export function isExact(measure: MeasureObservation): boolean {
+  return measure.instruments.length === 0
+}
+
+/** One number in each band: a band between two cuts at the same number is that number. */
+function samples(cuts: readonly Cut[]): readonly number[] {
+  const first = cuts[0]
+  if (first === undefined) return [0]
+  const between = cuts.slice(1).map((cut, i) => ((cuts[i] as Cut).at + cut.at) / 2)
+  return [first.at - 1, ...between, (cuts.at(-1) as Cut).at + 1]
+}
+
+/** How many of the cuts lie before the number. */
+function past(cuts: readonly Cut[], x: number): number {
+  return cuts.filter(cut => (cut.side === 'below' ? x >= cut.at : x > cut.at)).length
+}
+
+function labelOf(cuts: readonly Cut[], from: number, to: number): string {
+  const start = cuts[from - 1]
+  const end = cuts[to]
+  const open = start && (start.side === 'below' ? `at least ${start.at}` : `over ${start.at}`)
+  const close = end && (end.side === 'below' ? `under ${end.at}` : `at most ${end.at}`)
+  return [open, close].filter(part => part !== undefined).join(', ') || 'any'
+}

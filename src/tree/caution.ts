@@ -1,0 +1,71 @@
+import { TRACKS, type Track } from './observation.ts'
+import { type Effect, type Tree, USES, type Use } from './tree.ts'
+
+/** The most cautious verdict on each track, the most cautious use, and every note met. */
+export interface Outcome {
+  readonly person: string | null
+  readonly container: string | null
+  readonly batch: string | null
+  readonly use: Use
+  readonly notes: readonly string[]
+}
+
+export const NOTHING_YET: Outcome = {
+  person: null,
+  container: null,
+  batch: null,
+  use: 'as-directed',
+  notes: []
+}
+
+/** The verdicts of one track, gentlest first. */
+export function verdictsOf(tree: Tree, track: Track): readonly string[] {
+  return tree.verdicts.filter(verdict => verdict.track === track).map(verdict => verdict.id)
+}
+
+/** How cautious a verdict is on its track: 1 for the gentlest; 0 for none at all. */
+export function level(tree: Tree, track: Track, verdict: string | null): number {
+  return verdict === null ? 0 : verdictsOf(tree, track).indexOf(verdict) + 1
+}
+
+export function useLevel(use: Use): number {
+  return USES.indexOf(use)
+}
+
+/** The verdict of that id. @throws Error when the tree knows none: loading has made that impossible. */
+export function verdict(tree: Tree, id: string) {
+  const found = tree.verdicts.find(candidate => candidate.id === id)
+  if (found === undefined) throw new Error(`no verdict ${id}`)
+  return found
+}
+
+/** Joins an effect, and the verdict of an end, to an outcome: the more cautious counts on each track. */
+export function join(tree: Tree, outcome: Outcome, effect: Effect, end?: string): Outcome {
+  const raised = end === undefined ? effect.raise : [...effect.raise, end]
+  let { use } = outcome
+  const tracks = { person: outcome.person, container: outcome.container, batch: outcome.batch }
+  for (const id of raised) {
+    const { track, ceiling } = verdict(tree, id)
+    if (level(tree, track, id) > level(tree, track, tracks[track])) tracks[track] = id
+    use = lessFree(use, ceiling)
+  }
+  const notes = effect.notes.filter(note => !outcome.notes.includes(note))
+  return { ...tracks, use: lessFree(use, effect.use), notes: [...outcome.notes, ...notes] }
+}
+
+export function lessFree(a: Use, b: Use): Use {
+  return useLevel(a) > useLevel(b) ? a : b
+}
+
+/** What is said first, and the rest in order: person, container, batch. */
+export function spoken(outcome: Outcome): readonly string[] {
+  return TRACKS.map(track => outcome[track]).filter(id => id !== null)
+}
+
+/** Whether the second outcome is less cautious: any track or `use` gentler, whatever else is stricter. */
+export function lessCautious(tree: Tree, before: Outcome, after: Outcome): boolean {
+  return (
+    useLevel(after.use) < useLevel(before.use) ||
+    TRACKS.some(track => level(tree, track, after[track]) < level(tree, track, before[track]))
+  )
+}

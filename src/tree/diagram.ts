@@ -1,0 +1,162 @@
+/**
+ * Reduced multi-valued decision diagrams with small numbers at the ends (levels of caution).
+ * Vertices are shared: two equal functions are the same vertex, so comparing is `===`.
+ */
+export class Diagrams {
+  /** Number of values of each variable, in order from the top. */
+  readonly sizes: readonly number[]
+  readonly #variable: number[] = []
+  readonly #children: (readonly number[])[] = []
+  readonly #unique = new Map<string, number>()
+  readonly #selected = new Map<string, number>()
+  readonly #joined = new Map<number, number>()
+
+  constructor(sizes: readonly number[]) {
+    this.sizes = sizes
+    for (let value = 0; value < TERMINALS; value++) {
+      this.#variable.push(sizes.length)
+      this.#children.push([])
+    }
+  }
+
+  /** How many vertices there are, ends included. */
+  get count(): number {
+    return this.#variable.length
+  }
+
+  /** The diagram that is the same level everywhere. @throws RangeError beyond the ends there are. */
+  constant(level: number): number {
+    if (level < 0 || level >= TERMINALS) throw new RangeError(`level ${level}`)
+    return level
+  }
+
+  isConstant(diagram: number): boolean {
+    return diagram < TERMINALS
+  }
+
+  /** The variable that a diagram asks first; past the last one for a constant. */
+  variableOf(diagram: number): number {
+    return this.#variable[diagram] as number
+  }
+
+  childrenOf(diagram: number): readonly number[] {
+    return this.#children[diagram] as readonly number[]
+  }
+
+  /** Asks `variable` and goes on with the chosen diagram, which may ask any variable, earlier ones too. */
+  select(variable: number, choices: readonly number[]): number {
+    const first = choices[0] as number
+    if (choices.every(choice => choice === first) && this.variableOf(first) !== variable)
+      return first
+    const key = `${variable}:${choices}`
+    const known = this.#selected.get(key)
+    if (known !== undefined) return known
+    let top = variable
+    for (const choice of choices) top = Math.min(top, this.variableOf(choice))
+    const made =
+      top === variable
+        ? this.#vertex(
+            top,
+            choices.map((choice, value) => this.#child(choice, top, value))
+          )
+        : this.#vertex(
+            top,
+            range(this.sizes[top] as number).map(value =>
+              this.select(
+                variable,
+                choices.map(choice => this.#child(choice, top, value))
+              )
+            )
+          )
+    this.#selected.set(key, made)
+    return made
+  }
+
+  /** The higher level of the two, everywhere. */
+  join(a: number, b: number): number {
+    if (a === b || b === 0) return a
+    if (a === 0) return b
+    if (this.isConstant(a) && this.isConstant(b)) return Math.max(a, b)
+    const key = a < b ? a * PAIR + b : b * PAIR + a
+    const known = this.#joined.get(key)
+    if (known !== undefined) return known
+    const top = Math.min(this.variableOf(a), this.variableOf(b))
+    const made = this.#vertex(
+      top,
+      range(this.sizes[top] as number).map(value =>
+        this.join(this.#child(a, top, value), this.#child(b, top, value))
+      )
+    )
+    this.#joined.set(key, made)
+    return made
+  }
+
+  /** Combines any number of diagrams value by value. */
+  combine(diagrams: readonly number[], f: (levels: readonly number[]) => number): number {
+    const known = new Map<string, number>()
+    const visit = (at: readonly number[]): number => {
+      const key = `${at}`
+      const before = known.get(key)
+      if (before !== undefined) return before
+      const made = at.every(diagram => this.isConstant(diagram))
+        ? this.constant(f(at))
+        : this.#split(at, visit)
+      known.set(key, made)
+      return made
+    }
+    return visit(diagrams)
+  }
+
+  /** The diagram with one variable fixed. */
+  restrict(diagram: number, variable: number, value: number): number {
+    const known = new Map<number, number>()
+    const visit = (at: number): number => {
+      const top = this.variableOf(at)
+      if (top > variable) return at
+      if (top === variable) return this.childrenOf(at)[value] as number
+      const before = known.get(at)
+      if (before !== undefined) return before
+      const made = this.#vertex(top, this.childrenOf(at).map(visit))
+      known.set(at, made)
+      return made
+    }
+    return visit(diagram)
+  }
+
+  #split(at: readonly number[], visit: (at: readonly number[]) => number): number {
+    const top = Math.min(...at.map(diagram => this.variableOf(diagram)))
+    return this.#vertex(
+      top,
+      range(this.sizes[top] as number).map(value =>
+        visit(at.map(diagram => this.#child(diagram, top, value)))
+      )
+    )
+  }
+
+  #child(diagram: number, variable: number, value: number): number {
+    return this.variableOf(diagram) === variable
+      ? (this.childrenOf(diagram)[value] as number)
+      : diagram
+  }
+
+  #vertex(variable: number, children: readonly number[]): number {
+    const first = children[0] as number
+    if (children.every(child => child === first)) return first
+    const key = `${variable}:${children}`
+    const known = this.#unique.get(key)
+    if (known !== undefined) return known
+    const made = this.#variable.push(variable) - 1
+    this.#children.push(children)
+    this.#unique.set(key, made)
+    return made
+  }
+}
+
+/** One end for each level there can be; no track has as many verdicts. */
+const TERMINALS = 32
+/** Two vertex numbers in one exact integer: below 2^26 vertices each. */
+const PAIR = 2 ** 26
+
+function range(size: number): number[] {
+  return Array.from({ length: size }, (_, i) => i)
+}

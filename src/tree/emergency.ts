@@ -1,0 +1,41 @@
+import { type Answers, choiceOf, signsOf } from './answers.ts'
+import { verdict } from './caution.ts'
+import type { Effect, Tree } from './tree.ts'
+
+export const EMERGENCY = 'emergency'
+
+/** An answer that, once told, ends the walk at the emergency words wherever it stands. */
+export interface EmergencySign {
+  readonly question: string
+  readonly observation: string
+  readonly sign: string
+  readonly effect: Effect
+}
+
+/** Every answer of the tree that raises an emergency. */
+export function emergencySigns(tree: Tree): readonly EmergencySign[] {
+  return Object.values(tree.questions).flatMap(question => {
+    const effects: [string, Effect][] =
+      question.kind === 'signs'
+        ? Object.entries(question.signs).map(([sign, { yes }]) => [sign, yes])
+        : question.kind === 'choice'
+          ? Object.entries(question.answers)
+          : []
+    return effects
+      .filter(([, effect]) => effect.raise.some(id => verdict(tree, id).id === EMERGENCY))
+      .map(([sign, effect]) => ({
+        question: question.id,
+        observation: question.asks,
+        sign,
+        effect
+      }))
+  })
+}
+
+/** The emergency signs among the answers: they count before any question, and whatever else is open. */
+export function emergenciesTold(tree: Tree, answers: Answers): readonly EmergencySign[] {
+  return emergencySigns(tree).filter(
+    ({ observation, sign }) =>
+      signsOf(answers, observation)[sign] === 'yes' || choiceOf(answers, observation) === sign
+  )
+}

@@ -1,0 +1,86 @@
+import {
+  type Answer,
+  type Answers,
+  choiceOf,
+  type Interval,
+  type SignValue,
+  signsOf
+} from './answers.ts'
+import { worseSign } from './decide.ts'
+import { rank } from './effective.ts'
+import type { MeasureObservation, Observation, SignsObservation } from './observation.ts'
+import { rounded } from './range.ts'
+
+/**
+ * Adds one told fact to the answers. Of two answers to a choice the one listed first counts, of two to
+ * a sign the more worrying; a new measurement replaces the old. The order of telling never matters
+ * but for measurements.
+ */
+export function tell(answers: Answers, observation: Observation, answer: Answer): Answers {
+  const { id } = observation
+  if (observation.kind === 'measure') return { ...answers, [id]: answer }
+  if (observation.kind === 'choice') {
+    const before = choiceOf(answers, id)
+    const keep =
+      before !== undefined && rank(observation, before) < rank(observation, answer as string)
+    return keep ? answers : { ...answers, [id]: answer }
+  }
+  const told: Record<string, SignValue> = { ...signsOf(answers, id) }
+  for (const [sign, value] of Object.entries(answer as Record<string, SignValue>)) {
+    const before = told[sign]
+    told[sign] = before === undefined ? value : worseSign(before, value)
+  }
+  return { ...answers, [id]: told }
+}
+
+/** Takes an answer back: the rest alone decides, as on a fresh start. */
+export function withdraw(answers: Answers, observation: string): Answers {
+  return Object.fromEntries(Object.entries(answers).filter(([id]) => id !== observation))
+}
+
+/** "None of these": sets the signs that are still open, and asked at all, to no. */
+export function noneOf(answers: Answers, observation: SignsObservation): Answers {
+  return fillOpen(answers, observation, 'no')
+}
+
+/** "Not sure": of a screen of signs, sets the open ones to unsure; of any other observation, its answer. */
+export function unsureOf(answers: Answers, observation: Observation): Answers {
+  return observation.kind === 'signs'
+    ? fillOpen(answers, observation, 'unsure')
+    : { ...answers, [observation.id]: 'unsure' }
+}
+
+function fillOpen(answers: Answers, observation: SignsObservation, value: SignValue): Answers {
+  const asked = observation.signs.filter(sign => !sign.volunteered)
+  const filled = Object.fromEntries(asked.map(sign => [sign.id, value]))
+  return { ...answers, [observation.id]: { ...filled, ...signsOf(answers, observation.id) } }
+}
+
+/**
+ * A reading as the interval that it can truly be: reading ± the instrument's uncertainty, in the
+ * measure's unit; no instrument named: the widest; a count is exact.
+ *
+ * @throws RangeError when the reading lies outside the measure's span, or the instrument is unknown.
+ */
+export function measured(
+  measure: MeasureObservation,
+  value: number,
+  instrument?: string
+): Interval {
+  const { from, to } = measure.span
+  if (!(value >= from && value <= to)) {
+    throw new RangeError(`${measure.id} lies between ${from} and ${to}`)
+  }
+  const used = measure.instruments.find(({ id }) => id === instrument)
+  if (instrument !== undefined && used === undefined) {
+    throw new RangeError(`${measure.id} is not measured with ${instrument}`)
+  }
+  const widest = Math.max(0, ...measure.instruments.map(({ plusMinus }) => plusMinus))
+  const plusMinus = used?.plusMinus ?? widest
+  return {
+    low: rounded(value - plusMinus),
+    reading: value,
+    high: rounded(value + plusMinus),
+    ...(instrument !== undefined && { instrument })
+  }
+}

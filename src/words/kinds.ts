@@ -1,0 +1,36 @@
+/** What a text is for. All but a label are safety texts, and may never be missing. */
+export type Kind = 'action' | 'referral' | 'caution' | 'advice' | 'label'
+
+/** Parts of a tree's own texts, and of the shared verdicts', by the first word of their key. */
+const BY_FIRST_WORD: Readonly<Record<string, Kind>> = {
+  cautions: 'caution',
+  use: 'advice',
+  verdicts: 'advice',
+  'rules-of-thumb': 'advice'
+}
+
+/** Words of the screens that carry caution: they stand on every outcome. */
+const SCREEN_CAUTIONS = new Set(['draft', 'overdue'])
+
+/** The kind of a text, decided by its key alone so that no file can forget to say it. */
+export function kindOf(namespace: string, key: string): Kind {
+  const [first = '', ...rest] = key.split('.')
+  switch (namespace) {
+    case 'steps':
+      return 'action'
+    case 'notes':
+      return 'advice'
+    case 'observations':
+      return 'label'
+    case 'verdicts':
+      return rest.at(-1) === 'name' ? 'label' : 'advice'
+    case 'ui':
+      return first === 'referral' ? 'referral' : SCREEN_CAUTIONS.has(first) ? 'caution' : 'label'
+    default:
+      return BY_FIRST_WORD[first] ?? 'label'
+  }
+}
+
+/** Whether a text tells somebody what to do or what to beware of. */
+export const isSafetyText = (namespace: string, key: string): boolean =>
+  kindOf(namespace, key) !== 'label'

@@ -1,0 +1,40 @@
+import type { TextKey, Words } from './words.ts'
+
+/** The cautions that stand with every outcome of a tree, in the order they are said. */
+export const CAUTIONS = [
+  'who-must-not',
+  'how-much',
+  'medical-help',
+  'not-proof',
+  'no-tested-recipe',
+  'when-in-doubt'
+] as const
+export type Caution = (typeof CAUTIONS)[number]
+
+/** A caution in a tree's words. @throws MissingText when no author wrote it. */
+export const cautionText = (words: Words, tree: string, caution: Caution): string =>
+  words.t(`${tree}:cautions.${caution}`)
+
+/** The label of a choice's answer, of a sign, of `unsure` or of `none`. */
+export function answerLabel(words: Words, observation: string, answer: string): string {
+  const at: TextKey = `observations:${observation}`
+  const candidates: TextKey[] = [
+    `${at}.answers.${answer}.label`,
+    `${at}.signs.${answer}.label`,
+    `${at}.${answer}.label`,
+    `${at}.${answer}`
+  ]
+  return words.t(candidates.find(key => words.has(key)) ?? `${at}.answers.${answer}.label`)
+}
+
+/** The sentence under an answer's label, where the authors wrote one. */
+export function answerHint(words: Words, observation: string, answer: string): string | undefined {
+  const at: TextKey = `observations:${observation}`
+  const candidates: TextKey[] = [
+    `${at}.answers.${answer}.hint`,
+    `${at}.signs.${answer}.hint`,
+    `${at}.${answer}.hint`
+  ]
+  const found = candidates.find(key => words.has(key))
+  return found && words.t(found)
+}

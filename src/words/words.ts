@@ -1,0 +1,66 @@
+import { createInstance } from 'i18next'
+import { isSafetyText } from './kinds.ts'
+
+/** The language that authors write first, and that a missing label falls back to. */
+export const SOURCE_TAG = 'en'
+
+/** Every text by language tag and namespace, as the locale files hold them. */
+export type Resources = Readonly<Record<string, Readonly<Record<string, unknown>>>>
+
+/** What stands in a text's `{{…}}`; `count` also chooses the plural. */
+export type Values = Readonly<Record<string, string | number>>
+
+/** A namespace and a key in it: `steps:call-911`. */
+export type TextKey = `${string}:${string}`
+
+/** The words of one language. */
+export interface Words {
+  readonly tag: string
+  /** The text of a key. @throws MissingText when it is a safety text, or missing in every language. */
+  t(key: TextKey, values?: Values): string
+  /** Whether the authors wrote this text at all, in the language they write first. */
+  has(key: TextKey, values?: Values): boolean
+}
+
+/** A text that must be there is not. Never shown to a caller: it stops the build or the command. */
+export class MissingText extends Error {
+  override readonly name = 'MissingText'
+  readonly key: TextKey
+  readonly tag: string
+
+  constructor(key: TextKey, tag: string) {
+    super(`The text \`${key}\` is missing in \`${tag}\`. Write it in locales/${tag}.`)
+    this.key = key
+    this.tag = tag
+  }
+}
+
+/** Opens the words of one language over all that was loaded. */
+export function createWords(resources: Resources, tag: string): Words {
+  const texts = createInstance()
+  texts.init({
+    resources: resources as Record<string, Record<string, Record<string, unknown>>>,
+    lng: tag,
+    // Falling back is ours to decide, by the kind of the text.
+    fallbackLng: false,
+    initAsync: false,
+    returnNull: false,
+    interpolation: { escapeValue: false }
+  })
+  const exists = (key: TextKey, values: Values, lng: string) =>
+    texts.exists(key, { ...values, lng }) &&
+    // A key may also stop at a group of texts, which is not a text.
+    typeof texts.t(key, { ...values, lng, returnObjects: true }) === 'string'
+  return {
+    tag,
+    has: (key, values = {}) => exists(key, values, SOURCE_TAG),
+    t(key, values = {}) {
+      if (exists(key, values, tag)) return texts.t(key, { ...values, lng: tag })
+      const [namespace = '', ...rest] = key.split(':')
+      const label = !isSafetyText(namespace, rest.join(':'))
+      if (label && exists(key, values, SOURCE_TAG))
+        return texts.t(key, { ...values, lng: SOURCE_TAG })
+      throw new MissingText(key, tag)
+    }
+  }
+}

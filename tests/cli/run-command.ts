@@ -1,0 +1,69 @@
+import { PassThrough } from 'node:stream'
+import { loadProject, type Project } from '../../src/cli/read-project.ts'
+import { run } from '../../src/cli/run.ts'
+import type { Terminal } from '../../src/cli/terminal.ts'
+
+/** What a command line came to. */
+export interface Ran {
+  readonly code: number
+  readonly output: string
+  readonly errors: string
+}
+
+/** Runs a command line over real streams, on a fixed day; `typed` makes it a terminal with a person at it. */
+export async function runCommand(
+  args: readonly string[],
+  { typed, today = '2026-11-25T12:00:00Z' }: { typed?: readonly string[]; today?: string } = {}
+): Promise<Ran> {
+  const input = new PassThrough()
+  const output = collect()
+  const errors = collect()
+  const terminal: Terminal = {
+    input,
+    output: output.stream,
+    errors: errors.stream,
+    interactive: typed !== undefined,
+    colors: false,
+    columns: null,
+    today: new Date(today)
+  }
+  // Without a person the input stays open: a command that asked something would never come back.
+  if (typed) input.end(typed.map(line => `${line}\n`).join(''))
+  const code = await run(args, terminal, openOnce)
+  return { code, output: output.text(), errors: errors.text() }
+}
+
+/** Walks the jar with some facts and gives the object that `--json` prints. */
+export async function walkJson(...args: readonly string[]) {
+  const { output } = await runCommand(['walk', 'kombucha-jar', '--json', ...args])
+  return JSON.parse(output)
+}
+
+/** Facts that finish the walk of an untroubled jar. */
+export const UNTROUBLED = [
+  ...['people-signs', 'container-signs', 'jar-signs', 'smell-and-liquid'].flatMap(id => [
+    '--none',
+    id
+  ]),
+  ...[
+    'surface-texture=wet-film',
+    'spots-and-color=plain-color',
+    'jar-ph=3.2@meter',
+    'day=9'
+  ].flatMap(fact => ['--given', fact])
+]
+
+// The shipped project does not change while a file of tests runs: it is read and loaded once.
+let shipped: Promise<Project> | undefined
+const openOnce = (folder?: string): Promise<Project> => {
+  if (folder !== undefined) return loadProject(folder)
+  shipped ??= loadProject()
+  return shipped
+}
+
+function collect() {
+  const stream = new PassThrough()
+  const chunks: Buffer[] = []
+  stream.on('data', chunk => chunks.push(chunk))
+  return { stream, text: () => Buffer.concat(chunks).toString('utf8') }
+}

@@ -1,0 +1,117 @@
+import type { Answers } from '../../src/tree/answers.ts'
+import { choiceOf, isInterval, measureOf, signsOf } from '../../src/tree/answers.ts'
+import { level, useLevel, verdict } from '../../src/tree/caution.ts'
+import { effectiveChoice } from '../../src/tree/effective.ts'
+import { holdsAll } from '../../src/tree/range.ts'
+import { spaceOf, withValue } from '../../src/tree/space.ts'
+import type { Claim, Condition, Rule, Tree } from '../../src/tree/tree.ts'
+import { type Walk, walk } from '../../src/tree/walk.ts'
+
+/** The second opinion: every complete set of answers, one by one, judged by `walk()` alone. */
+export function* everySet(tree: Tree): Generator<Answers> {
+  const variables = spaceOf(tree)
+  const settlers = Object.fromEntries(
+    Object.values(tree.observations)
+      .filter(o => o.kind === 'choice' && o.settles !== undefined)
+      .map(o => [o.id, 'unsure'])
+  )
+  const at = variables.map(() => 0)
+  for (;;) {
+    let answers: Answers = settlers
+    variables.forEach((variable, i) => {
+      const value = variable.values[at[i] as number]
+      if (value) answers = withValue(answers, variable, value)
+    })
+    yield answers
+    let i = 0
+    while (i < at.length && (at[i] as number) + 1 === variables[i]?.values.length) at[i++] = 0
+    if (i === at.length) return
+    at[i] = (at[i] as number) + 1
+  }
+}
+
+export function sizeOf(tree: Tree): number {
+  return spaceOf(tree).reduce((n, { values }) => n * values.length, 1)
+}
+
+/** Whether the rule speaks of these answers, read straight from its words. */
+export function speaks(tree: Tree, rule: Rule, answers: Answers): boolean {
+  return (
+    rule.when.every(condition => meets(tree, condition, answers)) &&
+    !rule.unless.some(all => all.every(condition => meets(tree, condition, answers))) &&
+    (!rule.restUsual || restIsUsual(tree, rule, answers))
+  )
+}
+
+function meets(tree: Tree, condition: Condition, answers: Answers): boolean {
+  const observation = tree.observations[condition.observation]
+  if (condition.kind === 'choice') {
+    const effective =
+      observation?.kind === 'choice'
+        ? effectiveChoice(tree, observation, answers)?.answer
+        : undefined
+    return effective !== undefined && condition.among.includes(effective)
+  }
+  if (condition.kind === 'sign') {
+    const told = signsOf(answers, condition.observation)[condition.sign]
+    return told !== undefined && condition.among.includes(told)
+  }
+  const told = measureOf(answers, condition.observation)
+  if (condition.is === 'unsure' || !isInterval(told)) return condition.is === told
+  return 'within' in condition.is
+    ? holdsAll(condition.is.within, told)
+    : told.low <= condition.is.straddles && condition.is.straddles < told.high
+}
+
+function restIsUsual(tree: Tree, rule: Rule, answers: Answers): boolean {
+  const asked = new Set(Object.values(tree.questions).map(q => q.asks))
+  return Object.values(tree.observations)
+    .filter(o => asked.has(o.id))
+    .every(o => {
+      if (o.kind === 'signs') {
+        const named = rule.when.flatMap(c =>
+          c.kind === 'sign' && c.observation === o.id ? [c.sign] : []
+        )
+        return o.signs.every(({ id }) => named.includes(id) || signsOf(answers, o.id)[id] === 'no')
+      }
+      if (rule.when.some(c => c.observation === o.id)) return true
+      if (o.kind === 'choice') {
+        return (
+          o.settles !== undefined ||
+          o.answers.some(a => a.usual && a.id === choiceOf(answers, o.id))
+        )
+      }
+      const told = measureOf(answers, o.id)
+      return isInterval(told) && (o.usual === undefined || holdsAll(o.usual, told))
+    })
+}
+
+export function holdsClaim(tree: Tree, claim: Claim, { outcome }: Walk): boolean {
+  switch (claim.kind) {
+    case 'note':
+      return outcome.notes.includes(claim.note)
+    case 'use-is':
+      return outcome.use === claim.use
+    case 'use-at-most':
+      return useLevel(outcome.use) >= useLevel(claim.use)
+    case 'use-at-least':
+      return useLevel(outcome.use) <= useLevel(claim.use)
+    default: {
+      const { track } = verdict(tree, claim.verdict)
+      const got = level(tree, track, outcome[track])
+      const limit = level(tree, track, claim.verdict)
+      return claim.kind === 'at-least' ? got >= limit : got <= limit
+    }
+  }
+}
+
+/** The standing of a rule by trying every set; null when the rule speaks of none. */
+export function ruleHolds(tree: Tree, rule: Rule): boolean | null {
+  let spoke = false
+  for (const answers of everySet(tree)) {
+    if (!speaks(tree, rule, answers)) continue
+    spoke = true
+    if (!holdsClaim(tree, rule.claim, walk(tree, answers))) return false
+  }
+  return spoke ? true : null
+}

@@ -1,0 +1,27 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { type AuthoredFile, type Loaded, load } from '../../src/load/load.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+
+const root = join(import.meta.dirname, '../..')
+
+/** Every authored file of the project, as the command line reads it. */
+export function authoredFiles(): readonly AuthoredFile[] {
+  return ['shared', 'trees', 'locales', 'public']
+    .flatMap(folder =>
+      readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).map(name =>
+        join(folder, name)
+      )
+    )
+    .filter(path => /\.(yaml|json)$/.test(path))
+    .map(path => ({ path, text: readFileSync(join(root, path), 'utf8') }))
+}
+
+export const loadShipped = (): Promise<Loaded> => load(authoredFiles())
+
+/** The shipped trees; a test that needs them fails loudly when they do not load. */
+export async function shippedTrees(): Promise<readonly Tree[]> {
+  const { trees, findings } = await loadShipped()
+  if (trees.length === 0) throw new Error(`no tree loads: ${JSON.stringify(findings[0])}`)
+  return trees
+}

@@ -1,0 +1,34 @@
+import type { Answer, Answers, Signs } from '../../src/tree/answers.ts'
+import type { Observation } from '../../src/tree/observation.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+
+/** What is told, and for everything else that the tree asks what an ordinary, untroubled jar shows. */
+export function usualExcept(tree: Tree, told: Answers): Answers {
+  const asked = new Set(Object.values(tree.questions).map(question => question.asks))
+  const rest = Object.values(tree.observations)
+    .filter(({ id }) => asked.has(id))
+    .map(observation => [observation.id, usual(observation, told[observation.id])])
+  return Object.fromEntries(rest)
+}
+
+function usual(observation: Observation, told: Answer | undefined): Answer {
+  switch (observation.kind) {
+    case 'signs': {
+      const none = Object.fromEntries(observation.signs.map(({ id }) => [id, 'no' as const]))
+      return { ...none, ...(told as Signs | undefined) }
+    }
+    case 'choice':
+      // A settling answer that is not told settles nothing.
+      return told ?? (observation.settles ? 'unsure' : usualAnswer(observation.answers))
+    case 'measure': {
+      if (told !== undefined) return told
+      const reading = observation.unit === 'day' ? 9 : 3.2
+      return { low: reading, reading, high: reading }
+    }
+  }
+}
+
+function usualAnswer(answers: readonly { readonly id: string; readonly usual: boolean }[]): string {
+  // The last usual one: the ordinary film, not the islands before it.
+  return answers.filter(answer => answer.usual).at(-1)?.id ?? 'unsure'
+}

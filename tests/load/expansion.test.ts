@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest'
+import { load } from '../../src/load/load.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+import { projectWhere, wholeProject } from './project-files.ts'
+
+const tree = async (files = wholeProject()): Promise<Tree> => {
+  const { trees, findings } = await load(files)
+  expect(findings).toEqual([])
+  expect.assert(trees[0])
+  return trees[0]
+}
+const nothing = { raise: [], use: 'as-directed', notes: [] }
+
+describe('what authors leave out is made plain', () => {
+  test('a piece is copied in under its name, and leaves where the tree says', async () => {
+    const { start, questions } = await tree()
+    expect(start).toBe('start-vessel')
+    expect(questions['start-vessel']).toMatchObject({
+      asks: 'vessel',
+      otherwise: { ...nothing, leads: { to: 'growth' } }
+    })
+  })
+
+  test('the notes of a piece join those of the tree', async () => {
+    expect(Object.keys((await tree()).advice.notes)).toEqual([
+      'cloudy',
+      'look-again',
+      'cloth-not-lid'
+    ])
+  })
+
+  test('a sign without a word on doubt takes the screen’s', async () => {
+    const { questions } = await tree()
+    expect(questions['start-vessel']).toMatchObject({
+      signs: {
+        insects: { yes: { raise: ['discard'] }, unsure: { raise: ['wait'] } },
+        cloudy: { yes: { raise: [], notes: ['cloudy'] }, unsure: { raise: ['wait'] } }
+      }
+    })
+  })
+
+  test('others serve every answer that is not listed, never unsure', async () => {
+    const { questions } = await tree()
+    expect(questions.growth).toMatchObject({
+      answers: {
+        fuzzy: { ...nothing, raise: ['discard'] },
+        wrinkled: { ...nothing, leads: { to: 'acidity' } },
+        wet: { ...nothing, leads: { to: 'acidity' } },
+        unsure: { raise: ['wait'], leads: { to: 'side' } }
+      }
+    })
+    expect(
+      Object.keys(questions.growth?.kind === 'choice' ? questions.growth.answers : {})
+    ).toEqual(['fuzzy', 'wrinkled', 'wet', 'unsure'])
+  })
+
+  test('a question like another answers like it, and its own keys win', async () => {
+    const { questions } = await tree(
+      projectWhere(
+        'trees/jar.yaml',
+        '  age:\n',
+        '  later:\n    asks: acidity\n    because: guide\n    like: acidity\n    unsure: { end: discard }\n  age:\n'
+      )
+        .map(file => ({
+          ...file,
+          text: file.text.replace('under: 7, end: wait', 'under: 7, to: later')
+        }))
+        .map(file => ({
+          ...file,
+          text: file.text.replace('at-most: 4.2, to: age', 'at-most: 4.2, end: normal')
+        }))
+        .map(file => ({ ...file, text: file.text.replaceAll('to: acidity', 'to: age') }))
+    )
+    expect(questions.later).toMatchObject({
+      ranges: [{ leads: { end: 'normal' } }, { leads: { end: 'discard' } }],
+      borderline: { leads: { end: 'wait' } },
+      unsure: { leads: { end: 'discard' } }
+    })
+  })
+
+  test('a measure without a word on the borderline takes what unsure does', async () => {
+    const { questions } = await tree()
+    expect(questions.age).toMatchObject({ borderline: { leads: { end: 'wait' } } })
+  })
+
+  test('steps of the tree stand before those of the verdict, list by list', async () => {
+    const files = projectWhere(
+      'trees/jar.yaml',
+      'advice:\n',
+      'advice:\n  discard: { keep: [keep-it], because: guide }\n'
+    )
+    const { advice } = await tree(files)
+    expect(advice.verdicts.discard).toMatchObject({ doNow: ['throw-out'], keep: ['keep-it'] })
+    expect(advice.verdicts.wait?.recheck).toEqual({ hours: [24, 48] })
+  })
+
+  test('verdicts stand by track, gentlest first, with ceiling and signal word', async () => {
+    expect((await tree()).verdicts).toEqual([
+      { id: 'ask-doctor', track: 'person', ceiling: 'as-directed', signal: 'notice' },
+      { id: 'pressure', track: 'container', ceiling: 'not-yet', signal: 'caution' },
+      { id: 'normal', track: 'batch', ceiling: 'as-directed', signal: 'none' },
+      { id: 'wait', track: 'batch', ceiling: 'not-yet', signal: 'notice' },
+      { id: 'discard', track: 'batch', ceiling: 'never', signal: 'caution' }
+    ])
+  })
+
+  test('observations stand in the order in which a walk asks them', async () => {
+    const { observations, questions } = await tree()
+    expect(Object.keys(observations)).toEqual([
+      'vessel',
+      'growth',
+      'side-look',
+      'acidity',
+      'age',
+      'cover'
+    ])
+    expect(Object.keys(questions)).toEqual(['start-vessel', 'growth', 'side', 'acidity', 'age'])
+  })
+
+  test('rules in a file of their own join those in the tree', async () => {
+    const rule = `rules:
+  - id: young-waits
+    when: { age: { under: 7 }, rest: usual }
+    unless: [{ vessel: { insects: unsure } }]
+    then: { use-at-most: not-yet }
+    basis: own-caution
+    because: guide
+`
+    const { rules } = await tree([...wholeProject(), { path: 'trees/jar.rules.yaml', text: rule }])
+    expect(rules[1]).toEqual({
+      id: 'young-waits',
+      when: [{ kind: 'measure', observation: 'age', is: { within: { under: 7 } } }],
+      unless: [[{ kind: 'sign', observation: 'vessel', sign: 'insects', among: ['unsure'] }]],
+      restUsual: true,
+      claim: { kind: 'use-at-most', use: 'not-yet' },
+      basis: 'own-caution',
+      because: ['guide']
+    })
+  })
+})

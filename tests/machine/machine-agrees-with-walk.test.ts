@@ -1,0 +1,173 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { createActor } from 'xstate'
+import { getAdjacencyMap, getShortestPaths } from 'xstate/graph'
+import {
+  compileMachine,
+  EMERGENCY_STATE,
+  endState,
+  type Told
+} from '../../src/machine/compile-machine.ts'
+import type { Answer, Answers } from '../../src/tree/answers.ts'
+import { bandsOf } from '../../src/tree/bands.ts'
+import type { Outcome } from '../../src/tree/caution.ts'
+import type { Observation } from '../../src/tree/observation.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+import { type Walk, walk } from '../../src/tree/walk.ts'
+import { completeAnswers, randomTree, someAnswers } from '../helpers/random-tree.ts'
+import { shippedTrees } from '../helpers/shipped.ts'
+
+const shipped = await shippedTrees()
+
+describe.each(shipped)('the machine of $id agrees with the walk', tree => {
+  const machine = compileMachine(tree)
+  const events = everyEvent(tree)
+  const options = {
+    events,
+    // Without this every history of answers would be a state of its own, without end.
+    serializeState: (state: { value: unknown }) => JSON.stringify(state.value),
+    limit: 100_000
+  }
+
+  test('after every step of the shortest path to every state that xstate/graph finds', () => {
+    const paths = getShortestPaths(machine, options as never)
+    for (const { steps } of paths) {
+      const actor = createActor(machine).start()
+      let answers: Answers = {}
+      for (const { event } of steps) {
+        if (event.type !== 'observe') continue
+        const told = event as unknown as Extract<Told, { type: 'observe' }>
+        answers = merged(answers, told)
+        actor.send(told)
+        same(tree, actor.getSnapshot(), walk(tree, answers))
+      }
+    }
+    expect(paths.length).toBeGreaterThan(10)
+  })
+
+  test('along every transition out of every state that xstate/graph finds', () => {
+    const map = getAdjacencyMap(machine, options as never) as unknown as Adjacency
+    let transitions = 0
+    for (const { state, transitions: out } of Object.values(map)) {
+      const before = state.context.answers
+      for (const { event, state: next } of Object.values(out)) {
+        if (event.type !== 'observe') continue
+        transitions++
+        same(tree, next, walk(tree, merged(before, event as never)))
+      }
+    }
+    expect(transitions).toBeGreaterThan(1000)
+  })
+
+  test('on 10,000 random sets of answers, whole and in part', () => {
+    const actor = createActor(machine).start()
+    let before: readonly string[] = []
+    fc.assert(
+      fc.property(fc.oneof(completeAnswers(tree), someAnswers(tree)), answers => {
+        for (const observation of before) actor.send({ type: 'withdraw', observation })
+        for (const [observation, answer] of Object.entries(answers)) {
+          actor.send({ type: 'observe', observation, answer })
+        }
+        before = Object.keys(answers)
+        same(tree, actor.getSnapshot(), walk(tree, answers))
+      }),
+      { numRuns: 10_000 }
+    )
+  })
+})
+
+describe('the machine of any tree agrees with the walk', () => {
+  test('after every telling and taking back, on 300 random trees', () => {
+    fc.assert(
+      fc.property(
+        randomTree.chain(tree =>
+          fc.tuple(
+            fc.constant(tree),
+            completeAnswers(tree),
+            fc.array(fc.tuple(fc.constantFrom(...Object.keys(tree.observations)), fc.boolean()), {
+              maxLength: 15
+            })
+          )
+        ),
+        ([tree, all, acts]) => {
+          const actor = createActor(compileMachine(tree)).start()
+          let answers: Answers = {}
+          for (const [observation, back] of acts) {
+            const answer = all[observation] as Answer
+            const told: Told = back
+              ? { type: 'withdraw', observation }
+              : { type: 'observe', observation, answer }
+            actor.send(told)
+            answers = back
+              ? Object.fromEntries(Object.entries(answers).filter(([id]) => id !== observation))
+              : merged(answers, told as never)
+            same(tree, actor.getSnapshot(), walk(tree, answers))
+          }
+        }
+      ),
+      { numRuns: 300 }
+    )
+  })
+})
+
+type Adjacency = Record<
+  string,
+  { state: Snapshot; transitions: Record<string, { event: { type: string }; state: Snapshot }> }
+>
+
+interface Snapshot {
+  readonly value: unknown
+  readonly context: { readonly answers: Answers; readonly outcome: Outcome }
+}
+
+function same(tree: Tree, { value, context }: Snapshot, { finished, asks, outcome }: Walk): void {
+  const spoken = outcome.person === 'emergency' && finished
+  if (!finished) expect(value).toBe(asks?.question)
+  else if (spoken) expect(value).toBe(EMERGENCY_STATE)
+  else expect(String(value)).toMatch(/^end\//)
+  expect(context.outcome).toEqual(outcome)
+  expect(
+    Object.hasOwn(tree.questions, String(value)) || String(value).startsWith(endState(''))
+  ).toBe(true)
+}
+
+function merged(
+  answers: Answers,
+  { observation, answer }: Extract<Told, { type: 'observe' }>
+): Answers {
+  const before = answers[observation]
+  const both =
+    typeof answer === 'object' && !('reading' in answer) && typeof before === 'object'
+      ? { ...before, ...answer }
+      : answer
+  return { ...answers, [observation]: both as Answer }
+}
+
+/** Every choice; of a screen of signs none, each alone, and all unsure; each band of a measure. */
+function everyEvent(tree: Tree): readonly Told[] {
+  return Object.values(tree.observations).flatMap(observation =>
+    valuesOf(tree, observation).map(answer => ({
+      type: 'observe' as const,
+      observation: observation.id,
+      answer
+    }))
+  )
+}
+
+function valuesOf(tree: Tree, observation: Observation): readonly Answer[] {
+  switch (observation.kind) {
+    case 'choice':
+      return [...observation.answers.map(a => a.id), 'unsure']
+    case 'measure':
+      return [...bandsOf(tree, observation).map(band => band.interval), 'unsure']
+    case 'signs': {
+      const all = (value: 'no' | 'unsure') =>
+        Object.fromEntries(observation.signs.map(s => [s.id, value]))
+      return [
+        all('no'),
+        ...observation.signs.map(s => ({ ...all('no'), [s.id]: 'yes' as const })),
+        all('unsure')
+      ]
+    }
+  }
+}

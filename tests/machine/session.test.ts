@@ -1,0 +1,101 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { createSession, type Derive } from '../../src/machine/session.ts'
+import type { Answer, Answers } from '../../src/tree/answers.ts'
+import { isInterval } from '../../src/tree/answers.ts'
+import { walk } from '../../src/tree/walk.ts'
+import { completeAnswers, randomTree } from '../helpers/random-tree.ts'
+import { sketch } from '../helpers/sketch.ts'
+
+describe('a session holds nothing but the answers told', () => {
+  test('after any tellings and takings back it stands where a fresh one would', () => {
+    const acts = randomTree.chain(tree =>
+      fc.tuple(
+        fc.constant(tree),
+        completeAnswers(tree),
+        fc.array(fc.tuple(fc.constantFrom(...Object.keys(tree.observations)), fc.boolean()), {
+          maxLength: 12
+        })
+      )
+    )
+    fc.assert(
+      fc.property(acts, ([tree, all, told]) => {
+        const session = createSession(tree)
+        for (const [id, back] of told) {
+          if (back) session.withdraw(id)
+          else session.observe(id, all[id] as Answer)
+        }
+        const fresh = walk(tree, session.answers())
+
+        expect(session.asks()).toBe(fresh.asks?.question ?? null)
+        expect(session.outcome()).toEqual(fresh.outcome)
+      }),
+      { numRuns: 300 }
+    )
+  })
+
+  test('a sign told leaves the other signs of its screen open', () => {
+    const tree = sketch({
+      insects: { '?!inside': '+discard-and-sanitize', '?eels': '', else: '= normal-growth' }
+    })
+    const session = createSession(tree)
+
+    session.observe('insects', { inside: 'yes' })
+    expect(session.asks()).toBe('insects')
+    session.observe('insects', { eels: 'no' })
+
+    expect(session.asks()).toBeNull()
+    expect(session.outcome().batch).toBe('discard-and-sanitize')
+  })
+
+  test('those who listen hear every telling until they stop', () => {
+    const session = createSession(
+      sketch({ color: { pink: '= discard-and-sanitize', unsure: '= wait-and-recheck' } })
+    )
+    const heard: (string | null)[] = []
+    const stop = session.subscribe(() => heard.push(session.asks()))
+
+    session.observe('color', 'pink')
+    stop()
+    session.withdraw('color')
+
+    expect(heard).toEqual([null])
+  })
+})
+
+describe('a derived observation follows the facts it is worked out from', () => {
+  const tree = sketch({
+    ph: {
+      '<= 4.2': '= normal-growth',
+      '> 4.2': '= discard-and-sanitize',
+      between: '= wait-and-recheck',
+      unsure: '= wait-and-recheck'
+    }
+  })
+  // The mix of two volumes stands in for the models that come later: any function of the answers.
+  const derive: Derive = (told: Answers) => {
+    const { starter } = told
+    return isInterval(starter)
+      ? { ph: { low: starter.low + 1, reading: starter.reading + 1, high: starter.high + 1 } }
+      : {}
+  }
+  const at = (x: number) => ({ low: x, reading: x, high: x })
+
+  test('it is there while its facts are, and goes with them', () => {
+    const session = createSession(tree, {}, derive)
+
+    session.observe('starter', at(3))
+    expect(session.outcome().batch).toBe('normal-growth')
+    session.withdraw('starter')
+
+    expect(session.asks()).toBe('ph')
+  })
+
+  test('a direct reading wins over what was worked out', () => {
+    const session = createSession(tree, { starter: at(3) }, derive)
+
+    session.observe('ph', at(4.5))
+
+    expect(session.outcome().batch).toBe('discard-and-sanitize')
+  })
+})

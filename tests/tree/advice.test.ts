@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest'
+import { adviceFor } from '../../src/tree/advice.ts'
+import type { Answers } from '../../src/tree/answers.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+import { walk } from '../../src/tree/walk.ts'
+import { shippedTrees } from '../helpers/shipped.ts'
+import { usualExcept } from '../helpers/usual.ts'
+
+const tree = (await shippedTrees()).find(({ id }) => id === 'kombucha-jar') as Tree
+const days = (n: number) => ({ low: n, reading: n, high: n })
+const advice = (told: Answers) => {
+  const answers = usualExcept(tree, told)
+  return adviceFor(tree, walk(tree, answers).outcome, { ...answers, ...told })
+}
+const jar = (sign: string): Answers => ({ 'jar-signs': { [sign]: 'yes' } })
+const people = (...signs: string[]): Answers => ({
+  'people-signs': Object.fromEntries(signs.map(sign => [sign, 'yes']))
+})
+const mold: Answers = { 'surface-texture': 'dry-fuzzy' }
+
+describe('a pot that may hold lead is never cleaned for use again', () => {
+  const { doNow, clean } = advice(jar('lead-risk-vessel'))
+
+  test('the pot goes out with what is in it', () => {
+    expect(doNow).toEqual(
+      expect.arrayContaining([
+        'never-use-this-pot-again',
+        'throw-out-jar-and-all',
+        'ask-about-lead-test'
+      ])
+    )
+  })
+
+  test('no step sanitizes it, even beside mold', () => {
+    expect(clean).toEqual([])
+    expect(advice({ ...jar('lead-risk-vessel'), ...mold }).clean).toEqual([])
+  })
+})
+
+describe('while a person verdict stands nothing is thrown out', () => {
+  const ill = advice({ ...people('illness-signs'), ...mold })
+
+  test('the person comes first, then what is left is kept cold and labeled', () => {
+    expect(ill.verdict).toBe('doctor-today')
+    expect(ill.also).toEqual(['likely-mold'])
+    expect(ill.doNow.indexOf('doctor-today-call')).toBe(0)
+    expect(ill.doNow).toContain('keep-it-cold-and-labeled')
+    expect(ill.doNow).toContain('ask-health-department')
+  })
+
+  test('no step throws out, pours out or washes', () => {
+    const steps = [...ill.doNow, ...ill.clean, ...ill.keep]
+    expect(
+      steps.filter(step => /throw-out|bag-it|wash|sanitize|keep-nothing|bottles-from/.test(step))
+    ).toEqual([])
+  })
+})
+
+describe('a jar that may burst is left where it is', () => {
+  const burst = advice({ 'container-signs': { 'lid-bulging-or-hissing': 'yes' }, ...mold })
+
+  test('nobody is sent back to it for the batch', () => {
+    expect(burst.doNow.slice(0, 2)).toEqual(['leave-it-be', 'everyone-out'])
+    expect(
+      [...burst.doNow, ...burst.clean, ...burst.keep].filter(step =>
+        /throw-out|bag-it|wash/.test(step)
+      )
+    ).toEqual([])
+  })
+
+  test('what was seen inside is still said', () => {
+    expect(burst.also).toEqual(['likely-mold'])
+  })
+})
+
+describe('an emergency says the emergency and nothing else', () => {
+  test('only its own steps and numbers', () => {
+    const { verdict, also, doNow, clean, refer } = advice({ ...people('severe-symptoms'), ...mold })
+    expect({ verdict, also, clean, refer }).toEqual({
+      verdict: 'emergency',
+      also: [],
+      clean: [],
+      refer: ['emergency', 'poison-help']
+    })
+    expect(doNow[0]).toBe('call-911')
+    expect(doNow.some(step => /throw|keep/.test(step))).toBe(false)
+  })
+})
+
+describe('the steps follow the use that the outcome leaves', () => {
+  test('a jar that passes may be chilled and drunk a little', () => {
+    expect(advice({}).doNow).toContain('drink-a-little')
+  })
+
+  test('nothing else ever says to drink', () => {
+    for (const told of [
+      { day: days(3) },
+      people('at-risk-will-drink'),
+      { 'jar-ph': 'unsure' },
+      mold,
+      jar('flies-outside')
+    ]) {
+      expect(advice(told).doNow).not.toContain('drink-a-little')
+    }
+  })
+
+  test('in a continuous vessel with mold the spigot comes apart before the washing', () => {
+    const { clean } = advice({ ...jar('continuous-vessel'), ...mold })
+    expect(clean.indexOf('take-the-spigot-apart')).toBe(0)
+    expect(clean).toContain('sanitize-with-bleach')
+  })
+
+  test('in a continuous vessel that looks fine nothing is taken apart', () => {
+    expect(advice(jar('continuous-vessel')).clean).toEqual([])
+  })
+})
+
+describe('of several rechecks the soonest counts', () => {
+  test('a day of the ferment counts from the day it is', () => {
+    expect(advice({ day: days(2) }).recheck).toEqual({ day: 7 })
+    expect(advice({ day: days(6), ...jar('flies-outside') }).recheck).toEqual({ day: 7 })
+    expect(advice({ day: days(2), ...jar('flies-outside') }).recheck).toEqual({ hours: [24, 48] })
+  })
+
+  test('what is thrown away is not looked at again', () => {
+    expect(advice(mold).recheck).toBeNull()
+  })
+})
+
+describe('notes on what to change come after the outcome', () => {
+  test('and change nothing of it', () => {
+    const cold: Answers = {
+      'room-temperature': { low: 60, reading: 62, high: 64 },
+      'jar-cover': 'loose-weave'
+    }
+    const told = advice({ ...mold, ...cold })
+    expect(told.notes).toEqual(expect.arrayContaining(['too-cold', 'cover-with-tight-cloth']))
+    expect(walk(tree, { ...usualExcept(tree, mold), ...cold }).outcome).toEqual(
+      walk(tree, usualExcept(tree, mold)).outcome
+    )
+  })
+})

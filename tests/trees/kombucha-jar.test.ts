@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest'
+import { isUpperBound } from '../../src/prove/claim.ts'
+import { answerSets, prove } from '../../src/prove/prove.ts'
+import type { Answers } from '../../src/tree/answers.ts'
+import { possible } from '../../src/tree/possible.ts'
+import { mostScreens } from '../../src/tree/remaining.ts'
+import { noneOf } from '../../src/tree/tell.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+import { walk } from '../../src/tree/walk.ts'
+import { shippedTrees } from '../helpers/shipped.ts'
+import { usualExcept } from '../helpers/usual.ts'
+import { ROWS, type Row } from './kombucha-jar-rows.ts'
+import { LIMITS } from './kombucha-limits.ts'
+
+const tree = (await shippedTrees()).find(({ id }) => id === 'kombucha-jar') as Tree
+
+/** Named so that a failing row tells what it says and where that is published. */
+const titled = (rows: readonly Row[]) =>
+  rows.map((row, i) => [`${row.row}.${i} ${row.finding} (${row.source})`, row] as const)
+
+const outcomeOf = ({ told, expect: wanted }: Row) => {
+  const { finished, outcome } = walk(tree, usualExcept(tree, told))
+  expect(finished).toBe(true)
+  return Object.fromEntries(Object.keys(wanted).map(side => [side, outcome[side as 'batch']]))
+}
+
+describe('every row of the guidance has a walk to its verdict', () => {
+  test.each(titled(ROWS))('%s', (_, row) => {
+    expect(outcomeOf(row)).toEqual(row.expect)
+  })
+})
+
+describe('every published limit holds on both sides', () => {
+  test.each(titled(LIMITS))('%s', (_, row) => {
+    expect(outcomeOf(row)).toEqual(row.expect)
+  })
+})
+
+describe('the rules of the tree', () => {
+  test('are all proved over the whole answer space', () => {
+    expect(prove(tree).filter(({ standing }) => standing !== 'proved')).toEqual([])
+    expect(answerSets(tree)).toBeGreaterThan(10n ** 15n)
+  })
+
+  test('number at least thirty, a quarter of them upper bounds', () => {
+    const upper = tree.rules.filter(({ claim }) => isUpperBound(claim))
+    expect(tree.rules.length).toBeGreaterThanOrEqual(30)
+    expect(upper.length).toBeGreaterThanOrEqual(tree.rules.length / 4)
+  })
+
+  test('each say what they rest on', () => {
+    expect(tree.rules.filter(({ because }) => because.length === 0)).toEqual([])
+  })
+})
+
+describe('a call stays short', () => {
+  test('no walk asks more than twelve things', () => {
+    expect(mostScreens(tree)).toBeLessThanOrEqual(12)
+  })
+
+  test('mold is settled after four screens', () => {
+    const screens = ['people-signs', 'container-signs', 'jar-signs'].reduce<Answers>((so, id) => {
+      const observation = tree.observations[id]
+      return observation?.kind === 'signs' ? noneOf(so, observation) : so
+    }, {})
+
+    const after = possible(tree, { ...screens, 'surface-texture': 'dry-fuzzy' })
+
+    expect(after.settled).toBe(true)
+    expect(after.batch).toEqual(['likely-mold'])
+  })
+})
+
+describe('an emergency comes before everything', () => {
+  const emergency: Answers = { 'people-signs': { 'severe-symptoms': 'yes' } }
+
+  test('it ends the walk while the signs beside it are open', () => {
+    expect(walk(tree, emergency)).toMatchObject({
+      finished: true,
+      outcome: { person: 'emergency', container: null, batch: null, use: 'never' }
+    })
+  })
+
+  test('whatever else is told, the jar stays unspoken', () => {
+    const all = usualExcept(tree, { ...emergency, 'surface-texture': 'dry-fuzzy' })
+    expect(walk(tree, all).outcome).toMatchObject({ person: 'emergency', batch: null })
+  })
+
+  test('with that sign set aside the jar is judged on a second walk', () => {
+    const aside = usualExcept(tree, { 'surface-texture': 'dry-fuzzy' })
+    expect(walk(tree, aside).outcome.batch).toBe('likely-mold')
+  })
+})

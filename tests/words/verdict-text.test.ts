@@ -1,0 +1,64 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
+import { SIGNALED, signalOf } from '../../src/words/signals.ts'
+import { verdictText } from '../../src/words/verdict-text.ts'
+import { createWords, MissingText } from '../../src/words/words.ts'
+
+const resources = {
+  en: {
+    verdicts: { 'normal-growth': { name: 'Normal growth', message: 'Growth looks normal.' } },
+    jar: {
+      verdicts: { 'normal-growth': { message: 'Not ready yet.', 'message-never': 'Not for them.' } }
+    }
+  },
+  es: { verdicts: { 'normal-growth': { message: 'Crecimiento normal.' } }, jar: {} }
+}
+
+describe('a verdict speaks in the words of its tree', () => {
+  const words = createWords(resources, 'en')
+
+  test('those for this use come first', () => {
+    expect(verdictText(words, 'jar', 'normal-growth', 'message', 'never')).toBe('Not for them.')
+  })
+
+  test('those for any use come next', () => {
+    expect(verdictText(words, 'jar', 'normal-growth', 'message', 'not-yet')).toBe('Not ready yet.')
+  })
+
+  test('those of the verdict itself come last', () => {
+    expect(verdictText(words, 'crock', 'normal-growth', 'message')).toBe('Growth looks normal.')
+    expect(verdictText(words, 'jar', 'normal-growth', 'name')).toBe('Normal growth')
+  })
+
+  test('another language never falls back to a gentler, general wording', () => {
+    const spanish = createWords(resources, 'es')
+    expect(() => verdictText(spanish, 'jar', 'normal-growth', 'message', 'never')).toThrow(
+      MissingText
+    )
+  })
+})
+
+describe('every verdict of the catalogue has the signal word it is authored with', () => {
+  const authored: Record<string, Record<string, { signal?: string }>> = parse(
+    readFileSync('shared/verdicts.yaml', 'utf8')
+  )
+  const verdicts = ['person', 'container', 'batch'].flatMap(track =>
+    Object.entries(authored[track] ?? {})
+  )
+
+  test('none is left out and none is made up', () => {
+    expect([...SIGNALED].sort()).toEqual(verdicts.map(([id]) => id).sort())
+  })
+
+  test.each(verdicts)('%s', (id, { signal }) => {
+    expect(signalOf(id)).toBe(signal)
+  })
+
+  test('DANGER is kept for an emergency and a vessel that may burst', () => {
+    expect(SIGNALED.filter(id => signalOf(id) === 'danger').sort()).toEqual([
+      'emergency',
+      'pressure-hazard'
+    ])
+  })
+})
