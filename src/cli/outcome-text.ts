@@ -17,7 +17,11 @@ import { standingText } from './standing-text.ts'
  */
 export function outcomeText(report: Report, advice: SpokenAdvice, making: Making): string[] {
   const { words, paint } = making
-  const head = [...verdictLines(report, advice, making), ...doNow(advice, making)]
+  const head = [
+    ...verdictLines(report, advice, making),
+    ...useLine(report, making),
+    ...doNow(advice, making)
+  ]
   if (report.emergency) {
     return [...head, ...callText(report, making), '', ...standingText(report, making)]
   }
@@ -69,6 +73,11 @@ function verdictLines(report: Report, advice: SpokenAdvice, { words, paint }: Ma
       ...(report.emergency ? [] : [verdictText(words, report.tree.id, id, 'why')])
     ]
   })
+}
+
+/** What may be drunk. Not in an emergency: there nobody asks. */
+function useLine({ tree, walk, emergency }: Report, { words, paint }: Making): string[] {
+  return emergency ? [] : ['', paint.strong(words.t(`${tree.id}:use.${walk.outcome.use}`))]
 }
 
 function doNow(advice: SpokenAdvice, { words, paint }: Making): string[] {

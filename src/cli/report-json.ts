@@ -27,7 +27,8 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
     trail: walk.trail.map(({ question, observation, answer, because, settledBy }) => ({
       question,
       observation,
-      answer,
+      // Null where a question reads only what was volunteered, and nothing was.
+      answer: answer ?? null,
       because,
       ...(settledBy && { settledBy })
     })),

@@ -1,4 +1,3 @@
-import { nearestNames } from '../findings/nearest-name.ts'
 import type { Observation, Range } from '../tree/observation.ts'
 import type { Shaped } from './project.ts'
 import type { Report } from './report.ts'
@@ -21,7 +20,7 @@ export function buildObservations(
     if (settled === undefined) {
       report.add('unknown-observation', place, {
         name,
-        near: nearestNames(name, Object.keys(value))
+        near: report.near(name, Object.keys(value))
       })
     } else if (settled.kind !== 'choice' || settled.settles !== undefined || name === id) {
       report.add('settles-nothing', place, { observation: id, settles: name })
@@ -45,7 +44,7 @@ function checkStandsFor(
       report.add('missing-stands-for', place, { observation: id, settles, answer })
     } else if (!known.includes(name)) {
       const place = doc.place([id, 'answers', answer, 'stands-for'], 'value')
-      const near = nearestNames(name, known)
+      const near = report.near(name, known)
       report.add('stands-for-unknown', place, { answer, name, settles, known, near })
     }
   }

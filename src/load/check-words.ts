@@ -1,4 +1,3 @@
-import { nearestNames } from '../findings/nearest-name.ts'
 import type { Linked } from './link-tree.ts'
 import type { Project } from './project.ts'
 import type { Report } from './report.ts'
@@ -28,7 +27,7 @@ export function checkWords(
       const optional = optionalTexts(stem, wanted, keys, project)
       for (const { key, name, beside } of unmatched(keys, [...wanted.keys(), ...optional])) {
         const place = words.doc.place(key.split('.'))
-        report.add('orphaned-text', place, { text: key, near: nearestNames(name, beside) })
+        report.add('orphaned-text', place, { text: key, near: report.near(name, beside) })
       }
     }
   }
@@ -37,7 +36,7 @@ export function checkWords(
 function checkMissing(wanted: Wanted, keys: readonly string[], file: string, report: Report): void {
   for (const { key, name, beside } of unmatched(wanted.keys(), keys)) {
     const first = [...wanted].find(([text]) => text === key || text.startsWith(`${key}.`))
-    const near = nearestNames(name, beside)
+    const near = report.near(name, beside)
     report.add('missing-text', first?.[1] ?? null, { text: key, file, near })
   }
 }

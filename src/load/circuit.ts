@@ -81,16 +81,19 @@ function sorted(questions: ReadonlyMap<string, Question>): readonly Question[] {
 }
 
 function shortestCircle(questions: ReadonlyMap<string, Question>): readonly string[] | null {
+  const leads = new Map(
+    [...questions].map(([id, each]) => [id, leadsFrom(each).filter(to => questions.has(to))])
+  )
   let shortest: readonly string[] | null = null
-  for (const start of questions.keys()) {
-    const way = wayBack(questions, start, shortest?.length ?? Number.POSITIVE_INFINITY)
+  for (const start of leads.keys()) {
+    const way = wayBack(leads, start, shortest?.length ?? Number.POSITIVE_INFINITY)
     if (way) shortest = way
   }
   return shortest
 }
 
 function wayBack(
-  questions: ReadonlyMap<string, Question>,
+  leads: ReadonlyMap<string, readonly string[]>,
   start: string,
   shorterThan: number
 ): readonly string[] | null {
@@ -99,10 +102,9 @@ function wayBack(
   for (let length = 1; edge.length > 0 && length < shorterThan; length++) {
     const next: string[] = []
     for (const id of edge) {
-      const question = questions.get(id)
-      for (const to of question ? leadsFrom(question) : []) {
+      for (const to of leads.get(id) ?? []) {
         if (to === start) return trace(cameFrom, start, id)
-        if (cameFrom.has(to) || !questions.has(to)) continue
+        if (cameFrom.has(to)) continue
         cameFrom.set(to, id)
         next.push(to)
       }

@@ -1,5 +1,4 @@
 import type { z } from 'zod'
-import { nearestNames } from '../findings/nearest-name.ts'
 import type { Authored, Keys } from './authored.ts'
 import { kindOf, kindWords, valueAt } from './kind-words.ts'
 import { knownKeys } from './known-keys.ts'
@@ -29,14 +28,14 @@ export function tellIssue(
     case 'unrecognized_keys': {
       const known = knownKeys(schema, keys)
       for (const name of issue.keys) {
-        const facts = { key: name, near: nearestNames(name, known), known }
+        const facts = { key: name, near: report.near(name, known), known }
         report.add('unknown-key', doc.place([...keys, name]), facts)
       }
       break
     }
     case 'invalid_value': {
       const among = issue.values.map(String)
-      const near = nearestNames(String(value), among)
+      const near = report.near(String(value), among)
       if (value === undefined) addMissing(`one of ${among.join(', ')}`)
       else report.add('wrong-value', place, { key, value: sample(value), among, near })
       break

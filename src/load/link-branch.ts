@@ -1,4 +1,3 @@
-import { nearestNames } from '../findings/nearest-name.ts'
 import type { Branch, Destination, Effect } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import type { DraftQuestion } from './expand.ts'
@@ -63,7 +62,7 @@ export function linkLeads(
     const verdict = verdicts.get(end)
     if (!verdict) {
       const batch = [...verdicts.values()].filter(({ track }) => track === 'batch')
-      const near = nearestNames(
+      const near = report.near(
         end,
         batch.map(({ id }) => id)
       )

@@ -1,6 +1,5 @@
 import type { FindingCode } from '../findings/catalogue.ts'
 import type { Finding } from '../findings/finding.ts'
-import { nearestNames } from '../findings/nearest-name.ts'
 import type { Place } from '../findings/place.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Verdict } from '../tree/tree.ts'
@@ -27,7 +26,7 @@ export function unknownName(
   known: Iterable<string>,
   because: Finding['because'] = []
 ): void {
-  report.add(code, place, { name, near: nearestNames(name, known) }, because)
+  report.add(code, place, { name, near: report.near(name, known) }, because)
 }
 
 /** The sources among what is cited; what is no source is reported. */

@@ -1,11 +1,16 @@
 import type { FindingCode } from '../findings/catalogue.ts'
 import type { Facts, Finding } from '../findings/finding.ts'
+import { nearestNames } from '../findings/nearest-name.ts'
 import type { Place } from '../findings/place.ts'
+
+const MEANT = 50
 
 /** Collects the findings of a stage, so that an author sees all of them at once. */
 export interface Report {
   readonly findings: Finding[]
   add(code: FindingCode, place: Place | null, facts: Facts, because?: Finding['because']): void
+  /** The known names that were likely meant. */
+  near(name: string, known: Iterable<string>): readonly string[]
 }
 
 /** An empty report. */
@@ -15,6 +20,8 @@ export function openReport(): Report {
     findings,
     add(code, place, facts, because = []) {
       findings.push({ code, place, because, facts })
-    }
+    },
+    // Of thousands of wrong names few are shown: looking for what all of them meant takes minutes.
+    near: (name, known) => (findings.length < MEANT ? nearestNames(name, known) : [])
   }
 }

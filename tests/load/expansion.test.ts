@@ -55,26 +55,23 @@ describe('what authors leave out is made plain', () => {
   })
 
   test('a question like another answers like it, and its own keys win', async () => {
+    const later = `  later:
+    asks: acidity
+    because: guide
+    like: acidity
+    ranges: [{ at-most: 4.6, end: normal }, { over: 4.6, end: discard }]
+`
     const { questions } = await tree(
       projectWhere(
         'trees/jar.yaml',
-        '  age:\n',
-        '  later:\n    asks: acidity\n    because: guide\n    like: acidity\n    unsure: { end: discard }\n  age:\n'
+        /under: 7, end: wait([\s\S]*?)after:/,
+        `under: 7, to: later$1${later}after:`
       )
-        .map(file => ({
-          ...file,
-          text: file.text.replace('under: 7, end: wait', 'under: 7, to: later')
-        }))
-        .map(file => ({
-          ...file,
-          text: file.text.replace('at-most: 4.2, to: age', 'at-most: 4.2, end: normal')
-        }))
-        .map(file => ({ ...file, text: file.text.replaceAll('to: acidity', 'to: age') }))
     )
     expect(questions.later).toMatchObject({
-      ranges: [{ leads: { end: 'normal' } }, { leads: { end: 'discard' } }],
+      ranges: [{ range: { atMost: 4.6 }, leads: { end: 'normal' } }, { range: { over: 4.6 } }],
       borderline: { leads: { end: 'wait' } },
-      unsure: { leads: { end: 'discard' } }
+      unsure: { leads: { end: 'wait' } }
     })
   })
 

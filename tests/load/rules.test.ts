@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest'
+import { load } from '../../src/load/load.ts'
+import { projectWhere } from './project-files.ts'
+
+/** What becomes of the whole project's one rule when these lines stand in place of its condition. */
+const ruleWith = async (lines: string) => {
+  const files = projectWhere('trees/jar.yaml', 'when: { growth: fuzzy }', lines)
+  const { trees, findings } = await load(files)
+  return { rule: trees[0]?.rules[0], codes: findings.map(({ code }) => code) }
+}
+
+describe('the condition of a rule is read as it is written', () => {
+  test.each([
+    ['one answer', 'growth: wet', { kind: 'choice', observation: 'growth', among: ['wet'] }],
+    ['unsure', 'growth: unsure', { kind: 'choice', observation: 'growth', among: ['unsure'] }],
+    ['any of several', 'growth: [fuzzy, wet]', { kind: 'choice', among: ['fuzzy', 'wet'] }],
+    ['a sign', 'vessel: insects', { kind: 'sign', sign: 'insects', among: ['yes'] }],
+    ['a sign not there', 'vessel: { insects: no }', { sign: 'insects', among: ['no'] }],
+    ['a sign in doubt', 'vessel: { insects: [yes, unsure] }', { among: ['yes', 'unsure'] }],
+    ['a range', 'acidity: { over: 4.2, at-most: 5 }', { is: { within: { over: 4.2, atMost: 5 } } }],
+    ['a limit straddled', 'acidity: { straddles: 4.2 }', { is: { straddles: 4.2 } }],
+    ['no reading', 'acidity: unsure', { kind: 'measure', is: 'unsure' }]
+  ])('%s', async (_, condition, literal) => {
+    const { rule, codes } = await ruleWith(`when: { ${condition} }`)
+    expect(codes).toEqual([])
+    expect(rule?.when).toMatchObject([literal])
+  })
+
+  test('signs together are a conjunction', async () => {
+    const { rule } = await ruleWith('when: { vessel: { insects: no, cloudy: yes } }')
+    expect(rule?.when).toHaveLength(2)
+  })
+})
+
+describe('a rule that can never apply is found by its words', () => {
+  test.each([
+    ['its limits are crossed', 'when: { acidity: { over: 5, under: 4 } }'],
+    ['its limit lies beyond the span', 'when: { acidity: { over: 14 } }'],
+    ['a count straddles nothing', 'when: { age: { straddles: 7 } }'],
+    ['nothing reaches to both sides', 'when: { acidity: { straddles: 15 } }'],
+    ['its exception is as wide', 'when: { growth: fuzzy }\n    unless: [{ growth: [fuzzy, wet] }]']
+  ])('%s', async (_, lines) => {
+    expect((await ruleWith(lines)).codes).toEqual(['rule-never-applies'])
+  })
+
+  test('an exception that is narrower leaves it', async () => {
+    const { codes } = await ruleWith(
+      'when: { growth: fuzzy }\n    unless: [{ growth: fuzzy, vessel: insects }]'
+    )
+    expect(codes).toEqual([])
+  })
+
+  test.each([
+    ['a range of a choice', 'when: { growth: { over: 4 } }'],
+    ['a list of signs', 'when: { vessel: [insects, cloudy] }'],
+    ['a name of a measure', 'when: { acidity: sour }'],
+    ['a limit beside a straddled one', 'when: { acidity: { straddles: 4, under: 5 } }']
+  ])('%s is no condition', async (_, lines) => {
+    expect((await ruleWith(lines)).codes).toEqual(['condition-not-for-kind'])
+  })
+})
