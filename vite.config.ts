@@ -15,7 +15,9 @@ function trees(): Plugin {
       const { catalogue, trees, ui } = await bundle
       const tree = id.slice(`\0${NAME}/`.length)
       if (tree !== 'catalogue') return asModule(trees[tree])
-      const openers = Object.keys(trees).map(name => `${JSON.stringify(name)}: () => import('${NAME}/${name}')`)
+      const openers = Object.keys(trees).map(
+        name => `${JSON.stringify(name)}: () => import('${NAME}/${name}')`
+      )
       return `${asModule({ catalogue, ui })}
 export const openers = { ${openers.join(', ')} }`
     }
@@ -23,7 +25,8 @@ export const openers = { ${openers.join(', ')} }`
 }
 
 // A string parsed at run time is quicker to start than the same thing as a program.
-const asModule = (value: unknown) => `export default JSON.parse(${JSON.stringify(JSON.stringify(value))})`
+const asModule = (value: unknown) =>
+  `export default JSON.parse(${JSON.stringify(JSON.stringify(value))})`
 
 export default defineConfig(({ mode }) => ({
   base: './',

@@ -1,6 +1,6 @@
 import { prove } from '../prove/prove.ts'
 import type { Tree } from '../tree/tree.ts'
-import { readProject } from './read-project.ts'
+import { loadProject } from './read-project.ts'
 
 /** What a browser needs of one tree: its meaning without the rules, its words, its sources. */
 export interface TreeBundle {
@@ -30,7 +30,7 @@ export interface BrowserBundle {
  * @throws Error when anything is found or not proved: no form may show a tree that is not.
  */
 export async function browserBundle(folder: string, tag: string): Promise<BrowserBundle> {
-  const loaded = await readProject(folder)
+  const { loaded } = await loadProject(folder)
   const open = loaded.trees.flatMap(tree =>
     prove(tree, loaded.places[tree.id]).filter(({ standing }) => standing !== 'proved')
   )
@@ -44,7 +44,7 @@ export async function browserBundle(folder: string, tag: string): Promise<Browse
     trees: Object.fromEntries(
       loaded.trees.map(tree => [tree.id, bundleOf(tree, words, loaded.sources)])
     ),
-    ui: words['ui']
+    ui: words.ui
   }
 }
 
@@ -55,15 +55,19 @@ function bundleOf(
 ): TreeBundle {
   // The rules are proved here, once; the browser has no use for them.
   const shown = { ...tree, rules: [] }
-  const cited = new Set(JSON.stringify(shown).match(/"[a-z0-9-]+"/g)?.map(id => id.slice(1, -1)))
+  const cited = new Set(
+    JSON.stringify(shown)
+      .match(/"[a-z0-9-]+"/g)
+      ?.map(id => id.slice(1, -1))
+  )
   return {
     tree: shown,
     sources: pick(sources, cited),
     words: {
-      observations: pick(words['observations'], new Set(Object.keys(tree.observations))),
-      verdicts: pick(words['verdicts'], new Set(tree.verdicts.map(({ id }) => id))),
-      steps: pick(words['steps'], cited),
-      notes: pick(words['notes'], cited),
+      observations: pick(words.observations, new Set(Object.keys(tree.observations))),
+      verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
+      steps: pick(words.steps, cited),
+      notes: pick(words.notes, cited),
       [tree.id]: words[tree.id]
     }
   }

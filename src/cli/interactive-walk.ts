@@ -1,15 +1,15 @@
+import { reportOn } from '../office/report.ts'
 import type { Answers } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
+import { progressOf } from '../tree/progress.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Walk, walk } from '../tree/walk.ts'
 import { askAfter } from './ask-after.ts'
-import { progressOf } from './at-most-more.ts'
 import { footText } from './call-text.ts'
 import { changed, completed, type Sofar, type Talk, takenBack, told } from './conversation.ts'
 import { outcomeText } from './outcome-text.ts'
 import { PROMPTS } from './prompts.ts'
 import { questionText } from './question-text.ts'
-import { reportOn } from './report.ts'
 import { print } from './terminal.ts'
 import { readTyped } from './typed-line.ts'
 
@@ -95,7 +95,7 @@ async function showOutcome(tree: Tree, sofar: Sofar, talk: Talk): Promise<Sofar 
   const { terminal, lines, making } = talk
   const report = reportOn(tree, sofar.answers, making.office, terminal.today)
   if (!report.advice) throw new Error(`the walk of ${tree.id} neither asks nor ends`)
-  print(terminal, ...outcomeText(report, report.advice, making))
+  print(terminal, ...outcomeText(report, making))
   const offer = report.emergency ? PROMPTS.emergency : PROMPTS.finished
   print(terminal, '', making.paint.faint(offer))
   for (;;) {

@@ -1,4 +1,4 @@
-import type { Signal } from '../words/signals.ts'
+import type { Signal } from '../tree/tree.ts'
 
 /** How a terminal sets off parts of a text; without color every one returns its text unchanged. */
 export interface Paint {

@@ -1,10 +1,10 @@
 import type { Loaded } from '../load/load.ts'
-import type { Referral } from '../office/referral.ts'
+import type { Report } from '../office/report.ts'
+import { saidCall } from '../words/say.ts'
+import { citedBy } from '../words/sources.ts'
 import { CAUTIONS, cautionText } from '../words/tree-texts.ts'
 import { verdictText } from '../words/verdict-text.ts'
 import type { Words } from '../words/words.ts'
-import type { Report } from './report.ts'
-import { sourcesOf } from './sources.ts'
 
 /** A report as one object for other programs: ids for them, sentences for people. */
 export function reportJson(report: Report, words: Words, sources: Loaded['sources']) {
@@ -23,7 +23,7 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
     use: walk.finished ? walk.outcome.use : null,
     atLeast,
     asks: walk.asks?.observation ?? null,
-    possible: { person, container, batch, use },
+    possible: { person: ids(person), container: ids(container), batch: ids(batch), use },
     trail: walk.trail.map(({ question, observation, answer, because, settledBy }) => ({
       question,
       observation,
@@ -32,13 +32,18 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
       because,
       ...(settledBy && { settledBy })
     })),
-    notes: advice?.notes ?? walk.outcome.notes,
+    notes: advice ? [...advice.notes, ...advice.change] : walk.outcome.notes,
     doNow: (advice?.doNow ?? []).map(step => words.t(`steps:${step}`)),
-    referral: report.referrals.map(referral => referralJson(referral, words)),
-    message: verdict && verdictText(words, tree.id, verdict, 'message', walk.outcome.use),
+    referral: report.referrals.map(referral => saidCall(referral, words)),
+    message:
+      verdict &&
+      verdictText(words, tree.id, verdict, 'message', {
+        use: walk.outcome.use,
+        manner: advice?.manner ?? 'plain'
+      }),
     cautions: CAUTIONS.map(caution => cautionText(words, tree.id, caution)),
     recheck: advice?.recheck ?? null,
-    sources: sourcesOf(report, sources).map(({ id, title, publisher, year, address }) => ({
+    sources: citedBy(report, sources).map(({ id, title, publisher, year, address }) => ({
       id,
       title,
       publisher,
@@ -50,11 +55,5 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
   }
 }
 
-function referralJson({ to, name, phone, say }: Referral, words: Words) {
-  return {
-    to,
-    name: name ?? words.t(`ui:referral.${to}.name`),
-    phone,
-    say: say ?? words.t(`ui:referral.${to}.say`)
-  }
-}
+/** That a track can also stay silent is told by `atLeast`. */
+const ids = (list: readonly (string | null)[]) => list.filter(id => id !== null)

@@ -1,9 +1,9 @@
+import type { Report } from '../office/report.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { answerText } from './answer-text.ts'
 import { footText } from './call-text.ts'
 import { type Making, section } from './making.ts'
 import { PROMPTS } from './prompts.ts'
-import type { Report } from './report.ts'
 import { standingText } from './standing-text.ts'
 
 /** A walk that is not finished, as lines: what was told, what is asked next, what it comes to at least. */

@@ -1,5 +1,6 @@
 import { formatFinding } from '../findings/format-finding.ts'
 import { nearestNames } from '../findings/nearest-name.ts'
+import { reportOn } from '../office/report.ts'
 import type { Tree } from '../tree/tree.ts'
 import { walk } from '../tree/walk.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
@@ -12,7 +13,6 @@ import type { Making } from './making.ts'
 import { outcomeText } from './outcome-text.ts'
 import { createPaint } from './paint.ts'
 import type { Project } from './read-project.ts'
-import { reportOn } from './report.ts'
 import { reportJson } from './report-json.ts'
 import { print, say, type Terminal } from './terminal.ts'
 import { unfinishedText } from './unfinished-text.ts'
@@ -62,8 +62,9 @@ export const walkCommand: Command = {
         JSON.stringify(reportJson(report, making.words, loaded.sources), null, 2)
       )
     } else {
-      const { advice } = report
-      const lines = advice ? outcomeText(report, advice, making) : unfinishedText(report, making)
+      const lines = report.walk.finished
+        ? outcomeText(report, making)
+        : unfinishedText(report, making)
       print(terminal, ...lines)
     }
     return values.strict && !report.walk.finished ? 1 : 0

@@ -83,7 +83,8 @@ function linkAnswers(
   const settles = observation.settles
   const known = settles === undefined ? observation.answers.map(({ id }) => id) : []
   for (const answer of Object.keys(authored)) {
-    if (answer === 'unsure' || answer === 'others' || known.includes(answer)) continue
+    const serves = answer === 'others' && settles === undefined
+    if (answer === 'unsure' || serves || known.includes(answer)) continue
     const place = draft.place(['answers', answer])
     if (settles !== undefined && observation.answers.some(({ id }) => id === answer)) {
       report.add('settling-answer-listed', place, { ...facts, answer, settles }, draft.because)

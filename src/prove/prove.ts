@@ -1,8 +1,9 @@
+import type { Places } from '../findings/place.ts'
 import type { Tree } from '../tree/tree.ts'
 import { diagramsOf } from '../tree/tree-diagrams.ts'
 import { proveRule } from './prove-rule.ts'
 import { proveUnsure } from './prove-unsure.ts'
-import type { Places, Proved } from './proved.ts'
+import type { Proved } from './proved.ts'
 
 /** Proves every rule of a tree, and that not knowing never reassures, over its whole answer space. */
 export function prove(tree: Tree, places: Places = {}): readonly Proved[] {

@@ -1,5 +1,4 @@
 import type { Finding } from '../findings/finding.ts'
-import type { Place } from '../findings/place.ts'
 
 /** What was established. Only `proved` builds: "not decided" is not "proved". */
 export type Standing = 'proved' | 'refuted' | 'not-decided'
@@ -13,9 +12,6 @@ export interface Proved {
   readonly because?: string
   readonly findings: readonly Finding[]
 }
-
-/** Where the parts of a tree stand in the authored files. */
-export type Places = Readonly<Record<string, Place>>
 
 export function standing(
   property: string,

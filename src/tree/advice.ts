@@ -2,6 +2,7 @@ import { afterNotes } from './after.ts'
 import type { Answers } from './answers.ts'
 import { measureOf } from './answers.ts'
 import { type Outcome, spoken } from './caution.ts'
+import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
 import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
 
@@ -14,7 +15,12 @@ export interface SpokenAdvice {
   readonly clean: readonly string[]
   readonly keep: readonly string[]
   readonly startAgain: readonly string[]
+  /** What the answers mean. */
   readonly notes: readonly string[]
+  /** What to change next time, from the questions asked after the outcome. */
+  readonly change: readonly string[]
+  /** How a batch verdict is worded: to be done now, kept for the health department, or not gone back to. */
+  readonly manner: Manner
   /** Whom to call, by trigger. */
   readonly refer: readonly string[]
   readonly because: readonly string[]
@@ -22,42 +28,54 @@ export interface SpokenAdvice {
   readonly recheck: Recheck | null
 }
 
+/** What stands in the way of doing what a batch verdict says. */
+export type Manner = 'plain' | 'while-ill' | 'leave-it'
+
 /** Puts together the steps of an outcome: person, then container, then batch, mended by the notes. */
 export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): SpokenAdvice {
   const [verdict = null, ...also] = spoken(outcome)
-  const stands = spoken(outcome)
-    .map(id => tree.advice.verdicts[id])
-    .filter(steps => steps !== undefined)
+  const stands = spoken(outcome).flatMap(id => tree.advice.verdicts[id] ?? [])
   const emergency = outcome.person === EMERGENCY
-  const notes = emergency ? outcome.notes : [...outcome.notes, ...afterNotes(tree, answers)]
-  const said = notes.map(id => tree.advice.notes[id]).filter(note => note !== undefined)
-  const kept = dropper(tree, outcome, stands, said)
-  const batch = outcome.batch === null ? undefined : tree.advice.verdicts[outcome.batch]
   const leaveIt = stands.some(steps => steps.leaveIt)
-  const people = [outcome.person, outcome.container].flatMap(id =>
+  const notes = leaveIt ? withoutBatch(tree, outcome.notes) : outcome.notes
+  const change = emergency || leaveIt ? [] : afterNotes(tree, answers)
+  const said = [...notes, ...change].flatMap(id => tree.advice.notes[id] ?? [])
+  const kept = dropper(tree, outcome, stands, said)
+  const batch = leaveIt || outcome.batch === null ? undefined : tree.advice.verdicts[outcome.batch]
+  const ill = outcome.person !== null && !emergency && !leaveIt
+  const first = [outcome.person, outcome.container].flatMap(id =>
     id === null ? [] : (tree.advice.verdicts[id]?.doNow ?? [])
   )
-  const ill = outcome.person !== null && !emergency && !leaveIt ? tree.advice.whileIll.adds : []
-  const jar = leaveIt
-    ? []
-    : [
-        ...said.flatMap(note => note.adds),
-        ...(batch?.doNow ?? []),
-        ...(batch?.byUse[outcome.use] ?? [])
-      ]
-  const clean = leaveIt ? [] : kept(batch?.clean ?? [])
+  const jar = [
+    ...(leaveIt ? [] : said.flatMap(note => note.adds)),
+    ...(batch?.doNow ?? []),
+    ...(batch?.byUse[outcome.use] ?? [])
+  ]
+  const clean = kept(batch?.clean ?? [])
   return {
     verdict,
     also,
-    doNow: once(kept([...people, ...ill, ...jar])),
+    doNow: once(kept([...first, ...(ill ? tree.advice.whileIll.adds : []), ...jar])),
     clean: clean.length > 0 ? once([...said.flatMap(note => note.clean), ...clean]) : [],
-    keep: leaveIt ? [] : once(kept(batch?.keep ?? [])),
+    keep: once(kept(batch?.keep ?? [])),
     startAgain: once(batch?.startAgain ?? []),
     notes,
+    change,
+    manner: leaveIt ? 'leave-it' : ill ? 'while-ill' : 'plain',
     refer: once([...stands, ...said].flatMap(part => part.refer)),
     because: once([...stands, ...said].flatMap(part => part.because)),
-    recheck: soonest([...stands, ...said], outcome, answers)
+    // Nobody goes back to a jar that may burst.
+    recheck: leaveIt ? null : soonest([...stands, ...said], outcome, answers)
   }
+}
+
+/** Notes that send nobody to the jar: those that questions about people or the container add. */
+function withoutBatch(tree: Tree, notes: readonly string[]): readonly string[] {
+  const elsewhere = Object.values(tree.questions).filter(
+    ({ asks }) => tree.observations[asks]?.about !== 'batch'
+  )
+  const said = new Set(elsewhere.flatMap(effectsOf).flatMap(effect => effect.notes))
+  return notes.filter(note => said.has(note))
 }
 
 /** Steps that notes take back, and "throw it away" while somebody needs help. */

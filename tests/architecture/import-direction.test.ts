@@ -10,7 +10,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
   prove: { folders: ['tree', 'findings'], packages: [] },
   machine: { folders: ['tree'], packages: ['xstate'] },
-  words: { folders: ['tree', 'findings'], packages: ['i18next'] },
+  words: { folders: ['tree', 'findings', 'office'], packages: ['i18next'] },
   cli: {
     folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words'],
     packages: [

@@ -11,7 +11,7 @@ describe('an outcome is told in the order in which it is needed', () => {
   test('the message, what to do, cleaning, whom to call, sources, standing', async () => {
     const { output } = await runCommand([...mold, ...facts])
     const titles = ['WARNING', 'Do now', 'Clean up', 'What to keep', 'Start again']
-    const later = ['What to change', 'Who must not drink it', 'When to get medical help']
+    const later = ['What your answers tell', 'Who must not drink it', 'When to get medical help']
     const last = ['Who to call', 'Sources', 'Edition 1', 'Draft']
     const found = [...titles, ...later, ...last].map(title => output.indexOf(title))
 

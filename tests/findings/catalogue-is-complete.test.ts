@@ -17,7 +17,7 @@ const guide = readFileSync('trees/README.md', 'utf8')
 describe('no finding goes untested or unexplained', () => {
   test.each(codes)('%s is explained in the authors’ guide, with a remedy', code => {
     const [, section = ''] = guide.split(`\n### ${code}\n`)
-    expect(section.split('\n### ')[0]).toMatch(/^\n\*Why:\* .+ \*How to mend:\* .+\n*$/)
+    expect(section.split('\n### ')[0]).toMatch(/^\n_Why:_ .+ _How to mend:_ .+\n*$/)
   })
 
   test.each(codes.filter(code => !PROVED.includes(code)))(

@@ -68,6 +68,12 @@ describe('a jar that may burst is left where it is', () => {
     ).toEqual([])
   })
 
+  test('no recheck and no note sends anyone to look inside', () => {
+    const flies = advice({ 'container-signs': { 'cracked-glass': 'yes' }, ...jar('flies-outside') })
+    expect(flies.recheck).toBeNull()
+    expect(flies.notes).toEqual([])
+  })
+
   test('what was seen inside is still said', () => {
     expect(burst.also).toEqual(['likely-mold'])
   })
@@ -134,7 +140,7 @@ describe('notes on what to change come after the outcome', () => {
       'jar-cover': 'loose-weave'
     }
     const told = advice({ ...mold, ...cold })
-    expect(told.notes).toEqual(expect.arrayContaining(['too-cold', 'cover-with-tight-cloth']))
+    expect(told.change).toEqual(['too-cold', 'cover-with-tight-cloth'])
     expect(walk(tree, { ...usualExcept(tree, mold), ...cold }).outcome).toEqual(
       walk(tree, usualExcept(tree, mold)).outcome
     )

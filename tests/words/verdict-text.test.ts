@@ -1,7 +1,4 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { parse } from 'yaml'
-import { SIGNALED, signalOf } from '../../src/words/signals.ts'
 import { verdictText } from '../../src/words/verdict-text.ts'
 import { createWords, MissingText } from '../../src/words/words.ts'
 
@@ -19,11 +16,15 @@ describe('a verdict speaks in the words of its tree', () => {
   const words = createWords(resources, 'en')
 
   test('those for this use come first', () => {
-    expect(verdictText(words, 'jar', 'normal-growth', 'message', 'never')).toBe('Not for them.')
+    expect(verdictText(words, 'jar', 'normal-growth', 'message', { use: 'never' })).toBe(
+      'Not for them.'
+    )
   })
 
   test('those for any use come next', () => {
-    expect(verdictText(words, 'jar', 'normal-growth', 'message', 'not-yet')).toBe('Not ready yet.')
+    expect(verdictText(words, 'jar', 'normal-growth', 'message', { use: 'not-yet' })).toBe(
+      'Not ready yet.'
+    )
   })
 
   test('those of the verdict itself come last', () => {
@@ -33,32 +34,8 @@ describe('a verdict speaks in the words of its tree', () => {
 
   test('another language never falls back to a gentler, general wording', () => {
     const spanish = createWords(resources, 'es')
-    expect(() => verdictText(spanish, 'jar', 'normal-growth', 'message', 'never')).toThrow(
+    expect(() => verdictText(spanish, 'jar', 'normal-growth', 'message', { use: 'never' })).toThrow(
       MissingText
     )
-  })
-})
-
-describe('every verdict of the catalogue has the signal word it is authored with', () => {
-  const authored: Record<string, Record<string, { signal?: string }>> = parse(
-    readFileSync('shared/verdicts.yaml', 'utf8')
-  )
-  const verdicts = ['person', 'container', 'batch'].flatMap(track =>
-    Object.entries(authored[track] ?? {})
-  )
-
-  test('none is left out and none is made up', () => {
-    expect([...SIGNALED].sort()).toEqual(verdicts.map(([id]) => id).sort())
-  })
-
-  test.each(verdicts)('%s', (id, { signal }) => {
-    expect(signalOf(id)).toBe(signal)
-  })
-
-  test('DANGER is kept for an emergency and a vessel that may burst', () => {
-    expect(SIGNALED.filter(id => signalOf(id) === 'danger').sort()).toEqual([
-      'emergency',
-      'pressure-hazard'
-    ])
   })
 })

@@ -32,6 +32,7 @@ export const day = z
 /** A text that says something. */
 export const text = z.string().regex(/\S/, 'a text that says something')
 
+/** What may be drunk or eaten. */
 export const use = z.enum(USES)
 
 /** Who is called, by what has happened. */
@@ -49,13 +50,15 @@ export const trigger = z.enum([
 /** Callers' own words, by language. */
 export const said = z.record(z.string(), z.array(text))
 
-/** A part of a measure's line. */
+/** The ends that a part of a measure's line may have. */
 export const rangeKeys = {
   'at-least': z.number().optional(),
   over: z.number().optional(),
   under: z.number().optional(),
   'at-most': z.number().optional()
 }
+
+/** A part of a measure's line. */
 export const range = z.strictObject(rangeKeys)
 
 /** When to look again. */

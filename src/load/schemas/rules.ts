@@ -15,6 +15,7 @@ export type AuthoredCondition = z.infer<typeof condition>
 const conjunction = z.record(id, condition)
 export type AuthoredConjunction = z.infer<typeof conjunction>
 
+/** What a rule can claim; each rule makes one claim. */
 export const CLAIMS = [
   'at-least',
   'at-most',

@@ -1,12 +1,12 @@
-import type { OfficePack } from '../office/office-pack.ts'
-import { type Referral, referralFor } from '../office/referral.ts'
-import { isExpired } from '../office/stale.ts'
 import { adviceFor, type SpokenAdvice } from '../tree/advice.ts'
 import type { Answers } from '../tree/answers.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
 import { type Possible, possible } from '../tree/possible.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Walk, walk } from '../tree/walk.ts'
+import type { OfficePack } from './office-pack.ts'
+import { type Referral, referralFor } from './referral.ts'
+import { isExpired } from './stale.ts'
 
 /** What a set of answers comes to in a tree, gathered for whoever prints it. */
 export interface Report {

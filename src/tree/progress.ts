@@ -1,13 +1,18 @@
-import type { Answers } from '../tree/answers.ts'
-import { settlersOf } from '../tree/answers.ts'
-import { decide } from '../tree/decide.ts'
-import type { Branch, Question, Tree } from '../tree/tree.ts'
-import type { Walk } from '../tree/walk.ts'
+import type { Answers } from './answers.ts'
+import { settlersOf } from './answers.ts'
+import { decide } from './decide.ts'
+import type { Branch, Question, Tree } from './tree.ts'
+import type { Walk } from './walk.ts'
 
 /** The number of the question being asked, and how many more can follow it at the very most. */
 export interface Progress {
   readonly question: number
   readonly atMostMore: number
+}
+
+/** The most things asked on any walk, from the start. */
+export function mostScreens(tree: Tree): number {
+  return stopsFrom(tree, {}, tree.start)
 }
 
 /** How far a walk has come. An upper bound: answers may rule out the longest way, never lengthen it. */

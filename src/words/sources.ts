@@ -1,0 +1,30 @@
+import type { Report } from '../office/report.ts'
+
+/** A publication, as the ledger in shared/sources.yaml has it. */
+export interface SourceEntry {
+  readonly title: string
+  readonly publisher: string | null
+  readonly year: number | null
+  readonly address: string | null
+}
+
+export type SourceLedger = Readonly<Record<string, SourceEntry>>
+export type CitedSource = SourceEntry & { readonly id: string }
+
+/** Every source behind the questions passed and the advice given, in the order met, each once. */
+export function citedBy(report: Report, ledger: SourceLedger): readonly CitedSource[] {
+  const ids = new Set([
+    ...(report.advice?.because ?? []),
+    ...report.walk.trail.flatMap(({ because }) => because)
+  ])
+  return [...ids].flatMap(id => {
+    const source = Object.hasOwn(ledger, id) ? ledger[id] : undefined
+    return source ? [{ ...source, id }] : []
+  })
+}
+
+/** A source on one line: title, publisher, year, address. */
+export function sourceLine({ title, publisher, year, address }: CitedSource): string {
+  const made = [publisher, year].filter(part => part !== null).join(', ')
+  return [title, made && `(${made})`, address].filter(Boolean).join(' ')
+}
