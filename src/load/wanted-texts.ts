@@ -11,7 +11,9 @@ export type Wanted = ReadonlyMap<string, Place>
 const CAUTIONS = [
   'who-must-not',
   'how-much',
-  'medical-help',
+  'call-911',
+  'call-doctor',
+  'call-poison-help',
   'not-proof',
   'no-tested-recipe',
   'when-in-doubt'

@@ -1,7 +1,7 @@
 import type { Answer, Answers } from './answers.ts'
 import { join, NOTHING_YET, type Outcome } from './caution.ts'
 import { decide } from './decide.ts'
-import { emergenciesTold } from './emergency.ts'
+import { EMERGENCY, emergenciesTold } from './emergency.ts'
 import type { Question, Tree } from './tree.ts'
 
 /** One question passed on a walk, with the answer that decided it and its sources. */
@@ -10,6 +10,8 @@ export interface Step {
   readonly observation: string
   readonly answer: Answer | undefined
   readonly because: readonly string[]
+  /** The verdicts that the answer raised or ended with. */
+  readonly raised: readonly string[]
   /** The same observation was read before on this walk: nothing was asked anew. */
   readonly again: boolean
   /** The observation that settled this one, and its answer. */
@@ -37,7 +39,7 @@ export function walk(tree: Tree, answers: Answers): Walk {
   if (emergencies.length > 0) {
     const asked = [...new Set(emergencies.map(({ question }) => question))]
     const outcome = emergencies.reduce((so, { effect }) => join(tree, so, effect), NOTHING_YET)
-    const trail = asked.map(id => stepOf(tree.questions[id] as Question, answers, []))
+    const trail = asked.map(id => stepOf(tree.questions[id] as Question, answers, [EMERGENCY], []))
     // Container and batch stay unspoken: the jar is judged on a second walk, if at all.
     return {
       finished: true,
@@ -55,8 +57,9 @@ export function walk(tree: Tree, answers: Answers): Walk {
     if (decision === undefined) {
       return { finished: false, asks: { question: at, observation: question.asks }, trail, outcome }
     }
-    trail.push(stepOf(question, answers, trail, decision.settledBy))
-    const { leads } = decision.branch
+    const { leads, raise } = decision.branch
+    const raised = 'end' in leads ? [...raise, leads.end] : raise
+    trail.push(stepOf(question, answers, raised, trail, decision.settledBy))
     if ('end' in leads) {
       return {
         finished: true,
@@ -73,6 +76,7 @@ export function walk(tree: Tree, answers: Answers): Walk {
 function stepOf(
   question: Question,
   answers: Answers,
+  raised: readonly string[],
   before: readonly Step[],
   settledBy?: string
 ): Step {
@@ -81,6 +85,7 @@ function stepOf(
     observation: question.asks,
     answer: answers[question.asks],
     because: question.because,
+    raised,
     again: before.some(step => step.observation === question.asks),
     ...(settledBy !== undefined && {
       settledBy: { observation: settledBy, answer: answers[settledBy] }

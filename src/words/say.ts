@@ -121,7 +121,7 @@ function sectionsOf({ tree }: Report, advice: SpokenAdvice, words: Words): reado
     ['what-it-means', notes(advice.notes)],
     ['what-to-change', notes(advice.change)],
     ['who-must-not', cautions(['who-must-not', 'how-much'])],
-    ['medical-help', cautions(['medical-help'])],
+    ['medical-help', cautions(['call-911', 'call-doctor', 'call-poison-help'])],
     ['because', cautions(['not-proof', 'no-tested-recipe', 'when-in-doubt'])]
   ]
   return all

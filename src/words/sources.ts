@@ -11,11 +11,11 @@ export interface SourceEntry {
 export type SourceLedger = Readonly<Record<string, SourceEntry>>
 export type CitedSource = SourceEntry & { readonly id: string }
 
-/** Every source behind the questions passed and the advice given, in the order met, each once. */
+/** Every source behind the advice and the answers that raised a verdict, in the order met, each once. */
 export function citedBy(report: Report, ledger: SourceLedger): readonly CitedSource[] {
   const ids = new Set([
     ...(report.advice?.because ?? []),
-    ...report.walk.trail.flatMap(({ because }) => because)
+    ...report.walk.trail.flatMap(({ because, raised }) => (raised.length > 0 ? because : []))
   ])
   return [...ids].flatMap(id => {
     const source = Object.hasOwn(ledger, id) ? ledger[id] : undefined

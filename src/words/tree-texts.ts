@@ -4,7 +4,9 @@ import type { TextKey, Words } from './words.ts'
 export const CAUTIONS = [
   'who-must-not',
   'how-much',
-  'medical-help',
+  'call-911',
+  'call-doctor',
+  'call-poison-help',
   'not-proof',
   'no-tested-recipe',
   'when-in-doubt'
