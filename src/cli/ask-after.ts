@@ -1,7 +1,7 @@
 import { afterNotes } from '../tree/after.ts'
 import type { Tree } from '../tree/tree.ts'
+import { section } from '../words/outcome-lines.ts'
 import { completed, type Sofar, type Talk, told } from './conversation.ts'
-import { section } from './making.ts'
 import { PROMPTS } from './prompts.ts'
 import { openSigns, questionText } from './question-text.ts'
 import { print } from './terminal.ts'

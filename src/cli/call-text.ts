@@ -1,13 +1,10 @@
-import { numbersOf } from '../office/constants.ts'
+import { withPhone } from '../words/outcome-lines.ts'
+import { footNumbers } from '../words/say.ts'
 import type { Making } from './making.ts'
 
 /** The two numbers that stand at the foot of every screen. */
 export function footText({ words, office }: Making): string {
-  const { emergency, poisonHelp } = numbersOf(office?.country)
-  const line = (to: string, phone: string) => withPhone(words.t(`ui:referral.${to}.name`), phone)
-  return [line('emergency', emergency), line('poison-help', poisonHelp)].join(' · ')
+  return footNumbers(words, office?.country)
+    .map(({ name, phone }) => withPhone(name, phone))
+    .join(' · ')
 }
-
-/** A name and its number; a name that says the number already says it once. */
-export const withPhone = (name: string, phone: string | null): string =>
-  phone === null || name.includes(phone) ? name : `${name}: ${phone}`

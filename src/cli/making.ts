@@ -10,8 +10,3 @@ export interface Making {
   readonly sources: Loaded['sources']
   readonly office: OfficePack | null
 }
-
-/** A heading and its lines, with a blank line before; nothing where there are no lines. */
-export function section(paint: Paint, title: string, lines: readonly string[]): string[] {
-  return lines.length > 0 ? ['', paint.strong(title), ...lines] : []
-}

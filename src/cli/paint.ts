@@ -1,11 +1,8 @@
 import type { Signal } from '../tree/tree.ts'
+import type { Emphasis } from '../words/emphasis.ts'
 
 /** How a terminal sets off parts of a text; without color every one returns its text unchanged. */
-export interface Paint {
-  strong(text: string): string
-  faint(text: string): string
-  signal(signal: Signal, text: string): string
-}
+export type Paint = Emphasis
 
 // The standard's red, orange, yellow and blue. No green: it says something that this tool never says.
 const CODES: Readonly<Record<Signal, string>> = {

@@ -1,14 +1,12 @@
 import type { Report } from '../office/report.ts'
+import { standingLines } from '../words/outcome-lines.ts'
 import { standingOf } from '../words/say.ts'
 import type { Making } from './making.ts'
 import { PROMPTS } from './prompts.ts'
 
-/** Which tree speaks, in which edition, how far it is reviewed, and whether that is overdue. */
+/** Which tree speaks and how far it is reviewed; with the day that the review is due. */
 export function standingText(report: Report, { words, paint }: Making): string[] {
-  const { title, edition, draft, overdue, due } = standingOf(report, words)
-  return [
-    paint.faint(`${title} · ${edition}`),
-    ...[draft, overdue].filter(line => line !== null).map(line => paint.strong(line)),
-    ...(overdue === null ? [paint.faint(PROMPTS.reviewDue(due))] : [])
-  ]
+  const standing = standingOf(report, words)
+  const due = standing.overdue === null ? [paint.faint(PROMPTS.reviewDue(standing.due))] : []
+  return [...standingLines({ standing }, paint), ...due]
 }

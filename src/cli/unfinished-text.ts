@@ -1,8 +1,9 @@
 import type { Report } from '../office/report.ts'
 import { TRACKS } from '../tree/observation.ts'
+import { section } from '../words/outcome-lines.ts'
 import { answerText } from './answer-text.ts'
 import { footText } from './call-text.ts'
-import { type Making, section } from './making.ts'
+import type { Making } from './making.ts'
 import { PROMPTS } from './prompts.ts'
 import { standingText } from './standing-text.ts'
 

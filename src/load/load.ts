@@ -9,6 +9,7 @@ import { checkOffice, checkWhole } from './check-whole.ts'
 import { checkWords } from './check-words.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
 import { type Linked, linkTree } from './link-tree.ts'
+import { type Pictures, picturesBy } from './pictures.ts'
 import { placesOf } from './places.ts'
 import { type Project, readProject } from './project.ts'
 import { openReport, type Report } from './report.ts'
@@ -29,6 +30,8 @@ export interface Loaded {
   readonly observations: Readonly<Record<string, Observation>>
   /** Callers' own words, by language tag. */
   readonly said: Readonly<Record<string, readonly Said[]>>
+  /** Which drawing shows an answer, by observation; `null` for the observation itself. */
+  readonly pictures: Pictures
   readonly sources: Sources
   /** By language tag, then by the stem of the file. */
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
@@ -73,6 +76,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
       ? Object.fromEntries(buildObservations(observations, openReport()))
       : {},
     said: observations ? saidBy(observations.value) : {},
+    pictures: observations ? picturesBy(observations.value) : {},
     sources: project.sources?.value ?? {},
     words: Object.fromEntries(
       [...project.words].map(([tag, stems]) => [

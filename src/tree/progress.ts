@@ -17,14 +17,17 @@ export function mostScreens(tree: Tree): number {
 
 /** How far a walk has come. An upper bound: answers may rule out the longest way, never lengthen it. */
 export function progressOf(tree: Tree, answers: Answers, walk: Walk): Progress {
-  // A settling question leaves the trail once its answer counts, but it was asked all the same.
-  const asked = new Set(
-    walk.trail
-      .filter(({ question }) => stops(tree.questions[question]))
-      .flatMap(({ observation, settledBy }) => [observation, settledBy?.observation ?? observation])
-  )
   const longest = walk.asks ? stopsFrom(tree, answers, walk.asks.question) : 1
-  return { question: asked.size + 1, atMostMore: longest - 1 }
+  return { question: askedOn(tree, walk).length + 1, atMostMore: longest - 1 }
+}
+
+/** The observations asked on a walk, in order, each once. */
+export function askedOn(tree: Tree, walk: Walk): readonly string[] {
+  const asked = walk.trail
+    .filter(({ question }) => stops(tree.questions[question]))
+    // A settling question leaves the trail once its answer counts, but it was asked all the same.
+    .flatMap(({ observation, settledBy }) => [observation, settledBy?.observation ?? observation])
+  return [...new Set(asked)]
 }
 
 /** The most questions that can still stop to ask, from one question on and including it. */

@@ -7,6 +7,7 @@ const choice = z.strictObject({
   kind: z.literal('choice'),
   about,
   settles: id.optional(),
+  picture: id.optional(),
   said: said.optional(),
   answers: z.record(
     answerId,
@@ -23,6 +24,7 @@ const choice = z.strictObject({
 const signs = z.strictObject({
   kind: z.literal('signs'),
   about,
+  picture: id.optional(),
   said: said.optional(),
   signs: z.record(
     answerId,
@@ -42,6 +44,7 @@ const measure = z.strictObject({
   instruments: z.record(id, z.number().positive()).optional(),
   span: z.strictObject({ from: z.number(), to: z.number() }),
   usual: range.optional(),
+  picture: id.optional(),
   said: said.optional()
 })
 
