@@ -3,7 +3,7 @@ import { browserBundle } from './src/cli/browser-bundle.ts'
 
 const NAME = 'virtual:jarside'
 
-/** Gives the browser the proved trees as modules: the catalogue, and each tree by itself. */
+/** Gives the browser the proved trees as modules: the catalogue, each tree, and each tree's drawings. */
 function trees(): Plugin {
   let bundle: ReturnType<typeof browserBundle> | undefined
   return {
@@ -12,14 +12,19 @@ function trees(): Plugin {
     async load(id) {
       if (!id.startsWith(`\0${NAME}`)) return undefined
       bundle ??= browserBundle(import.meta.dirname, 'en')
-      const { catalogue, trees, ui } = await bundle
-      const tree = id.slice(`\0${NAME}/`.length)
-      if (tree !== 'catalogue') return asModule(trees[tree])
+      const { catalogue, trees, drawings } = await bundle
+      const name = id.slice(`\0${NAME}/`.length)
+      if (name !== 'catalogue') {
+        const [tree = '', part] = name.split('/')
+        return asModule(part === 'drawings' ? drawings[tree] : trees[tree])
+      }
       const openers = Object.keys(trees).map(
-        name => `${JSON.stringify(name)}: () => import('${NAME}/${name}')`
+        tree => `${JSON.stringify(tree)}: {
+  open: () => import('${NAME}/${tree}'),
+  draw: () => import('${NAME}/${tree}/drawings')
+}`
       )
-      return `${asModule({ catalogue, ui })}
-export const openers = { ${openers.join(', ')} }`
+      return `${asModule(catalogue)}\nexport const openers = { ${openers.join(', ')} }`
     }
   }
 }
@@ -28,9 +33,30 @@ export const openers = { ${openers.join(', ')} }`
 const asModule = (value: unknown) =>
   `export default JSON.parse(${JSON.stringify(JSON.stringify(value))})`
 
+/** Sent by the server as well as written in the page: nothing but this machine's own files. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "font-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'"
+].join('; ')
+
 export default defineConfig(({ mode }) => ({
   base: './',
   plugins: [trees()],
+  preview: {
+    host: '127.0.0.1',
+    headers: {
+      'Content-Security-Policy': POLICY,
+      'Referrer-Policy': 'no-referrer',
+      'X-Content-Type-Options': 'nosniff'
+    }
+  },
   build: {
     target: 'es2022',
     outDir: mode === 'gallery' ? '.ci/out/gallery' : 'dist',

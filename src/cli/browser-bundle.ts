@@ -1,27 +1,16 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Loaded } from '../load/load.ts'
 import { prove } from '../prove/prove.ts'
 import type { Tree } from '../tree/tree.ts'
+import type { Catalogue, TreeBundle } from '../ui/page/bundle.ts'
 import { loadProject } from './read-project.ts'
 
-/** What a browser needs of one tree: its meaning without the rules, its words, its sources. */
-export interface TreeBundle {
-  readonly tree: Tree
-  readonly sources: Readonly<Record<string, unknown>>
-  /** By namespace, of one language. */
-  readonly words: Readonly<Record<string, unknown>>
-}
-
-/** The choice of trees, without their questions. */
-export interface CatalogueEntry {
-  readonly id: string
-  readonly edition: number
-  readonly fingerprint: string
-}
-
 export interface BrowserBundle {
-  readonly catalogue: readonly CatalogueEntry[]
+  readonly catalogue: Catalogue
   readonly trees: Readonly<Record<string, TreeBundle>>
-  /** Words of the screens themselves, of one language. */
-  readonly ui: unknown
+  /** The drawings of each tree, by picture id. */
+  readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
 }
 
 /**
@@ -39,41 +28,66 @@ export async function browserBundle(folder: string, tag: string): Promise<Browse
     throw new Error(`${count} findings: run \`npm run -s jarside -- check\` to read them.`)
   }
   const words = loaded.words[tag] ?? {}
+  const bundles = loaded.trees.map(tree => [tree.id, bundleOf(tree, words, loaded)] as const)
   return {
-    catalogue: loaded.trees.map(({ id, edition, fingerprint }) => ({ id, edition, fingerprint })),
-    trees: Object.fromEntries(
-      loaded.trees.map(tree => [tree.id, bundleOf(tree, words, loaded.sources)])
-    ),
-    ui: words.ui
+    catalogue: {
+      trees: loaded.trees.map(tree => entryOf(tree, words)),
+      ui: words.ui
+    },
+    trees: Object.fromEntries(bundles),
+    drawings: Object.fromEntries(bundles.map(([id, { pictures }]) => [id, drawn(folder, pictures)]))
   }
+}
+
+function entryOf({ id, edition, fingerprint }: Tree, words: Readonly<Record<string, unknown>>) {
+  const { title, about } = words[id] as { title: string; about: string }
+  return { id, edition, fingerprint, title, about }
 }
 
 function bundleOf(
   tree: Tree,
   words: Readonly<Record<string, unknown>>,
-  sources: Readonly<Record<string, unknown>>
+  { sources, pictures }: Loaded
 ): TreeBundle {
   // The rules are proved here, once; the browser has no use for them.
   const shown = { ...tree, rules: [] }
-  const cited = new Set(
+  const named = new Set(
     JSON.stringify(shown)
       .match(/"[a-z0-9-]+"/g)
       ?.map(id => id.slice(1, -1))
   )
+  const asked = new Set(Object.keys(tree.observations))
   return {
     tree: shown,
-    sources: pick(sources, cited),
+    sources: pick(sources, named),
     words: {
-      observations: pick(words.observations, new Set(Object.keys(tree.observations))),
+      observations: pick(words.observations, asked),
       verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
-      steps: pick(words.steps, cited),
-      notes: pick(words.notes, cited),
+      steps: pick(words.steps, named),
+      notes: pick(words.notes, named),
       [tree.id]: words[tree.id]
-    }
+    },
+    pictures: pick(pictures, asked)
   }
 }
 
-function pick(all: unknown, wanted: ReadonlySet<string>): Readonly<Record<string, unknown>> {
-  const entries = Object.entries((all ?? {}) as Record<string, unknown>)
+/** The drawings that stand ready; one that is missing leaves its answer with words alone. */
+function drawn(folder: string, pictures: Loaded['pictures']): Readonly<Record<string, string>> {
+  const ids = Object.values(pictures).flatMap(({ own, answers }) => [
+    ...(own === null ? [] : [own]),
+    ...Object.values(answers)
+  ])
+  const files = [...ids, 'mark-none', 'mark-unsure'].map(
+    id => [id, join(folder, `shared/pictures/${id}.svg`)] as const
+  )
+  return Object.fromEntries(
+    files
+      .filter(([, file]) => existsSync(file))
+      .map(([id, file]) => [id, readFileSync(file, 'utf8').trim()])
+  )
+}
+
+function pick<T>(all: unknown, wanted: ReadonlySet<string>): Readonly<Record<string, T>> {
+  const entries = Object.entries((all ?? {}) as Record<string, T>)
   return Object.fromEntries(entries.filter(([id]) => wanted.has(id)))
 }

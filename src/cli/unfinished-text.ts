@@ -1,7 +1,7 @@
 import type { Report } from '../office/report.ts'
 import { TRACKS } from '../tree/observation.ts'
+import { answerText } from '../words/answer-text.ts'
 import { section } from '../words/outcome-lines.ts'
-import { answerText } from './answer-text.ts'
 import { footText } from './call-text.ts'
 import type { Making } from './making.ts'
 import { PROMPTS } from './prompts.ts'

@@ -18,7 +18,7 @@ export function outcomeLines(said: Said, words: Words, paint: Emphasis = PLAIN):
   ]
   if (said.emergency) return [...head, ...calls]
   const parts = said.sections.map(({ id, title, lines }) => ({
-    last: id === 'because',
+    last: id === 'keep-in-mind',
     lines: titled(
       title,
       lines.map(line => `- ${line}`)

@@ -53,7 +53,7 @@ export type SectionId =
   | 'what-to-change'
   | 'who-must-not'
   | 'medical-help'
-  | 'because'
+  | 'keep-in-mind'
 
 export interface SaidCall {
   readonly to: string
@@ -123,7 +123,7 @@ function sectionsOf({ tree }: Report, advice: SpokenAdvice, words: Words): reado
     ['what-to-change', notes(advice.change)],
     ['who-must-not', cautions(['who-must-not', 'how-much'])],
     ['medical-help', cautions(['call-911', 'call-doctor', 'call-poison-help'])],
-    ['because', cautions(['not-proof', 'no-tested-recipe', 'when-in-doubt'])]
+    ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', 'when-in-doubt'])]
   ]
   return all
     .filter(([, lines]) => lines.length > 0)

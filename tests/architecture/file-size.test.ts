@@ -18,6 +18,6 @@ describe('source files stay small enough to read', () => {
   })
 
   test.each(files)('%s is named in kebab-case', file => {
-    expect(basename(file)).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*\.tsx?$/)
+    expect(basename(file)).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*(\.d)?\.tsx?$/)
   })
 })

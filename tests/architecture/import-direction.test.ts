@@ -11,8 +11,12 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   prove: { folders: ['tree', 'findings'], packages: [] },
   machine: { folders: ['tree'], packages: ['xstate'] },
   words: { folders: ['tree', 'findings', 'office'], packages: ['i18next'] },
+  ui: {
+    folders: ['tree', 'office', 'machine', 'words'],
+    packages: ['preact', 'virtual:jarside']
+  },
   cli: {
-    folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words'],
+    folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words', 'ui'],
     packages: [
       'node:fs',
       'node:path',

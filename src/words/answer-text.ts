@@ -1,7 +1,7 @@
 import { type Answer, isInterval } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
-import { answerLabel } from '../words/tree-texts.ts'
-import type { Words } from '../words/words.ts'
+import { answerLabel } from './tree-texts.ts'
+import type { Words } from './words.ts'
 
 /** An answer as a person reads it back: the label, the signs seen, or the reading and its instrument. */
 export function answerText(words: Words, observation: Observation, answer: Answer): string {

@@ -1,0 +1,51 @@
+import { useState } from 'preact/hooks'
+import type { Answers } from '../../tree/answers.ts'
+import { outcomeLines, standingLines } from '../../words/outcome-lines.ts'
+import type { Said } from '../../words/say.ts'
+import { useSetting } from '../parts/setting.tsx'
+import { writeLink } from './link.ts'
+import { addressOf } from './route.ts'
+
+/** What can be done with an outcome: print it, take it along as text, or keep a link to its answers. */
+export function Actions({ said, answers }: { said: Said; answers: Answers }) {
+  const { words, tree } = useSetting()
+  const [done, setDone] = useState('')
+  const copy = async (text: string, sentence: string) => {
+    try {
+      await navigator.clipboard.writeText(text)
+      setDone(sentence)
+    } catch {
+      // Some browsers refuse the clipboard: the text is shown to be copied by hand.
+      setDone(text)
+    }
+  }
+  const text = () => [...outcomeLines(said, words), '', ...standingLines(said)].join('\n').trim()
+  const link = () => `${location.href.split('#')[0]}${addressOf(null)}${writeLink(tree, answers)}`
+  return (
+    <div class="keep-it">
+      <button type="button" class="secondary" onClick={() => print()}>
+        {words.t('ui:print')}
+      </button>
+      <button
+        type="button"
+        class="secondary"
+        data-action="copy-text"
+        onClick={() => copy(text(), words.t('ui:copied-text'))}
+      >
+        {words.t('ui:copy-text')}
+      </button>
+      <button
+        type="button"
+        class="secondary"
+        data-action="copy-link"
+        onClick={() => copy(link(), words.t('ui:copied-link'))}
+      >
+        {words.t('ui:copy-link')}
+      </button>
+      <p class="keep-it-note">{words.t('ui:link-note')}</p>
+      <p class="keep-it-done" role="status">
+        {done}
+      </p>
+    </div>
+  )
+}

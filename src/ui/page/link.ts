@@ -1,0 +1,111 @@
+import type { Answer, Answers, SignValue } from '../../tree/answers.ts'
+import { isInterval, SIGN_VALUES } from '../../tree/answers.ts'
+import { answersToKeep } from '../../tree/keep.ts'
+import type { Observation } from '../../tree/observation.ts'
+import { measured } from '../../tree/tell.ts'
+import type { Tree } from '../../tree/tree.ts'
+
+/** What a link said, after everything that makes no sense any more has been left out. */
+export interface ReadLink {
+  readonly answers: Answers
+  /** `whole`; or made with another edition; or some of it could not be read. */
+  readonly standing: 'whole' | 'other-edition' | 'damaged'
+}
+
+const FINGERPRINT_LENGTH = 12
+
+/**
+ * The answers about batch and container as the fragment of a link, with the tree's fingerprint.
+ * Nothing about a person is in it: those questions are asked again.
+ */
+export function writeLink(tree: Tree, answers: Answers): string {
+  const told = Object.entries(answersToKeep(tree, answers)).map(
+    ([observation, answer]) => `${observation}=${answerText(answer)}`
+  )
+  const parts = [`f=${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`, ...told]
+  return `${tree.id}?${parts.map(encodeURI).join('&')}`
+}
+
+/** Reads a link's query for a tree; answers that the tree does not know are left out and said to be. */
+export function readLink(tree: Tree, query: string): ReadLink {
+  const parts = query.split('&').filter(part => part !== '')
+  const answers: Record<string, Answer> = {}
+  let damaged = false
+  let fingerprint: string | null = null
+  for (const part of parts) {
+    const [name, value] = splitPart(part)
+    if (name === 'f') {
+      fingerprint = value
+      continue
+    }
+    const observation = Object.hasOwn(tree.observations, name) ? tree.observations[name] : undefined
+    const answer =
+      observation && observation.about !== 'person' && !Object.hasOwn(answers, name)
+        ? readAnswer(observation, value)
+        : undefined
+    if (answer === undefined) damaged = true
+    else answers[name] = answer
+  }
+  const same = fingerprint === tree.fingerprint.slice(0, FINGERPRINT_LENGTH)
+  return { answers, standing: !same ? 'other-edition' : damaged ? 'damaged' : 'whole' }
+}
+
+function splitPart(part: string): [string, string] {
+  const at = part.indexOf('=')
+  if (at < 0) return ['', '']
+  try {
+    return [decodeURI(part.slice(0, at)), decodeURI(part.slice(at + 1))]
+  } catch {
+    return ['', '']
+  }
+}
+
+function answerText(answer: Answer): string {
+  if (typeof answer === 'string') return answer
+  if (isInterval(answer)) {
+    return answer.instrument === undefined
+      ? `${answer.reading}`
+      : `${answer.reading}@${answer.instrument}`
+  }
+  const told = Object.entries(answer).filter(([, value]) => value !== 'no')
+  return ['none', ...told.map(([sign, value]) => `${sign}.${value}`)].join('~')
+}
+
+function readAnswer(observation: Observation, text: string): Answer | undefined {
+  switch (observation.kind) {
+    case 'choice':
+      return text === 'unsure' || observation.answers.some(({ id }) => id === text)
+        ? text
+        : undefined
+    case 'measure':
+      return text === 'unsure' ? text : readReading(observation, text)
+    case 'signs': {
+      const [all, ...told] = text.split('~')
+      if (all !== 'none') return undefined
+      const signs: Record<string, SignValue> = Object.fromEntries(
+        observation.signs.filter(({ volunteered }) => !volunteered).map(({ id }) => [id, 'no'])
+      )
+      for (const one of told) {
+        const [sign = '', value] = one.split('.')
+        const known = observation.signs.some(({ id }) => id === sign)
+        if (!known || !SIGN_VALUES.includes(value as SignValue)) return undefined
+        signs[sign] = value as SignValue
+      }
+      return signs
+    }
+  }
+}
+
+function readReading(
+  observation: Extract<Observation, { kind: 'measure' }>,
+  text: string
+): Answer | undefined {
+  const [number = '', instrument] = text.split('@')
+  if (!/^\d+(\.\d+)?$/.test(number)) return undefined
+  try {
+    return measured(observation, Number(number), instrument)
+  } catch {
+    // Outside the span, or an instrument that is no longer known.
+    return undefined
+  }
+}

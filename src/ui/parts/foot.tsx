@@ -1,0 +1,40 @@
+import { isOpen } from '../../office/hours.ts'
+import type { OfficePack } from '../../office/office-pack.ts'
+import { referralFor } from '../../office/referral.ts'
+import { footNumbers } from '../../words/say.ts'
+import type { Words } from '../../words/words.ts'
+import { Phone } from './phone.tsx'
+
+/** The foot of every screen: the two fixed numbers first, then this office. */
+export function Foot({
+  words,
+  office,
+  today
+}: {
+  words: Words
+  office: OfficePack | null
+  today: Date
+}) {
+  const desk = referralFor(office, 'office', today)
+  return (
+    <footer class="foot">
+      <ul class="foot-numbers" aria-label={words.t('ui:who-to-call')}>
+        {footNumbers(words, office?.country).map(({ name, phone }) => (
+          <li key={name}>
+            {name} <Phone number={phone} />
+          </li>
+        ))}
+        <li>
+          {office?.office.name ?? words.t('ui:referral.office-missing.name')}{' '}
+          {desk.phone !== null && <Phone number={desk.phone} />}
+          {office !== null && (
+            <span class="foot-open">
+              {words.t(isOpen(office.hours, today) ? 'ui:open-now' : 'ui:closed-now')}
+            </span>
+          )}
+        </li>
+      </ul>
+      <p class="foot-standing">{words.t('ui:education')}</p>
+    </footer>
+  )
+}

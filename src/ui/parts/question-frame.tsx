@@ -1,0 +1,48 @@
+import type { ComponentChildren } from 'preact'
+import { useSetting } from './setting.tsx'
+import { StepHeading } from './step-heading.tsx'
+
+/** What every question shares: heading, how to look, its answers, progress, and why it is asked. */
+export function QuestionFrame({
+  observation,
+  question,
+  progress,
+  quiet,
+  children
+}: {
+  observation: string
+  /** The question whose sources stand behind the reason. */
+  question: string | null
+  progress: ComponentChildren
+  quiet: boolean
+  children: ComponentChildren
+}) {
+  const { words } = useSetting()
+  return (
+    <section class="question" data-observation={observation}>
+      <StepHeading step={observation} quiet={quiet}>
+        {words.t(`observations:${observation}.ask`)}
+      </StepHeading>
+      <p class="question-how">{words.t(`observations:${observation}.how`)}</p>
+      {children}
+      <p class="question-progress">{progress}</p>
+      <Why observation={observation} question={question} />
+    </section>
+  )
+}
+
+function Why({ observation, question }: { observation: string; question: string | null }) {
+  const { words, tree, sources } = useSetting()
+  const because = question === null ? [] : (tree.questions[question]?.because ?? [])
+  return (
+    <details class="why">
+      <summary>{words.t('ui:why')}</summary>
+      <p>{words.t(`observations:${observation}.why`)}</p>
+      <ul>
+        {because.map(id => (
+          <li key={id}>{sources[id]?.title ?? id}</li>
+        ))}
+      </ul>
+    </details>
+  )
+}

@@ -1,0 +1,31 @@
+import type { ComponentChildren } from 'preact'
+import type { SaidVerdict } from '../../words/say.ts'
+import { Edge } from './edge.tsx'
+
+/** A verdict as a card with a broad marked edge: signal word, message, and what belongs under it. */
+export function VerdictCard({
+  verdict,
+  heading,
+  children
+}: {
+  verdict: SaidVerdict
+  /** The heading element, so that the first card can take the focus. */
+  heading: (text: string) => ComponentChildren
+  children?: ComponentChildren
+}) {
+  const { id, track, signal, signalWord, name, message, why } = verdict
+  return (
+    <article class={`verdict verdict-${signal}`} data-verdict={id} data-track={track}>
+      <Edge verdict={id} track={track} signal={signal} />
+      <div class="verdict-body">
+        <p class="verdict-name">
+          {signalWord !== null && <span class={`signal signal-${signal}`}>{signalWord}</span>}
+          {name}
+        </p>
+        {heading(message ?? name)}
+        {why !== null && <p class="verdict-why">{why}</p>}
+        {children}
+      </div>
+    </article>
+  )
+}
