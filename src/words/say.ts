@@ -6,7 +6,7 @@ import { verdict } from '../tree/caution.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
 import { type CitedSource, citedBy, type SourceLedger } from './sources.ts'
-import { type Caution, cautionText } from './tree-texts.ts'
+import { type Caution, cautionText, rulesOfThumb } from './tree-texts.ts'
 import { verdictText } from './verdict-text.ts'
 import type { Words } from './words.ts'
 
@@ -51,6 +51,7 @@ export type SectionId =
   | 'start-again'
   | 'what-it-means'
   | 'what-to-change'
+  | 'rules-of-thumb'
   | 'who-must-not'
   | 'medical-help'
   | 'keep-in-mind'
@@ -121,6 +122,7 @@ function sectionsOf({ tree }: Report, advice: SpokenAdvice, words: Words): reado
     ['start-again', steps(advice.startAgain)],
     ['what-it-means', notes(advice.notes)],
     ['what-to-change', notes(advice.change)],
+    ['rules-of-thumb', advice.startAgain.length > 0 ? rulesOfThumb(words, tree.id) : []],
     ['who-must-not', cautions(['who-must-not', 'how-much'])],
     ['medical-help', cautions(['call-911', 'call-doctor', 'call-poison-help'])],
     ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', 'when-in-doubt'])]

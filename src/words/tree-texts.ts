@@ -17,6 +17,14 @@ export type Caution = (typeof CAUTIONS)[number]
 export const cautionText = (words: Words, tree: string, caution: Caution): string =>
   words.t(`${tree}:cautions.${caution}`)
 
+const RULES_OF_THUMB = ['amounts', 'time', 'film-from-a-bottle']
+
+/** What the trade commonly does, for whoever starts again; only what the tree's authors wrote down. */
+export function rulesOfThumb(words: Words, tree: string): readonly string[] {
+  const keys = RULES_OF_THUMB.map((id): TextKey => `${tree}:rules-of-thumb.${id}`)
+  return keys.filter(key => words.has(key)).map(key => words.t(key))
+}
+
 /** The label of a choice's answer, of a sign, of `unsure` or of `none`. */
 export function answerLabel(words: Words, observation: string, answer: string): string {
   const at: TextKey = `observations:${observation}`

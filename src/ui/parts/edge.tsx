@@ -22,7 +22,13 @@ const TILES: Readonly<Record<string, JSX.Element>> = {
     />
   ),
   'wait-and-recheck': (
-    <path d="M12 3v7M12 14v7M3 12h4M17 12h4" fill="none" stroke="currentColor" stroke-width="2.2" />
+    <path
+      d="M12 2.5v3M12 18.5v3M2.5 12h3M18.5 12h3M12 12V7.5M12 12l3.5 2"
+      fill="none"
+      stroke="currentColor"
+      stroke-width="1.8"
+      stroke-linecap="round"
+    />
   ),
   'ask-specialist': (
     <path

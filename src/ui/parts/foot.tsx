@@ -1,4 +1,4 @@
-import { isOpen } from '../../office/hours.ts'
+import { isOpen, noticesAt } from '../../office/hours.ts'
 import type { OfficePack } from '../../office/office-pack.ts'
 import { referralFor } from '../../office/referral.ts'
 import { footNumbers } from '../../words/say.ts'
@@ -16,8 +16,14 @@ export function Foot({
   today: Date
 }) {
   const desk = referralFor(office, 'office', today)
+  const notices = office === null ? [] : noticesAt(office, today)
   return (
     <footer class="foot">
+      {notices.map(({ id, text }) => (
+        <p key={id} class="foot-notice">
+          {text}
+        </p>
+      ))}
       <ul class="foot-numbers" aria-label={words.t('ui:who-to-call')}>
         {footNumbers(words, office?.country).map(({ name, phone }) => (
           <li key={name}>
@@ -34,6 +40,11 @@ export function Foot({
           )}
         </li>
       </ul>
+      {desk.standing !== 'current' && (
+        <p class="foot-doubt">
+          {words.t(`ui:referral.office-${desk.standing === 'stale' ? 'stale' : 'missing'}.say`)}
+        </p>
+      )}
       <p class="foot-standing">{words.t('ui:education')}</p>
     </footer>
   )

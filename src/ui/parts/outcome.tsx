@@ -11,7 +11,8 @@ const BELOW: readonly SectionId[] = [
   'keep',
   'start-again',
   'what-it-means',
-  'what-to-change'
+  'what-to-change',
+  'rules-of-thumb'
 ]
 const ALWAYS: readonly SectionId[] = ['who-must-not', 'medical-help', 'keep-in-mind']
 
