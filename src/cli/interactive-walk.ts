@@ -4,6 +4,7 @@ import type { Observation } from '../tree/observation.ts'
 import { progressOf } from '../tree/progress.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Walk, walk } from '../tree/walk.ts'
+import { alarmLines } from './alarm-lines.ts'
 import { askAfter } from './ask-after.ts'
 import { footText } from './call-text.ts'
 import { changed, completed, type Sofar, type Talk, takenBack, told } from './conversation.ts'
@@ -72,6 +73,7 @@ function show(
     terminal,
     '',
     paint.faint(progress.join(' · ')),
+    ...alarmLines(tree, walked.outcome, making),
     ...(partly ? [PROMPTS.others] : []),
     ...questionText(observation, answers, making),
     '',

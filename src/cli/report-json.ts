@@ -1,5 +1,6 @@
 import type { Loaded } from '../load/load.ts'
 import type { Report } from '../office/report.ts'
+import { alarmsOf } from '../words/alarms.ts'
 import { saidCall } from '../words/say.ts'
 import { citedBy } from '../words/sources.ts'
 import { CAUTIONS, cautionText } from '../words/tree-texts.ts'
@@ -24,6 +25,10 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
     atLeast,
     asks: walk.asks?.observation ?? null,
     possible: { person: ids(person), container: ids(container), batch: ids(batch), use },
+    // What cannot wait for the end: of a finished walk the verdict says it.
+    alarms: walk.finished
+      ? []
+      : alarmsOf(tree, walk.outcome, words).map(({ id, message }) => ({ id, message })),
     trail: walk.trail.map(({ question, observation, answer, because, settledBy }) => ({
       question,
       observation,

@@ -2,6 +2,7 @@ import type { Report } from '../office/report.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { answerText } from '../words/answer-text.ts'
 import { section } from '../words/outcome-lines.ts'
+import { alarmLines } from './alarm-lines.ts'
 import { footText } from './call-text.ts'
 import type { Making } from './making.ts'
 import { PROMPTS } from './prompts.ts'
@@ -17,6 +18,7 @@ export function unfinishedText(report: Report, making: Making): string[] {
     ? PROMPTS.notFinished(asks.observation, words.t(`observations:${asks.observation}.ask`))
     : ''
   return [
+    ...alarmLines(report.tree, report.walk.outcome, making),
     ...section(paint, words.t('ui:trail'), answerLines(report, making)),
     '',
     next,

@@ -5,7 +5,9 @@ import type { Answer, Answers as Told } from '../../tree/answers.ts'
 import { EMERGENCY, emergenciesTold } from '../../tree/emergency.ts'
 import { askedOn, progressOf } from '../../tree/progress.ts'
 import { walk } from '../../tree/walk.ts'
+import { alarmsOf } from '../../words/alarms.ts'
 import { say } from '../../words/say.ts'
+import { Alarms } from '../parts/alarms.tsx'
 import { Answers } from '../parts/answers.tsx'
 import { Emergency } from '../parts/emergency.tsx'
 import { Foot } from '../parts/foot.tsx'
@@ -85,6 +87,7 @@ export function WalkScreen({
       <StringOfMouths asked={asked} answers={answers} current={shown} onChange={change} />
       <main class="main">
         {notice !== null && !moved && <p class="notice">{notice}</p>}
+        {question !== null && <Alarms alarms={alarmsOf(tree, walked.outcome, words)} />}
         {question !== null && (
           <QuestionFrame
             observation={question.id}

@@ -8,6 +8,8 @@ export function Emergency({ said, onTakeBack }: { said: Said; onTakeBack: () => 
   const { words } = useSetting()
   const [verdict] = said.verdicts
   const [first, ...rest] = said.calls
+  // The heading has said the first step already.
+  const steps = said.doNow.filter(step => step !== verdict?.message)
   if (verdict === undefined || first === undefined) return null
   return (
     <article class="emergency" data-verdict={verdict.id}>
@@ -19,7 +21,7 @@ export function Emergency({ said, onTakeBack }: { said: Said; onTakeBack: () => 
         </p>
       )}
       <ol>
-        {said.doNow.map(step => (
+        {steps.map(step => (
           <li key={step}>{step}</li>
         ))}
       </ol>

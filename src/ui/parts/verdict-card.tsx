@@ -20,7 +20,7 @@ export function VerdictCard({
       <div class="verdict-body">
         <p class="verdict-name">
           {signalWord !== null && <span class={`signal signal-${signal}`}>{signalWord}</span>}
-          {name}
+          {message !== null && name}
         </p>
         {heading(message ?? name)}
         {why !== null && <p class="verdict-why">{why}</p>}

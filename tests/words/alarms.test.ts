@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest'
+import type { Answers } from '../../src/tree/answers.ts'
+import { walk } from '../../src/tree/walk.ts'
+import { alarmsOf } from '../../src/words/alarms.ts'
+import { createWords } from '../../src/words/words.ts'
+import { loadShipped } from '../helpers/shipped.ts'
+
+const { trees, words } = await loadShipped()
+const [tree] = trees
+if (tree === undefined) throw new Error('no tree loads')
+const english = createWords(words, 'en')
+const nobody = Object.fromEntries(
+  tree.observations['people-signs']?.kind === 'signs'
+    ? tree.observations['people-signs'].signs.map(({ id }) => [id, 'no' as const])
+    : []
+)
+const alarms = (answers: Answers) => alarmsOf(tree, walk(tree, answers).outcome, english)
+const container = (sign: string): Answers => ({
+  'people-signs': nobody,
+  'container-signs': {
+    'lid-bulging-or-hissing': 'no',
+    'cracked-glass': 'no',
+    'tight-lid': 'no',
+    [sign]: 'yes'
+  }
+})
+
+describe('what cannot wait is said while the walk goes on', () => {
+  test('a jar that may burst, with the word that nobody goes back to look', () => {
+    const [alarm] = alarms(container('lid-bulging-or-hissing'))
+    expect(alarm).toMatchObject({ id: 'pressure-hazard', signal: 'danger' })
+    expect(alarm?.meanwhile).toContain('Do not go back to look')
+  })
+
+  test('a person who needs help today, before any question about the jar', () => {
+    const ill = { 'people-signs': { ...nobody, 'illness-signs': 'yes' as const } }
+    expect(alarms(ill).map(({ id }) => id)).toEqual(['doctor-today'])
+  })
+
+  test('a lid that is merely tight, and a doctor this week, can wait for the end', () => {
+    expect(alarms(container('tight-lid'))).toEqual([])
+    expect(alarms({ 'people-signs': { ...nobody, 'at-risk-drank': 'yes' as const } })).toEqual([])
+  })
+})
