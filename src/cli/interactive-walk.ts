@@ -1,6 +1,7 @@
 import { reportOn } from '../office/report.ts'
 import type { Answers } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
+import { possible } from '../tree/possible.ts'
 import { progressOf } from '../tree/progress.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Walk, walk } from '../tree/walk.ts'
@@ -73,7 +74,7 @@ function show(
     terminal,
     '',
     paint.faint(progress.join(' · ')),
-    ...alarmLines(tree, walked.outcome, making),
+    ...alarmLines(tree, possible(tree, answers).atLeast, making),
     ...(partly ? [PROMPTS.others] : []),
     ...questionText(observation, answers, making),
     '',

@@ -28,7 +28,7 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
     // What cannot wait for the end: of a finished walk the verdict says it.
     alarms: walk.finished
       ? []
-      : alarmsOf(tree, walk.outcome, words).map(({ id, message }) => ({ id, message })),
+      : alarmsOf(tree, atLeast, words).map(({ id, message }) => ({ id, message })),
     trail: walk.trail.map(({ question, observation, answer, because, settledBy }) => ({
       question,
       observation,

@@ -18,7 +18,7 @@ export function unfinishedText(report: Report, making: Making): string[] {
     ? PROMPTS.notFinished(asks.observation, words.t(`observations:${asks.observation}.ask`))
     : ''
   return [
-    ...alarmLines(report.tree, report.walk.outcome, making),
+    ...alarmLines(report.tree, report.possible.atLeast, making),
     ...section(paint, words.t('ui:trail'), answerLines(report, making)),
     '',
     next,

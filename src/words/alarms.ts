@@ -1,4 +1,4 @@
-import { level, type Outcome, verdict } from '../tree/caution.ts'
+import { level, verdict } from '../tree/caution.ts'
 import type { Signal, Tree } from '../tree/tree.ts'
 import { verdictText } from './verdict-text.ts'
 import type { Words } from './words.ts'
@@ -13,15 +13,17 @@ export interface Alarm {
   readonly meanwhile: string
 }
 
+/** The verdicts known on the two tracks that cannot wait: raised so far, or the least that can come. */
+export interface Known {
+  readonly person: string | null
+  readonly container: string | null
+}
+
 /**
  * What is said as soon as it is raised, while the walk goes on: a person who needs help today, and a
  * jar that may burst, to which nobody goes back for an answer.
  */
-export function alarmsOf(
-  tree: Tree,
-  { person, container }: Outcome,
-  words: Words
-): readonly Alarm[] {
+export function alarmsOf(tree: Tree, { person, container }: Known, words: Words): readonly Alarm[] {
   const urgent = level(tree, 'person', person) >= level(tree, 'person', 'poison-help')
   const burst = container !== null && tree.advice.verdicts[container]?.leaveIt === true
   const raised = [
