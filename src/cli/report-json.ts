@@ -38,6 +38,10 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
       ...(settledBy && { settledBy })
     })),
     notes: advice ? [...advice.notes, ...advice.change] : walk.outcome.notes,
+    // The sentences of the notes, in the same order.
+    noteTexts: (advice ? [...advice.notes, ...advice.change] : walk.outcome.notes).map(note =>
+      words.t(`notes:${note}`)
+    ),
     doNow: (advice?.doNow ?? []).map(step => words.t(`steps:${step}`)),
     referral: report.referrals.map(referral => saidCall(referral, words)),
     message:

@@ -35,7 +35,12 @@ export function buildAdvice(
         return [id, noteOf(body)]
       })
     ),
-    whileIll: shared['while-ill'],
+    whileIll: {
+      drops: shared['while-ill'].drops,
+      adds: shared['while-ill'].adds,
+      atADistance: shared['while-ill']['at-a-distance'] ?? [],
+      refer: shared['while-ill'].refer ?? []
+    },
     unsureNote: shared['unsure-note']
   }
   checkDrops(linking, advice, notes)
@@ -67,6 +72,7 @@ function noteOf(note: AuthoredNote): NoteAdvice {
     adds: note.adds ?? [],
     clean: note.clean ?? [],
     drops: note.drops ?? [],
+    notWhenDiscarded: note['not-when-discarded'] ?? false,
     ...(note.recheck && { recheck: note.recheck }),
     because: listed(note.because),
     refer: note.refer ?? []
@@ -84,7 +90,8 @@ export function stepsSaid({ verdicts, notes, whileIll }: Advice): ReadonlySet<st
       ...startAgain
     ]),
     ...Object.values(notes).flatMap(({ adds, clean }) => [...adds, ...clean]),
-    ...whileIll.adds
+    ...whileIll.adds,
+    ...whileIll.atADistance
   ])
 }
 

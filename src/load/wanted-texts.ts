@@ -11,6 +11,7 @@ export type Wanted = ReadonlyMap<string, Place>
 const CAUTIONS = [
   'who-must-not',
   'how-much',
+  'acid-lowers-the-risk',
   'call-911',
   'call-doctor',
   'call-poison-help',
@@ -133,8 +134,10 @@ function stepsOfAll({ verdicts }: Project): (readonly [string, Place])[] {
       )
     )
   )
-  const whileIll = value['while-ill'].adds.map(
-    (step, index) => [step, doc.place(['while-ill', 'adds', index])] as const
+  const whileIll = (['adds', 'at-a-distance'] as const).flatMap(part =>
+    (value['while-ill'][part] ?? []).map(
+      (step, index) => [step, doc.place(['while-ill', part, index])] as const
+    )
   )
   return [...ofVerdicts, ...whileIll]
 }

@@ -1,9 +1,10 @@
 import { afterNotes } from './after.ts'
 import type { Answers } from './answers.ts'
-import { measureOf } from './answers.ts'
-import { type Outcome, spoken } from './caution.ts'
+import { level, type Outcome, spoken, verdict } from './caution.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
+import { TRACKS, type Track } from './observation.ts'
+import { soonestRecheck } from './recheck.ts'
 import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
 
 /** What is said of an outcome, as ids: their words are in the locales. */
@@ -31,85 +32,120 @@ export interface SpokenAdvice {
 /** What stands in the way of doing what a batch verdict says. */
 export type Manner = 'plain' | 'while-ill' | 'leave-it'
 
+/** What one track has to say: its verdict's steps, and the notes that its questions added. */
+interface Part {
+  readonly steps: Steps | undefined
+  readonly notes: readonly NoteAdvice[]
+}
+
 /** Puts together the steps of an outcome: person, then container, then batch, mended by the notes. */
 export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): SpokenAdvice {
-  const [verdict = null, ...also] = spoken(outcome)
-  const stands = spoken(outcome).flatMap(id => tree.advice.verdicts[id] ?? [])
-  const emergency = outcome.person === EMERGENCY
-  const leaveIt = stands.some(steps => steps.leaveIt)
-  const notes = leaveIt ? withoutBatch(tree, outcome.notes) : outcome.notes
-  const change = emergency || leaveIt ? [] : afterNotes(tree, answers)
-  const said = [...notes, ...change].flatMap(id => tree.advice.notes[id] ?? [])
-  const kept = dropper(tree, outcome, stands, said)
-  const batch = leaveIt || outcome.batch === null ? undefined : tree.advice.verdicts[outcome.batch]
-  const ill = outcome.person !== null && !emergency && !leaveIt
-  const first = [outcome.person, outcome.container].flatMap(id =>
-    id === null ? [] : (tree.advice.verdicts[id]?.doNow ?? [])
-  )
-  const jar = [
-    ...(leaveIt ? [] : said.flatMap(note => note.adds)),
-    ...(batch?.doNow ?? []),
-    ...(batch?.byUse[outcome.use] ?? [])
-  ]
-  const clean = kept(batch?.clean ?? [])
+  const [first = null, ...also] = spoken(outcome)
+  const manner = mannerOf(tree, outcome)
+  const notes = notesSaid(tree, outcome, manner)
+  const change =
+    manner === 'leave-it' || outcome.person === EMERGENCY ? [] : afterNotes(tree, answers)
+  const { person, container, batch } = partsOf(tree, outcome, [...notes, ...change])
+  const parts = [person, container, batch]
+  const said = parts.flatMap(part => part.notes)
+  const stands = parts.flatMap(({ steps }) => steps ?? [])
+  const { whileIll } = tree.advice
+  const ill = manner === 'while-ill'
+  const distant = manner === 'leave-it' && outcome.person !== null
+  const dropped = new Set([...said.flatMap(note => note.drops), ...(ill ? whileIll.drops : [])])
+  const kept = (steps: readonly string[]) => once(steps.filter(step => !dropped.has(step)))
+  const adds = ({ notes: of }: Part) => of.flatMap(note => note.adds)
+  // Nobody goes back to a jar that may burst: its batch has nothing to do.
+  const jar = manner === 'leave-it' ? undefined : batch.steps
+  const clean = kept(jar?.clean ?? [])
   return {
-    verdict,
+    verdict: first,
     also,
-    doNow: once(kept([...first, ...(ill ? tree.advice.whileIll.adds : []), ...jar])),
+    doNow: kept([
+      ...(person.steps?.doNow ?? []),
+      ...adds(person),
+      ...(container.steps?.doNow ?? []),
+      ...adds(container),
+      ...(ill ? whileIll.adds : distant ? whileIll.atADistance : []),
+      ...adds(batch),
+      ...(jar?.doNow ?? []),
+      ...(jar?.byUse[outcome.use] ?? [])
+    ]),
     clean: clean.length > 0 ? once([...said.flatMap(note => note.clean), ...clean]) : [],
-    keep: once(kept(batch?.keep ?? [])),
-    startAgain: once(batch?.startAgain ?? []),
+    keep: kept(jar?.keep ?? []),
+    // While the jar is kept for somebody's sake nobody starts again from it.
+    startAgain: ill ? [] : kept(jar?.startAgain ?? []),
     notes,
     change,
-    manner: leaveIt ? 'leave-it' : ill ? 'while-ill' : 'plain',
-    refer: once([...stands, ...said].flatMap(part => part.refer)),
+    manner,
+    refer: once([
+      ...parts.flatMap(part => [
+        ...(part.steps?.refer ?? []),
+        ...part.notes.flatMap(note => note.refer)
+      ]),
+      ...(ill || distant ? whileIll.refer : [])
+    ]),
     because: once([...stands, ...said].flatMap(part => part.because)),
-    // Nobody goes back to a jar that may burst.
-    recheck: leaveIt ? null : soonest([...stands, ...said], outcome, answers)
+    recheck:
+      manner === 'leave-it' || isDiscarded(tree, outcome)
+        ? null
+        : soonestRecheck(said, stands, answers)
   }
 }
 
-/** Notes that send nobody to the jar: those that questions about people or the container add. */
-function withoutBatch(tree: Tree, notes: readonly string[]): readonly string[] {
-  const elsewhere = Object.values(tree.questions).filter(
-    ({ asks }) => tree.observations[asks]?.about !== 'batch'
-  )
-  const said = new Set(elsewhere.flatMap(effectsOf).flatMap(effect => effect.notes))
-  return notes.filter(note => said.has(note))
+/**
+ * While somebody needs help today, or asks a doctor beside a batch that is to go, nothing is thrown out.
+ * A doctor's visit this week beside a batch that looks fine changes nothing for the jar.
+ */
+function mannerOf(tree: Tree, outcome: Outcome): Manner {
+  const { person, container } = outcome
+  if (person === EMERGENCY) return 'plain'
+  if (container !== null && tree.advice.verdicts[container]?.leaveIt === true) return 'leave-it'
+  const urgent = level(tree, 'person', person) > 1
+  return urgent || (person !== null && isDiscarded(tree, outcome)) ? 'while-ill' : 'plain'
 }
 
-/** Steps that notes take back, and "throw it away" while somebody needs help. */
-function dropper(
+/** Whether the batch's own verdict leaves nothing to drink, now or later. */
+export function isDiscarded(tree: Tree, { batch }: Outcome): boolean {
+  return batch !== null && verdict(tree, batch).ceiling === 'never'
+}
+
+/** The notes that still make sense: none on waiting for what is thrown out, none that send anybody to look. */
+function notesSaid(tree: Tree, outcome: Outcome, manner: Manner): readonly string[] {
+  const origin = originOf(tree)
+  return outcome.notes.filter(id => {
+    if (manner === 'leave-it' && origin.get(id) === 'batch') return false
+    return !(isDiscarded(tree, outcome) && tree.advice.notes[id]?.notWhenDiscarded === true)
+  })
+}
+
+/** The track whose questions add a note; of several the first, person before container before batch. */
+function originOf(tree: Tree): ReadonlyMap<string, Track> {
+  const origin = new Map<string, Track>()
+  for (const track of TRACKS) {
+    const asking = Object.values(tree.questions).filter(
+      ({ asks }) => tree.observations[asks]?.about === track
+    )
+    for (const note of asking.flatMap(effectsOf).flatMap(effect => effect.notes)) {
+      if (!origin.has(note)) origin.set(note, track)
+    }
+  }
+  return origin
+}
+
+function partsOf(
   tree: Tree,
   outcome: Outcome,
-  stands: readonly Steps[],
-  said: readonly NoteAdvice[]
-): (steps: readonly string[]) => readonly string[] {
-  const ill = outcome.person !== null
-  const dropped = new Set([
-    ...said.flatMap(note => note.drops),
-    ...(ill && stands.length > 0 ? tree.advice.whileIll.drops : [])
-  ])
-  return steps => steps.filter(step => !dropped.has(step))
-}
-
-/** A batch that is thrown away is not looked at again. */
-function soonest(
-  parts: readonly { readonly recheck?: Recheck }[],
-  outcome: Outcome,
-  answers: Answers
-): Recheck | null {
-  if (outcome.use === 'never' && outcome.batch !== 'wait-and-recheck') return null
-  const day = measureOf(answers, 'day')
-  const today = typeof day === 'object' ? day.reading : null
-  const hoursUntil = (recheck: Recheck) =>
-    'hours' in recheck
-      ? recheck.hours[1]
-      : today === null
-        ? Number.MAX_VALUE
-        : (recheck.day - today) * 24
-  const named = parts.flatMap(part => (part.recheck ? [part.recheck] : []))
-  return named.sort((a, b) => hoursUntil(a) - hoursUntil(b))[0] ?? null
+  notes: readonly string[]
+): Readonly<Record<Track, Part>> {
+  const origin = originOf(tree)
+  const part = (track: Track): Part => ({
+    steps: tree.advice.verdicts[outcome[track] ?? ''],
+    notes: notes
+      .filter(id => (origin.get(id) ?? 'batch') === track)
+      .flatMap(id => tree.advice.notes[id] ?? [])
+  })
+  return { person: part('person'), container: part('container'), batch: part('batch') }
 }
 
 function once(ids: readonly string[]): readonly string[] {

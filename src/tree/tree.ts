@@ -147,9 +147,18 @@ export interface Advice {
   readonly verdicts: Readonly<Record<string, Steps>>
   readonly notes: Readonly<Record<string, NoteAdvice>>
   /** What "throw it away" becomes while a person verdict stands. */
-  readonly whileIll: { readonly drops: readonly string[]; readonly adds: readonly string[] }
+  readonly whileIll: WhileIll
   /** The note that an unsure danger sign about a person must add. */
   readonly unsureNote: Readonly<Partial<Record<Track, string>>>
+}
+
+/** The food of somebody who needs help is kept: the health department may want it. */
+export interface WhileIll {
+  readonly drops: readonly string[]
+  readonly adds: readonly string[]
+  /** Said instead of `adds` of a jar that nobody goes back to. */
+  readonly atADistance: readonly string[]
+  readonly refer: readonly string[]
 }
 
 export interface Steps {
@@ -173,6 +182,8 @@ export interface NoteAdvice {
   /** Said before the verdict's own cleaning steps, where it has any. */
   readonly clean: readonly string[]
   readonly drops: readonly string[]
+  /** It speaks of waiting or of going on: nothing to say of a batch that is thrown out. */
+  readonly notWhenDiscarded: boolean
   readonly recheck?: Recheck
   readonly because: readonly string[]
   readonly refer: readonly string[]

@@ -8,7 +8,7 @@ import type { Recheck, Signal } from '../tree/tree.ts'
 import { type CitedSource, citedBy, type SourceLedger } from './sources.ts'
 import { type Caution, cautionText, rulesOfThumb } from './tree-texts.ts'
 import { verdictText } from './verdict-text.ts'
-import type { Words } from './words.ts'
+import type { TextKey, Words } from './words.ts'
 
 /** A finished walk in one language, in the order in which it is needed; every form arranges this. */
 export interface Said {
@@ -78,7 +78,7 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
   if (advice === null) throw new Error(`the walk of ${tree.id} is not finished`)
   return {
     verdicts: saidVerdicts(report, advice, words),
-    use: emergency ? null : words.t(`${tree.id}:use.${report.walk.outcome.use}`),
+    use: emergency ? null : useText(report, words),
     doNow: advice.doNow.map(step => words.t(`steps:${step}`)),
     recheck: advice.recheck && recheckText(words, advice.recheck),
     sections: emergency ? [] : sectionsOf(report, advice, words),
@@ -91,6 +91,13 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
     standing: standingOf(report, words),
     emergency
   }
+}
+
+/** What may be drunk: in a batch's own words for this use where it has some. */
+function useText({ tree, walk: { outcome } }: Report, words: Words): string {
+  const own: TextKey = `${tree.id}:verdicts.${outcome.batch}.use-${outcome.use}`
+  const others = outcome.container !== null || !words.has(own)
+  return words.t(others ? `${tree.id}:use.${outcome.use}` : own)
 }
 
 function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): readonly SaidVerdict[] {
@@ -112,20 +119,29 @@ function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): reado
   })
 }
 
-function sectionsOf({ tree }: Report, advice: SpokenAdvice, words: Words): readonly Section[] {
+function sectionsOf(
+  { tree, walk: { outcome } }: Report,
+  advice: SpokenAdvice,
+  words: Words
+): readonly Section[] {
+  const howMuch: readonly Caution[] = outcome.use === 'never' ? [] : ['how-much']
+  // "Throw it out" must not stand beside "keep it" for somebody who needs help.
+  const inDoubt: readonly Caution[] = outcome.person === null ? ['when-in-doubt'] : []
+  const gentle = outcome.batch !== null && verdict(tree, outcome.batch).ceiling === 'as-directed'
   const steps = (ids: readonly string[]) => ids.map(id => words.t(`steps:${id}`))
   const notes = (ids: readonly string[]) => ids.map(id => words.t(`notes:${id}`))
   const cautions = (ids: readonly Caution[]) => ids.map(id => cautionText(words, tree.id, id))
   const all: [SectionId, readonly string[]][] = [
-    ['clean-up', steps(advice.clean)],
     ['keep', steps(advice.keep)],
+    ['clean-up', steps(advice.clean)],
     ['start-again', steps(advice.startAgain)],
     ['what-it-means', notes(advice.notes)],
     ['what-to-change', notes(advice.change)],
-    ['rules-of-thumb', advice.startAgain.length > 0 ? rulesOfThumb(words, tree.id) : []],
-    ['who-must-not', cautions(['who-must-not', 'how-much'])],
+    // For whoever brews on; beside a batch that goes they would only be in the way.
+    ['rules-of-thumb', gentle ? rulesOfThumb(words, tree.id) : []],
+    ['who-must-not', cautions(['who-must-not', ...howMuch, 'acid-lowers-the-risk'])],
     ['medical-help', cautions(['call-911', 'call-doctor', 'call-poison-help'])],
-    ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', 'when-in-doubt'])]
+    ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', ...inDoubt])]
   ]
   return all
     .filter(([, lines]) => lines.length > 0)
@@ -136,6 +152,7 @@ function sectionsOf({ tree }: Report, advice: SpokenAdvice, words: Words): reado
 export function recheckText(words: Words, recheck: Recheck): string {
   if ('day' in recheck) return words.t('ui:recheck-day', { day: recheck.day })
   const [from, to] = recheck.hours
+  if (from === to && to >= 72) return words.t('ui:recheck-days', { days: Math.round(to / 24) })
   if (from === to) return words.t('ui:recheck-hours-exact', { to })
   return words.t(`ui:recheck-hours${from === 0 ? '-within' : ''}`, { from, to })
 }

@@ -4,6 +4,7 @@ import type { TextKey, Words } from './words.ts'
 export const CAUTIONS = [
   'who-must-not',
   'how-much',
+  'acid-lowers-the-risk',
   'call-911',
   'call-doctor',
   'call-poison-help',

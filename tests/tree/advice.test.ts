@@ -146,3 +146,89 @@ describe('notes on what to change come after the outcome', () => {
     )
   })
 })
+
+describe('what a person needs is said first', () => {
+  test('the card for a cut keeps everyone away from the other bottles', () => {
+    const { doNow } = advice(people('deep-cut-or-eye'))
+    expect(doNow).toEqual(expect.arrayContaining(['press-on-the-cut', 'keep-everyone-away']))
+    expect(doNow).not.toContain('say-what-was-drunk')
+  })
+
+  test('an unsure sign about a person asks after them before the jar', () => {
+    const { doNow, refer } = advice({
+      'people-signs': { 'severe-symptoms': 'unsure' },
+      ...jar('flies-outside')
+    })
+    expect(doNow[0]).toBe('ask-how-everyone-feels')
+    expect(refer[0]).toBe('poison-help')
+  })
+
+  test('somebody ill beside a jar that may burst: the health department is told, the jar is left', () => {
+    const { doNow, refer } = advice({
+      ...people('mild-upset'),
+      'container-signs': { 'lid-bulging-or-hissing': 'yes' }
+    })
+    expect(doNow).toContain('tell-health-department')
+    expect(doNow).not.toContain('keep-it-cold-and-labeled')
+    expect(refer).toContain('health-department')
+  })
+
+  test('a step that sends to the health department names whom to call', () => {
+    for (const told of [people('mild-upset'), { ...people('at-risk-drank'), ...mold }]) {
+      const { doNow, refer } = advice(told)
+      expect(doNow).toContain('ask-health-department')
+      expect(refer).toContain('health-department')
+    }
+  })
+
+  test('a doctor this week beside a jar that looks fine does not impound the jar', () => {
+    const { doNow, manner } = advice(people('at-risk-drank'))
+    expect(manner).toBe('plain')
+    expect(doNow).not.toContain('keep-it-cold-and-labeled')
+    expect(doNow).toContain('call-if-it-goes-wrong')
+  })
+
+  test('a pot that may hold lead, and somebody drank: the doctor, though nobody is sure', () => {
+    const answers = usualExcept(tree, {
+      'people-signs': { 'someone-drank': 'yes' },
+      'jar-signs': { 'lead-risk-vessel': 'unsure' }
+    })
+    expect(walk(tree, answers).outcome.person).toBe('ask-doctor')
+  })
+})
+
+describe('a batch that is thrown out is not tested, waited for or skimmed', () => {
+  const discards: readonly Answers[] = [
+    { 'jar-ph': { low: 4.13, reading: 4.18, high: 4.23 }, 'looked-before': 'second-look' },
+    { 'surface-texture': 'flat-wrinkled-film', 'looked-before': 'second-look' },
+    { ...mold, 'jar-ph': 'unsure' },
+    { ...jar('insects-inside'), 'surface-texture': 'dry-leathery' }
+  ]
+
+  test.each(discards)('%j', told => {
+    const { doNow, notes, recheck } = advice(told)
+    expect(
+      [...doNow, ...notes].filter(id => /measure|test-|wait-for|wet-the|look-again/.test(id))
+    ).toEqual([])
+    expect(recheck).toBeNull()
+  })
+})
+
+describe('a wait comes to an end', () => {
+  const second = (told: Answers) =>
+    walk(tree, usualExcept(tree, { ...told, 'looked-before': 'second-look' })).outcome
+
+  test('a top still dry at the second look is discarded', () => {
+    expect(second({ 'surface-texture': 'dry-leathery' }).batch).toBe('discard-and-sanitize')
+  })
+
+  test('a smell of alcohol that stays is treated as alcohol', () => {
+    expect(second({ 'smell-and-liquid': { boozy: 'yes' } }).use).toBe('never')
+  })
+
+  test('a dried culture is looked at after a week, not after a day', () => {
+    expect(advice({ ...jar('dried-culture'), 'surface-texture': 'nothing-yet' }).recheck).toEqual({
+      hours: [168, 168]
+    })
+  })
+})

@@ -28,6 +28,9 @@ const verdict = z.strictObject({
   'message-not-yet': text.optional(),
   'message-never': text.optional(),
   'message-while-ill': text.optional(),
+  'use-as-directed': text.optional(),
+  'use-not-yet': text.optional(),
+  'use-never': text.optional(),
   why: text.optional()
 })
 

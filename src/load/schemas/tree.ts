@@ -8,6 +8,7 @@ const note = z.strictObject({
   adds: z.array(id).optional(),
   clean: z.array(id).optional(),
   drops: z.array(id).optional(),
+  'not-when-discarded': z.boolean().optional(),
   recheck: recheck.optional(),
   refer: z.array(trigger).optional(),
   because: ids

@@ -29,7 +29,12 @@ export type AuthoredVerdict = z.infer<typeof verdict>
 /** `shared/verdicts.yaml`: the verdicts of each track, gentlest first, and what holds for all trees. */
 export const verdictsSchema = z.strictObject({
   'unsure-note': z.partialRecord(z.enum(['person', 'container', 'batch']), id),
-  'while-ill': z.strictObject({ drops: z.array(id), adds: z.array(id) }),
+  'while-ill': z.strictObject({
+    drops: z.array(id),
+    adds: z.array(id),
+    'at-a-distance': z.array(id).optional(),
+    refer: z.array(trigger).optional()
+  }),
   person: z.record(id, verdict),
   container: z.record(id, verdict),
   batch: z.record(id, verdict)
