@@ -91,7 +91,11 @@ function linkAnswers(
     } else unknownName(report, 'unknown-answer', place, answer, known, draft.because)
   }
   const left = known.filter(answer => !Object.hasOwn(authored, answer))
-  if (left.length > 0 && !authored.others) {
+  // A misspelt answer is reported itself: that the right one is missing says nothing more.
+  const misspelt = Object.keys(authored).filter(
+    answer => answer !== 'unsure' && answer !== 'others' && !known.includes(answer)
+  )
+  if (left.length > misspelt.length && !authored.others) {
     report.add(
       'missing-answer',
       draft.place(['answers']),

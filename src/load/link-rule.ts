@@ -56,7 +56,7 @@ export function linkRule(
     basis: body.basis,
     because
   }
-  const why = neverApplies(rule, linking.observations, asked)
+  const why = neverApplies(rule, linking.observations)
   if (why !== null) report.add('rule-never-applies', place(['id'], 'value'), { rule: body.id, why })
   return why === null ? rule : null
 }

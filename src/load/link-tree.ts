@@ -7,6 +7,7 @@ import { type Draft, expand } from './expand.ts'
 import { linkAfter, linkQuestion } from './link-question.ts'
 import { type DraftRule, linkRule } from './link-rule.ts'
 import { type Linking, unknownName } from './linking.ts'
+import { withoutUsual } from './never-applies.ts'
 import type { Project, Shaped } from './project.ts'
 import { openReport, type Report } from './report.ts'
 import type { AuthoredTree } from './schemas/tree.ts'
@@ -58,6 +59,7 @@ function link(
   const advice = buildAdvice(linking, shared, authored, draft.notes)
   checkUnsureNotes(linking, shared, asked)
   const rules = linkRules(linking, draftedRules, asked)
+  checkUsual(linking, rules, asked, draft)
   // What is unreachable or unused is a guess while names are wrong.
   if (report.findings.length > 0) return null
   const order = inWalkOrder(questions, draft.start, draft.questions, report)
@@ -96,6 +98,24 @@ function draftRules({ value, doc }: Shaped<AuthoredTree>, project: Project): rea
       place: (keys, part) => doc.place(['rules', index, ...keys], part)
     }))
   )
+}
+
+/** Reports each thing asked of which nothing is usual, once, and not at every rule that trips over it. */
+function checkUsual(
+  { report, observations }: Linking,
+  rules: readonly Rule[],
+  asked: ReadonlySet<string>,
+  draft: Draft
+): void {
+  for (const observation of withoutUsual(observations, asked)) {
+    const stuck = rules.filter(
+      rule => rule.restUsual && rule.when.every(each => each.observation !== observation)
+    )
+    const question = [...draft.questions.values()].find(({ body }) => body.asks === observation)
+    if (stuck.length === 0 || question === undefined) continue
+    const facts = { observation, rules: stuck.length }
+    report.add('no-usual-answer', question.place(['asks'], 'value'), facts, question.because)
+  }
 }
 
 function linkRules(

@@ -5,8 +5,7 @@ import { isEmpty } from './coverage.ts'
 /** Why no set of answers can meet a rule, as far as its words alone show it; null if nothing does. */
 export function neverApplies(
   rule: Rule,
-  observations: ReadonlyMap<string, Observation>,
-  asked: ReadonlySet<string>
+  observations: ReadonlyMap<string, Observation>
 ): string | null {
   for (const condition of rule.when) {
     const observation = observations.get(condition.observation)
@@ -24,25 +23,28 @@ export function neverApplies(
   if (rule.unless.some(exception => exception.every(each => impliedBy(rule.when, each)))) {
     return 'an exception under `unless:` holds whenever `when:` does'
   }
-  return rule.restUsual ? unusual(rule, observations, asked) : null
+  return null
 }
 
-/** With `rest: usual`, whatever is not named must have a usual answer. */
-function unusual(
-  rule: Rule,
+/** The choices and measures that a rule with `rest: usual` cannot do without: nothing of them is usual. */
+export function withoutUsual(
   observations: ReadonlyMap<string, Observation>,
   asked: ReadonlySet<string>
-): string | null {
-  const named = new Set(rule.when.map(condition => condition.observation))
-  for (const [id, observation] of observations) {
-    if (!asked.has(id) || named.has(id) || observation.kind === 'signs') continue
-    const has =
-      observation.kind === 'measure'
-        ? observation.usual !== undefined
-        : observation.settles !== undefined || observation.answers.some(({ usual }) => usual)
-    if (!has) return `nothing about ${id} is marked usual`
+): readonly string[] {
+  return [...observations.values()]
+    .filter(observation => asked.has(observation.id) && !hasUsual(observation))
+    .map(({ id }) => id)
+}
+
+function hasUsual(observation: Observation): boolean {
+  switch (observation.kind) {
+    case 'signs':
+      return true
+    case 'measure':
+      return observation.usual !== undefined
+    case 'choice':
+      return observation.settles !== undefined || observation.answers.some(({ usual }) => usual)
   }
-  return null
 }
 
 function impliedBy(when: readonly Condition[], wanted: Condition): boolean {

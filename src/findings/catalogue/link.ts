@@ -35,7 +35,7 @@ export const LINK_FINDINGS = {
     says: f =>
       `The question ${quoted(f.question)} does not say what follows from "not sure"${f.sign ? ` about ${quoted(f.sign)}` : ''}.`,
     remedy: () =>
-      'Add `unsure:`. Not knowing must never reassure: raise a wait, lower `use` or ask on.'
+      'Add `unsure:`, under `answers:` of a choice, beside `ranges:` of a measure, or at a sign or its question. Not knowing must never reassure: where some answer raises a wait or lowers `use`, so must it; else lead on.'
   },
   'missing-answer': {
     says: f =>

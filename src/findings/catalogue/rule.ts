@@ -2,6 +2,12 @@ import { type Entry, named, quoted } from '../wording.ts'
 
 /** What a rule can have wrong in itself, before anything is proved. */
 export const RULE_FINDINGS = {
+  'no-usual-answer': {
+    says: f =>
+      `Nothing about ${quoted(f.observation)} is marked usual, so no rule with \`rest: usual\` can speak (${f.rules} here).`,
+    remedy: f =>
+      `In shared/observations.yaml mark what an ordinary, untroubled jar shows about ${quoted(f.observation)}: \`usual: true\` on an answer, \`usual:\` with a range on a measure.`
+  },
   'rule-never-applies': {
     says: f => `The rule ${quoted(f.rule)} can never apply${f.why ? `: ${f.why}` : ''}.`,
     remedy: () => 'Change its `when:` so that some set of answers meets it, or remove the rule.'
