@@ -1,9 +1,10 @@
 import type { Loaded } from '../load/load.ts'
 import type { Report } from '../office/report.ts'
+import { CAUTIONS } from '../tree/cautions.ts'
 import { alarmsOf } from '../words/alarms.ts'
 import { saidCall } from '../words/say.ts'
 import { citedBy } from '../words/sources.ts'
-import { CAUTIONS, cautionText } from '../words/tree-texts.ts'
+import { cautionText } from '../words/tree-texts.ts'
 import { verdictText } from '../words/verdict-text.ts'
 import type { Words } from '../words/words.ts'
 

@@ -1,4 +1,5 @@
 import type { Place } from '../findings/place.ts'
+import { CAUTIONS } from '../tree/cautions.ts'
 import { USES } from '../tree/tree.ts'
 import type { Authored, Keys } from './authored.ts'
 import type { Linked } from './link-tree.ts'
@@ -7,18 +8,6 @@ import type { AuthoredObservation } from './schemas/observations.ts'
 
 /** The texts that a file of words must have, with the place of what each is for. */
 export type Wanted = ReadonlyMap<string, Place>
-
-const CAUTIONS = [
-  'who-must-not',
-  'how-much',
-  'acid-lowers-the-risk',
-  'call-911',
-  'call-doctor',
-  'call-poison-help',
-  'not-proof',
-  'no-tested-recipe',
-  'when-in-doubt'
-]
 
 /** What every file of words must have, by the file's stem. */
 export function wantedTexts(

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { OFFICE_TRIGGERS } from '../../office/office-pack.ts'
 import { USES } from '../../tree/tree.ts'
 
 const NAME = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/
@@ -36,16 +37,7 @@ export const text = z.string().regex(/\S/, 'a text that says something')
 export const use = z.enum(USES)
 
 /** Who is called, by what has happened. */
-export const trigger = z.enum([
-  'emergency',
-  'poison-help',
-  'doctor',
-  'health-department',
-  'state-specialist',
-  'other-county',
-  'regulator',
-  'office'
-])
+export const trigger = z.enum(['emergency', 'poison-help', ...OFFICE_TRIGGERS])
 
 /** Callers' own words, by language. */
 export const said = z.record(z.string(), z.array(text))

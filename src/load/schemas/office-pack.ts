@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { OFFICE_TRIGGERS } from '../../office/office-pack.ts'
 import { day, id, text } from './common.ts'
 
 const clock = z
@@ -31,14 +32,7 @@ export const officePackSchema = z.strictObject({
   }),
   referrals: z.array(
     z.strictObject({
-      trigger: z.enum([
-        'doctor',
-        'health-department',
-        'state-specialist',
-        'other-county',
-        'regulator',
-        'office'
-      ]),
+      trigger: z.enum(OFFICE_TRIGGERS),
       name: text,
       number: id.optional(),
       say: text.optional()
