@@ -8,6 +8,21 @@ function trees(): Plugin {
   let bundle: ReturnType<typeof browserBundle> | undefined
   return {
     name: 'jarside-trees',
+    // The tree is wanted next, whatever is chosen: asked for beside the script, not after it has run.
+    transformIndexHtml: {
+      order: 'post',
+      handler: (_, { bundle: files }) =>
+        Object.values(files ?? {})
+          .filter(
+            file =>
+              file.type === 'chunk' && /^\0virtual:jarside\/[^/]+$/.test(file.facadeModuleId ?? '')
+          )
+          .map(file => ({
+            tag: 'link',
+            attrs: { rel: 'modulepreload', href: `./${file.fileName}` },
+            injectTo: 'head' as const
+          }))
+    },
     resolveId: id => (id.startsWith(NAME) ? `\0${id}` : undefined),
     async load(id) {
       if (!id.startsWith(`\0${NAME}`)) return undefined

@@ -40,7 +40,9 @@ export function App({
     return () => removeEventListener('hashchange', follow)
   }, [])
 
-  const opener = route.tree === null ? undefined : openers[route.tree]
+  // A link may name anything: only the project's own trees count, not what every object has.
+  const opener =
+    route.tree !== null && Object.hasOwn(openers, route.tree) ? openers[route.tree] : undefined
   useEffect(() => {
     setBundle(null)
     setFailed(false)
@@ -59,13 +61,15 @@ export function App({
   if (opener !== undefined && bundle !== null && !failed) {
     return (
       <Opened
-        key={walkNumber}
+        // A link pasted into the open page is a new walk too.
+        key={`${walkNumber} ${route.query ?? ''}`}
         bundle={bundle}
         ui={catalogue.ui}
         draw={opener.draw}
         query={route.query}
         office={office}
         today={today}
+        quiet={first}
         onLeave={() => go(null)}
       />
     )
@@ -101,6 +105,7 @@ function Opened({
   query,
   office,
   today,
+  quiet,
   onLeave
 }: {
   bundle: TreeBundle
@@ -109,6 +114,8 @@ function Opened({
   query: string | null
   office: OfficePack | null
   today: Date
+  /** The page has only just loaded: the focus stays where the reader put it. */
+  quiet: boolean
   onLeave: () => void
 }) {
   const { tree, sources, pictures } = bundle
@@ -132,7 +139,12 @@ function Opened({
   const notice = link === null ? null : words.t(`ui:link-${link.standing}`)
   return (
     <SettingProvider value={setting}>
-      <WalkScreen start={link?.answers ?? NOTHING} notice={notice} onLeave={onLeave} />
+      <WalkScreen
+        start={link?.answers ?? NOTHING}
+        notice={notice}
+        quiet={quiet}
+        onLeave={onLeave}
+      />
     </SettingProvider>
   )
 }

@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks'
 import type { Words } from '../../words/words.ts'
 import { StepHeading } from '../parts/step-heading.tsx'
 import type { CatalogueEntry } from './bundle.ts'
@@ -16,10 +17,14 @@ export function Choose({
   quiet: boolean
   onChoose: (tree: string) => void
 }) {
+  const heading = words.t('ui:choose')
+  useEffect(() => {
+    document.title = `${heading} · Jarside`
+  }, [heading])
   return (
     <section class="choose">
       <StepHeading step="choose" quiet={quiet}>
-        {words.t('ui:choose')}
+        {heading}
       </StepHeading>
       {notice !== null && <p class="notice">{notice}</p>}
       <p class="question-how">{words.t('ui:choose-how')}</p>

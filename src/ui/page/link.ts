@@ -102,6 +102,8 @@ function readReading(
 ): Answer | undefined {
   const [number = '', instrument] = text.split('@')
   if (!/^\d+(\.\d+)?$/.test(number)) return undefined
+  // Days are counted, never measured: the page takes none in parts either.
+  if (observation.unit === 'day' && number.includes('.')) return undefined
   try {
     return measured(observation, Number(number), instrument)
   } catch {

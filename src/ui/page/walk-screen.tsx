@@ -23,10 +23,12 @@ import { After } from './after.tsx'
 export function WalkScreen({
   start,
   notice,
+  quiet,
   onLeave
 }: {
   start: Told
   notice: string | null
+  quiet: boolean
   onLeave: () => void
 }) {
   const { tree, words, office, today, sources } = useSetting()
@@ -47,12 +49,15 @@ export function WalkScreen({
     document.title = `${heading} · ${title} · Jarside`
   }, [heading, title])
 
+  const replace = (observation: string, told: Answer) => {
+    // What was told before is replaced whole: a mark taken off is off.
+    if (Object.hasOwn(answers, observation)) session.withdraw(observation)
+    session.observe(observation, told)
+  }
   const answer = (observation: string, told: Answer) => {
     setMoved(true)
     setChanging(null)
-    // What was marked on a screen before is replaced whole: a mark taken off is off.
-    if (Object.hasOwn(answers, observation)) session.withdraw(observation)
-    session.observe(observation, told)
+    replace(observation, told)
   }
   const change = (observation: string | null) => {
     setMoved(true)
@@ -63,14 +68,12 @@ export function WalkScreen({
   const back = before === undefined ? onLeave : () => change(before)
 
   const report = walked.finished ? reportOn(tree, answers, office, today) : null
-  if (report?.walk.outcome.person === EMERGENCY && changing === null) {
+  const said = report === null ? null : say(report, words, sources)
+  if (said !== null && report?.walk.outcome.person === EMERGENCY && changing === null) {
     const [sign] = emergenciesTold(tree, answers)
     return (
       <main class="screen screen-emergency">
-        <Emergency
-          said={say(report, words, sources)}
-          onTakeBack={() => change(sign?.observation ?? null)}
-        />
+        <Emergency said={said} onTakeBack={() => change(sign?.observation ?? null)} />
       </main>
     )
   }
@@ -92,7 +95,7 @@ export function WalkScreen({
           <QuestionFrame
             observation={question.id}
             question={walked.asks?.question ?? null}
-            quiet={!moved}
+            quiet={quiet && !moved}
             progress={changing === null ? progressText(words.t, progress) : words.t('ui:changing')}
           >
             <Answers
@@ -102,11 +105,11 @@ export function WalkScreen({
             />
           </QuestionFrame>
         )}
-        {question === null && report !== null && (
+        {question === null && said !== null && (
           <>
-            <Outcome said={say(report, words, sources)} quiet={!moved} />
-            <Actions said={say(report, words, sources)} answers={answers} />
-            <After answers={answers} onAnswer={session.observe} />
+            <Outcome said={said} quiet={quiet && !moved} />
+            <Actions said={said} answers={answers} />
+            <After answers={answers} onAnswer={replace} />
           </>
         )}
       </main>

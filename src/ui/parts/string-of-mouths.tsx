@@ -72,7 +72,7 @@ function Bead({
     >
       <span class="bead-mouth" aria-hidden="true">
         {isInterval(answer) ? (
-          <span class="bead-number">{answer.reading}</span>
+          <span class="bead-number" data-shown={answer.reading} />
         ) : (
           picture !== null && <Picture id={picture} className="bead-picture" />
         )}
@@ -91,5 +91,5 @@ function Told({ answer }: { answer: Answer }) {
   const yes = Object.values(answer).filter(value => value === 'yes').length
   const unsure = Object.values(answer).includes('unsure')
   if (yes === 0 && !unsure) return null
-  return <span class="bead-count">{yes > 0 ? yes : '?'}</span>
+  return <span class="bead-count" data-shown={yes > 0 ? yes : '?'} />
 }

@@ -1,0 +1,42 @@
+import { default as catalogue, openers } from 'virtual:jarside/catalogue'
+import { render } from 'preact'
+import { readOfficePack } from '../../office/office-pack.ts'
+import { createWords, SOURCE_TAG } from '../../words/words.ts'
+import type { Setting } from '../parts/setting.tsx'
+import '../style/fonts.css'
+import '../style/base.css'
+import '../style/question.css'
+import '../style/outcome.css'
+import './gallery.css'
+import { Gallery } from './gallery.tsx'
+
+/** An hour at which the office of the demo is open. */
+const TODAY = new Date('2026-11-24T16:00:00Z')
+const TREE = 'kombucha-jar'
+
+async function settingOf(tree: string): Promise<Setting> {
+  const opener = openers[tree]
+  if (opener === undefined) throw new Error(`there is no tree ${tree}`)
+  const [bundle, drawn, office] = await Promise.all([
+    opener.open(),
+    opener.draw(),
+    fetch('./office.json').then(answer => answer.json())
+  ])
+  const { words, ...rest } = bundle.default
+  return {
+    ...rest,
+    words: createWords({ [SOURCE_TAG]: { ...words, ui: catalogue.ui } }, SOURCE_TAG),
+    drawings: drawn.default,
+    office: readOfficePack(office),
+    today: TODAY
+  }
+}
+
+const page = document.getElementById('page')
+if (page !== null) {
+  const setting = await settingOf(TREE)
+  const show = () =>
+    render(<Gallery setting={setting} at={location.hash.replace(/^#\/?/, '')} />, page)
+  addEventListener('hashchange', show)
+  show()
+}

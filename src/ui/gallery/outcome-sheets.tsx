@@ -1,0 +1,120 @@
+import type { OfficePack } from '../../office/office-pack.ts'
+import { reportOn } from '../../office/report.ts'
+import { adviceFor } from '../../tree/advice.ts'
+import type { Answers } from '../../tree/answers.ts'
+import { NOTHING_YET, type Outcome as TreeOutcome } from '../../tree/caution.ts'
+import { EMERGENCY } from '../../tree/emergency.ts'
+import type { Verdict } from '../../tree/tree.ts'
+import { walk } from '../../tree/walk.ts'
+import { alarmsOf } from '../../words/alarms.ts'
+import { type Said, say } from '../../words/say.ts'
+import { Alarms } from '../parts/alarms.tsx'
+import { Emergency } from '../parts/emergency.tsx'
+import { Calls, Outcome } from '../parts/outcome.tsx'
+import type { Setting } from '../parts/setting.tsx'
+import { VerdictCard } from '../parts/verdict-card.tsx'
+import { played, playedUntil } from './played.ts'
+import { alone, type Sheet, type State, together } from './sheet.ts'
+
+const ILL: Answers = { 'people-signs': { 'illness-signs': 'yes', 'someone-drank': 'yes' } }
+const BULGING: Answers = { 'container-signs': { 'lid-bulging-or-hissing': 'yes' } }
+const EMERGENCY_TOLD: Answers = { 'people-signs': { 'severe-symptoms': 'yes' } }
+const LATER = new Date('2028-03-01T16:00:00Z')
+
+/** What is said at the end, and what cannot wait for it. */
+export function outcomeSheets(setting: Setting): readonly Sheet[] {
+  const { tree, words, office, today } = setting
+  const outcome = (name: string, told: Answers): State => ({
+    name,
+    show: <Outcome said={saidOf(setting, told)} quiet={true} />
+  })
+  const calls = (name: string, on: Date, pack: OfficePack | null): State => {
+    const said = saidOf({ ...setting, office: pack, today: on }, ILL)
+    return { name, show: <Calls calls={said.calls} doubt={said.officeDoubt} /> }
+  }
+  const alarms = (name: string, told: Answers): State => ({
+    name,
+    show: (
+      <Alarms
+        alarms={alarmsOf(
+          tree,
+          walk(tree, playedUntil(tree, told, 'surface-texture')).outcome,
+          words
+        )}
+      />
+    )
+  })
+  return [
+    ...together(
+      ['verdict-card', 'edge'],
+      tree.verdicts.map(verdict => card(setting, verdict))
+    ),
+    ...alone(
+      ['outcome'],
+      [
+        outcome('an ordinary jar', {}),
+        outcome('a moldy jar', { 'surface-texture': 'dry-fuzzy' }),
+        outcome('wait and look again', { 'surface-texture': 'unsure', 'side-light': 'unsure' }),
+        outcome('a person who is ill', ILL),
+        outcome('a jar under pressure', BULGING),
+        outcome('a person and a moldy jar', { ...ILL, 'surface-texture': 'dry-fuzzy' }),
+        {
+          ...outcome('review overdue', {}),
+          show: <Outcome said={saidOf({ ...setting, today: LATER }, {})} quiet={true} />
+        }
+      ]
+    ),
+    ...together(
+      ['calls', 'phone'],
+      [
+        calls('numbers checked lately', today, office),
+        calls('numbers not checked lately', LATER, office),
+        calls('no office', today, null)
+      ]
+    ),
+    ...together(
+      ['alarms'],
+      [
+        alarms('a person who is ill', ILL),
+        alarms('a jar under pressure', BULGING),
+        alarms('both', { ...ILL, ...BULGING })
+      ]
+    ),
+    ...alone(
+      ['emergency', 'step-heading'],
+      [
+        {
+          name: 'alone on the screen',
+          show: <Emergency said={saidOf(setting, EMERGENCY_TOLD)} onTakeBack={() => undefined} />
+        }
+      ]
+    )
+  ]
+}
+
+function saidOf({ tree, words, sources, office, today }: Setting, told: Answers): Said {
+  return say(reportOn(tree, played(tree, told), office, today), words, sources)
+}
+
+/** A verdict by itself, worded as if it alone had come out: no jar of this tree leads to all of them. */
+function card({ tree, words, sources, office, today }: Setting, verdict: Verdict): State {
+  const { id, track, ceiling } = verdict
+  const outcome: TreeOutcome = { ...NOTHING_YET, [track]: id, use: ceiling }
+  const report = reportOn(tree, {}, office, today)
+  const said = say(
+    {
+      ...report,
+      walk: { ...report.walk, finished: true, asks: null, outcome },
+      advice: adviceFor(tree, outcome, {}),
+      emergency: id === EMERGENCY
+    },
+    words,
+    sources
+  )
+  return {
+    name: `${track}: ${id}`,
+    show: said.verdicts.map(one => (
+      <VerdictCard key={one.id} verdict={one} heading={text => <h3>{text}</h3>} />
+    ))
+  }
+}
