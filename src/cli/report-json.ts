@@ -30,12 +30,13 @@ export function reportJson(report: Report, words: Words, sources: Loaded['source
     alarms: walk.finished
       ? []
       : alarmsOf(tree, atLeast, words).map(({ id, message }) => ({ id, message })),
-    trail: walk.trail.map(({ question, observation, answer, because, settledBy }) => ({
+    trail: walk.trail.map(({ question, observation, answer, because, raised, settledBy }) => ({
       question,
       observation,
       // Null where a question reads only what was volunteered, and nothing was.
       answer: answer ?? null,
       because,
+      raised,
       ...(settledBy && { settledBy })
     })),
     notes: advice ? [...advice.notes, ...advice.change] : walk.outcome.notes,

@@ -36,8 +36,10 @@ OBJECT
   tree, edition, fingerprint, draft, review   which tree speaks, and how far it is reviewed
   finished, asks      whether an outcome is reached; else the observation asked next
   verdict, also, use  the outcome, or null; verdict first, the rest in order
-  atLeast, possible   the gentlest, and everything, that can still happen (null: nothing there)
-  trail, notes        the questions passed with answers and sources; the notes met
+  atLeast, possible   the gentlest, and every verdict, that can still happen (null: nothing there)
+  alarms              what cannot wait for the outcome: a person, a jar that may burst
+  trail               the questions passed with answers, sources and what each raised
+  notes, noteTexts    the notes met, as ids and as sentences in the same order
   message, doNow, referral, cautions, recheck, sources   what is said
   stopped             "emergency" where that ended the walk before its other questions
 
