@@ -13,8 +13,9 @@ export interface Context {
   readonly outcome: Outcome
 }
 
-/** Tells an answer (a new one replaces the old; of signs only those named), or takes one back. */
+/** Tells an answer (a new one replaces the old; of signs only those named), takes one back, or tells all anew. */
 export type Told =
+  | { readonly type: 'retell'; readonly answers: Answers }
   | { readonly type: 'observe'; readonly observation: string; readonly answer: Answer }
   | { readonly type: 'withdraw'; readonly observation: string }
 
@@ -40,6 +41,12 @@ export function compileMachine(tree: Tree): AnyStateMachine {
     initial: ARRIVING,
     on: {
       observe: { target: `.${ARRIVING}`, actions: assign(observed) },
+      retell: {
+        target: `.${ARRIVING}`,
+        actions: assign(({ event }: { event: unknown }) => ({
+          answers: (event as Extract<Told, { type: 'retell' }>).answers
+        }))
+      },
       withdraw: { target: `.${ARRIVING}`, actions: assign(withdrawn) }
     },
     states: {
@@ -134,7 +141,8 @@ function observed({ context, event }: { context: Context; event: unknown }): Par
 }
 
 function withdrawn({ context, event }: { context: Context; event: unknown }): Partial<Context> {
-  const { [(event as Told).observation]: _, ...rest } = context.answers
+  const { observation } = event as Extract<Told, { type: 'withdraw' }>
+  const { [observation]: _, ...rest } = context.answers
   return { answers: rest }
 }
 

@@ -16,7 +16,10 @@ export interface Session {
   asks(): string | null
   /** Final once `asks` is null. */
   outcome(): Outcome
+  /** Tells an answer; of signs only those named, beside those told before. */
   observe(observation: string, answer: Answer): void
+  /** Tells an answer in place of all that was told of the observation. */
+  replace(observation: string, answer: Answer): void
   withdraw(observation: string): void
   /** Calls back after each telling; returns how to stop. */
   subscribe(listener: () => void): () => void
@@ -30,23 +33,15 @@ export function createSession(
   start: Answers = {},
   derive: Derive = DERIVE_NOTHING
 ): Session {
-  const machine = compileMachine(tree)
+  const actor = createActor(compileMachine(tree)).start()
   const listeners = new Set<() => void>()
   let told: Answers = {}
-  let actor = createActor(machine).start()
 
   const context = () => actor.getSnapshot().context as Context
-  const tellAll = (answers: Answers) => {
-    for (const [observation, answer] of Object.entries(answers)) {
-      actor.send({ type: 'observe', observation, answer })
-    }
-  }
-  // A withdrawn input withdraws what was derived from it: the machine starts afresh on the rest.
+  // All is told anew each time: a withdrawn input withdraws what was derived from it.
   const retell = (answers: Answers) => {
     told = answers
-    actor.stop()
-    actor = createActor(machine).start()
-    tellAll({ ...derive(told), ...told })
+    actor.send({ type: 'retell', answers: { ...derive(told), ...told } })
     for (const listener of listeners) listener()
   }
   retell(start)
@@ -67,6 +62,7 @@ export function createSession(
           : answer
       retell({ ...told, [observation]: both as Answer })
     },
+    replace: (observation, answer) => retell({ ...told, [observation]: answer }),
     withdraw: observation => {
       const { [observation]: _, ...rest } = told
       retell(rest)

@@ -42,7 +42,7 @@ function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
  */
 export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[] {
   const cuts = cutsOn(tree, measure)
-  const points = samples(cuts)
+  const points = samples(cuts, isExact(measure))
   const bands = new Map<string, Band>()
   for (let from = 0; from < points.length; from++) {
     const last = isExact(measure) ? from : points.length - 1
@@ -74,11 +74,19 @@ export function isExact(measure: MeasureObservation): boolean {
   return measure.instruments.length === 0
 }
 
-/** One number in each band: a band between two cuts at the same number is that number. */
-function samples(cuts: readonly Cut[]): readonly number[] {
+/**
+ * One number in each band: a band between two cuts at the same number is that number; of a count a whole
+ * number where the band holds one.
+ */
+function samples(cuts: readonly Cut[], counted: boolean): readonly number[] {
   const first = cuts[0]
   if (first === undefined) return [0]
-  const between = cuts.slice(1).map((cut, i) => ((cuts[i] as Cut).at + cut.at) / 2)
+  const between = cuts.slice(1).map((cut, i) => {
+    const start = cuts[i] as Cut
+    const middle = (start.at + cut.at) / 2
+    const whole = Math.floor(middle)
+    return counted && past([start], whole) === 1 ? whole : middle
+  })
   return [first.at - 1, ...between, (cuts.at(-1) as Cut).at + 1]
 }
 

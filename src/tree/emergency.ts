@@ -12,8 +12,16 @@ export interface EmergencySign {
   readonly effect: Effect
 }
 
-/** Every answer of the tree that raises an emergency. */
+const known = new WeakMap<Tree, readonly EmergencySign[]>()
+
+/** Every answer of the tree that raises an emergency; looked up once, asked for at every step. */
 export function emergencySigns(tree: Tree): readonly EmergencySign[] {
+  const signs = known.get(tree) ?? signsOfEmergency(tree)
+  known.set(tree, signs)
+  return signs
+}
+
+function signsOfEmergency(tree: Tree): readonly EmergencySign[] {
   return Object.values(tree.questions).flatMap(question => {
     const effects: [string, Effect][] =
       question.kind === 'signs'

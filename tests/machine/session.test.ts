@@ -48,6 +48,18 @@ describe('a session holds nothing but the answers told', () => {
     expect(session.outcome().batch).toBe('discard-and-sanitize')
   })
 
+  test('an answer told in place of another leaves none of its signs', () => {
+    const tree = sketch({
+      insects: { '?!inside': '+discard-and-sanitize', '?eels': '', else: '= normal-growth' }
+    })
+    const session = createSession(tree, { insects: { inside: 'yes', eels: 'no' } })
+
+    session.replace('insects', { eels: 'no' })
+
+    expect(session.answers()).toEqual({ insects: { eels: 'no' } })
+    expect(session.asks()).toBe('insects')
+  })
+
   test('those who listen hear every telling until they stop', () => {
     const session = createSession(
       sketch({ color: { pink: '= discard-and-sanitize', unsure: '= wait-and-recheck' } })

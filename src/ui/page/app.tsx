@@ -114,7 +114,6 @@ function Opened({
   query: string | null
   office: OfficePack | null
   today: Date
-  /** The page has only just loaded: the focus stays where the reader put it. */
   quiet: boolean
   onLeave: () => void
 }) {

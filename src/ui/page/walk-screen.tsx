@@ -23,12 +23,13 @@ import { After } from './after.tsx'
 export function WalkScreen({
   start,
   notice,
-  quiet,
+  quiet = true,
   onLeave
 }: {
   start: Told
   notice: string | null
-  quiet: boolean
+  /** The page has only just loaded: the focus stays where the reader put it. */
+  quiet?: boolean
   onLeave: () => void
 }) {
   const { tree, words, office, today, sources } = useSetting()
@@ -51,8 +52,7 @@ export function WalkScreen({
 
   const replace = (observation: string, told: Answer) => {
     // What was told before is replaced whole: a mark taken off is off.
-    if (Object.hasOwn(answers, observation)) session.withdraw(observation)
-    session.observe(observation, told)
+    session.replace(observation, told)
   }
   const answer = (observation: string, told: Answer) => {
     setMoved(true)
