@@ -1,9 +1,31 @@
 import { defineConfig } from 'vitest/config'
 
+// Whole trees are proved and thousands of walks compared; nothing in a test is judged by the clock.
+const testTimeout = 120_000
+
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    // Whole trees are proved and thousands of walks compared; nothing in a test is judged by the clock.
-    testTimeout: 120_000
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          testTimeout
+        }
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/serve.ts'],
+          testTimeout,
+          hookTimeout: testTimeout,
+          // One browser at a time, and none beside the unit tests: it needs a core of its own.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 }
+        }
+      }
+    ]
   }
 })

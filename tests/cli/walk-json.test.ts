@@ -31,7 +31,8 @@ describe('an untroubled jar comes to one object that says all of it', () => {
       question: 'people-signs',
       observation: 'people-signs',
       answer: expect.objectContaining({ 'severe-symptoms': 'no' }),
-      because: expect.arrayContaining(['hrsa-poison-help'])
+      because: expect.arrayContaining(['hrsa-poison-help']),
+      raised: []
     })
     expect(trail.every(({ because }: { because: string[] }) => because.length > 0)).toBe(true)
   })

@@ -13,6 +13,8 @@ export interface ReadLink {
 }
 
 const FINGERPRINT_LENGTH = 12
+/** The last part of a whole link. Cut short, `none~insects-inside.yes` would read as `none`. */
+const END = 'end'
 
 /**
  * The answers about batch and container as the fragment of a link, with the tree's fingerprint.
@@ -20,17 +22,19 @@ const FINGERPRINT_LENGTH = 12
  */
 export function writeLink(tree: Tree, answers: Answers): string {
   const told = Object.entries(answersToKeep(tree, answers)).map(
-    ([observation, answer]) => `${observation}=${answerText(answer)}`
+    ([observation, answer]) =>
+      `${observation}=${answerText(tree.observations[observation], answer)}`
   )
-  const parts = [`f=${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`, ...told]
+  const parts = [`f=${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`, ...told, END]
   return `${tree.id}?${parts.map(encodeURI).join('&')}`
 }
 
 /** Reads a link's query for a tree; answers that the tree does not know are left out and said to be. */
 export function readLink(tree: Tree, query: string): ReadLink {
   const parts = query.split('&').filter(part => part !== '')
+  // Without its end a link was cut, and the last part may say less than it did.
+  let damaged = parts.pop() !== END
   const answers: Record<string, Answer> = {}
-  let damaged = false
   let fingerprint: string | null = null
   for (const part of parts) {
     const [name, value] = splitPart(part)
@@ -60,15 +64,19 @@ function splitPart(part: string): [string, string] {
   }
 }
 
-function answerText(answer: Answer): string {
+function answerText(observation: Observation | undefined, answer: Answer): string {
   if (typeof answer === 'string') return answer
   if (isInterval(answer)) {
     return answer.instrument === undefined
       ? `${answer.reading}`
       : `${answer.reading}@${answer.instrument}`
   }
-  const told = Object.entries(answer).filter(([, value]) => value !== 'no')
-  return ['none', ...told.map(([sign, value]) => `${sign}.${value}`)].join('~')
+  // A screen told in full leaves its noes out; one told in part says each, and the rest stays open.
+  const isWhole =
+    observation?.kind === 'signs' &&
+    observation.signs.every(({ id, volunteered }) => volunteered || Object.hasOwn(answer, id))
+  const told = Object.entries(answer).filter(([, value]) => !isWhole || value !== 'no')
+  return [isWhole ? 'none' : 'some', ...told.map(([sign, value]) => `${sign}.${value}`)].join('~')
 }
 
 function readAnswer(observation: Observation, text: string): Answer | undefined {
@@ -81,9 +89,10 @@ function readAnswer(observation: Observation, text: string): Answer | undefined 
       return text === 'unsure' ? text : readReading(observation, text)
     case 'signs': {
       const [all, ...told] = text.split('~')
-      if (all !== 'none') return undefined
+      if (all !== 'none' && all !== 'some') return undefined
+      const asked = observation.signs.filter(({ volunteered }) => !volunteered)
       const signs: Record<string, SignValue> = Object.fromEntries(
-        observation.signs.filter(({ volunteered }) => !volunteered).map(({ id }) => [id, 'no'])
+        all === 'none' ? asked.map(({ id }) => [id, 'no' as const]) : []
       )
       for (const one of told) {
         const [sign = '', value] = one.split('.')

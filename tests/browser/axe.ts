@@ -1,0 +1,20 @@
+import axe from 'axe-core'
+import type { Page } from 'playwright-core'
+
+const checked = new Set<string>()
+
+/**
+ * What axe finds wrong on the screen shown, each as its rule and the elements it is about.
+ * A screen that was found right before, to the letter, is not looked at again.
+ */
+export async function axeFaults(page: Page, manner = 'light'): Promise<readonly string[]> {
+  const screen = manner + (await page.evaluate(() => document.title + document.body.innerHTML))
+  if (checked.has(screen)) return []
+  // Evaluated, not added as a script: the page's policy allows no script from outside it.
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source)
+  const { violations }: axe.AxeResults = await page.evaluate('axe.run(document)')
+  if (violations.length === 0) checked.add(screen)
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`
+  )
+}

@@ -1,0 +1,124 @@
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import { axeFaults } from './axe.ts'
+import { cutOff, smallTargets, spilling } from './layout.ts'
+import { begin, play, playOn } from './play.ts'
+import { useVisits } from './visit.ts'
+
+const jar = { ...JARS['merging-islands'], 'jar-ph': ['3.4', 'narrow-strip'] }
+const SCREENS = ['people-signs', 'surface-texture', 'jar-ph', null]
+const WIDTHS = [320, 360, 768, 1280, 1920]
+
+/** Shows the four screens, the strip and every fold open, one after the other. */
+async function eachScreen(page: Page, each: (screen: string) => Promise<unknown>) {
+  await begin(page)
+  for (const screen of SCREENS) {
+    await playOn(page, jar, screen)
+    if (screen === 'jar-ph') await page.locator('input[value="wide-strip"]').check()
+    await page.locator('details').evaluateAll(folds => {
+      for (const fold of folds) fold.setAttribute('open', '')
+    })
+    await each(screen ?? 'outcome')
+  }
+}
+
+/** What does not fit on the four screens at every width, each as its width, its screen and its text. */
+async function faultsAtWidths(page: Page, widths = WIDTHS): Promise<readonly string[]> {
+  const faults: string[] = []
+  await eachScreen(page, async screen => {
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 800 })
+      const found = [...(await spilling(page)), ...(await cutOff(page))]
+      faults.push(...found.map(fault => `${screen} at ${width}: ${fault}`))
+    }
+    await page.setViewportSize({ width: 1280, height: 800 })
+  })
+  return faults
+}
+
+/** Text set by its reader (WCAG 1.4.12) and text at twice its size (WCAG 1.4.4). */
+const SPACED = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important;
+  word-spacing: 0.16em !important } p { margin-bottom: 2em !important }`
+const DOUBLE = 'html { font-size: 225% !important }'
+
+describe('every screen fits', () => {
+  const visit = useVisits()
+
+  test('at widths from a small phone to a wide desk', async () => {
+    const { page } = await visit()
+    expect(await faultsAtWidths(page)).toEqual([])
+  })
+
+  test.each([
+    ['at twice its size', DOUBLE, WIDTHS],
+    ['spaced as its reader likes', SPACED, WIDTHS]
+  ])('with its text %s', async (_, content, widths) => {
+    const { page } = await visit({ bypassCSP: true })
+    await page.addStyleTag({ content })
+    expect(await faultsAtWidths(page, widths)).toEqual([])
+  })
+
+  test.each([320, 1280])('under a finger: no target under 24 pixels at width %i', async width => {
+    const { page } = await visit({ viewport: { width, height: 800 } })
+    const small: string[] = []
+    await eachScreen(page, async screen => {
+      small.push(...(await smallTargets(page)).map(target => `${screen}: ${target}`))
+    })
+    expect(small).toEqual([])
+  })
+})
+
+describe('the page heeds what its reader asked the system for', () => {
+  const visit = useVisits()
+  const animated = (page: Page) =>
+    page
+      .locator('*')
+      .evaluateAll(all => all.map(one => getComputedStyle(one).animationName))
+      .then(names => names.filter(name => name !== 'none'))
+
+  test('less motion: nothing moves', async () => {
+    const calm = await visit({ reducedMotion: 'reduce' })
+    await play(calm.page, jar)
+    expect(await animated(calm.page)).toEqual([])
+
+    await calm.page.emulateMedia({ reducedMotion: 'no-preference' })
+    expect((await animated(calm.page)).length).toBeGreaterThan(0)
+  })
+
+  test('dark: axe faults nothing, and the paper is dark', async () => {
+    const { page } = await visit({ colorScheme: 'dark' })
+    const faults: string[] = []
+    await eachScreen(page, async screen => {
+      faults.push(...(await axeFaults(page, 'dark')).map(fault => `${screen}: ${fault}`))
+    })
+    expect(faults).toEqual([])
+    const paper = await page.evaluate(
+      () => getComputedStyle(document.documentElement).backgroundColor
+    )
+    expect(paper).toBe('rgb(35, 31, 26)')
+  })
+
+  test('forced colors: what was chosen is told by a line, not a shade', async () => {
+    const { page } = await visit({ forcedColors: 'active' })
+    await play(page, jar)
+    await page.locator('button.bead[data-observation="surface-texture"]').click()
+    const told = page.locator('.card[aria-pressed="true"]')
+    await told.waitFor()
+    const line = (selector: string) =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate(one => {
+          const { borderWidth, outlineStyle, outlineWidth } = getComputedStyle(one)
+          return outlineStyle === 'none' ? borderWidth : outlineWidth
+        })
+
+    expect(await line('.card[aria-pressed="true"]')).not.toBe(
+      await line('.card[aria-pressed="false"]')
+    )
+    expect(await line('.bead[aria-current] .bead-mouth')).not.toBe(
+      await line('.bead:not([aria-current]) .bead-mouth')
+    )
+  })
+})

@@ -1,0 +1,166 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { basename, join } from 'node:path'
+import { type Browser, chromium, type Page } from 'playwright-core'
+import { type PreviewServer, preview } from 'vite'
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
+import { BROWSER_FLAGS } from '../../.ci/browser.mjs'
+import { axeFaults } from './axe.ts'
+
+const root = join(import.meta.dirname, '../..')
+/** Files of `src/ui/parts` that draw nothing themselves. */
+const DRAWS_NOTHING = ['setting']
+
+let folder: string
+let server: PreviewServer | undefined
+let browser: Browser | undefined
+
+beforeAll(async () => {
+  const found = inject('browser')
+  if ('missing' in found) throw new Error(found.missing)
+  folder = built('gallery')
+  server = await preview({
+    root,
+    mode: 'gallery',
+    logLevel: 'error',
+    build: { outDir: folder },
+    preview: { port: 0 }
+  })
+  browser = await chromium.launch({ executablePath: found.program, args: BROWSER_FLAGS })
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await server?.close()
+  rmSync(folder, { recursive: true, force: true })
+})
+
+/** A fresh build in a folder of its own. The test runner's NODE_ENV would build what nobody is given. */
+function built(mode: 'gallery' | 'production'): string {
+  const outDir = mkdtempSync(join(tmpdir(), `jarside-${mode}-`))
+  const vite = join(root, 'node_modules/vite/bin/vite.js')
+  const args = ['build', '--mode', mode, '--logLevel', 'error', '--outDir', outDir]
+  execFileSync(process.execPath, [vite, ...args, '--emptyOutDir'], {
+    cwd: root,
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, NODE_ENV: 'production' }
+  })
+  return outDir
+}
+
+/** The list of sheets, on a page that remembers what the browser complained of. */
+async function opened(colorScheme: 'light' | 'dark' = 'light') {
+  const at = server?.httpServer.address()
+  if (browser === undefined || at === undefined || at === null || typeof at === 'string') {
+    throw new Error('the gallery is served nowhere')
+  }
+  const page = await browser.newPage({ colorScheme })
+  const complaints: string[] = []
+  page.on('pageerror', error => complaints.push(error.message))
+  page.on('console', message => message.type() === 'error' && complaints.push(message.text()))
+  await page.goto(`http://127.0.0.1:${at.port}/gallery.html`)
+  await page.waitForSelector('.gallery-list')
+  const sheets = await page
+    .locator('.gallery-list a')
+    .evaluateAll(links => links.map(link => link.getAttribute('href') ?? ''))
+  return { page, sheets, complaints }
+}
+
+async function turnTo(page: Page, sheet: string) {
+  await page.evaluate(at => {
+    location.hash = at
+  }, sheet)
+  await page.waitForFunction(
+    id => document.querySelector('.gallery-moves')?.getAttribute('data-sheet') === id,
+    sheet.slice(2)
+  )
+  // States that are staged by typing are drawn one frame later.
+  await page.evaluate(() => new Promise(done => requestAnimationFrame(() => setTimeout(done))))
+}
+
+describe('the gallery shows every part of the page', () => {
+  test('it lists each part by the name of its file', async () => {
+    const { page } = await opened()
+    const listed = await page
+      .locator('[data-parts]')
+      .evaluateAll(items => items.flatMap(item => item.getAttribute('data-parts')?.split(' ')))
+    const parts = readdirSync(join(root, 'src/ui/parts'))
+      .filter(file => file.endsWith('.tsx'))
+      .map(file => basename(file, '.tsx'))
+      .filter(part => !DRAWS_NOTHING.includes(part))
+
+    expect([...new Set(listed)]).toEqual(expect.arrayContaining(parts))
+    await page.close()
+  })
+
+  test('no state of any part is left empty', async () => {
+    const { page, sheets, complaints } = await opened()
+    for (const sheet of sheets) {
+      await turnTo(page, sheet)
+      const empty = await page
+        .locator('.specimen')
+        .evaluateAll(all =>
+          all
+            .filter(one => one.textContent === '' && one.querySelector('svg, .picture') === null)
+            .map(one => one.getAttribute('data-state'))
+        )
+      expect(empty, sheet).toEqual([])
+    }
+    expect(complaints).toEqual([])
+    await page.close()
+  })
+
+  test('fourteen verdicts stand there with their edges', async () => {
+    const { page } = await opened()
+    await turnTo(page, '#/verdict-card')
+
+    expect(await page.locator('.verdict').count()).toBe(14)
+    expect(await page.locator('.verdict > .edge').count()).toBe(14)
+    await page.close()
+  })
+
+  test('an unreadable measure is shown with its sentence', async () => {
+    const { page } = await opened()
+    await turnTo(page, '#/measure-answers/acidity-in-letters')
+
+    await page.waitForSelector('.measure [aria-invalid="true"]')
+    expect(await page.locator('.error').textContent()).toMatch(/digits/)
+    await page.close()
+  })
+
+  test.each(['light', 'dark'] as const)('axe finds nothing on any sheet, %s', async scheme => {
+    const { page, sheets } = await opened(scheme)
+    const found: string[] = []
+    for (const sheet of sheets) {
+      await turnTo(page, sheet)
+      found.push(...(await axeFaults(page, scheme)).map(one => `${sheet} ${one}`))
+    }
+    expect(found).toEqual([])
+    await page.close()
+  })
+})
+
+describe('the gallery is for development alone', () => {
+  test('its page has the same content-security policy', () => {
+    const policy = (file: string) =>
+      /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(readFileSync(file, 'utf8'))?.[1]
+    const published = policy(join(root, 'index.html'))
+
+    expect(published).toMatch(/^default-src 'none'/)
+    expect(policy(join(folder, 'gallery.html'))).toBe(published)
+  })
+
+  test('nothing of it is in the page that is published', () => {
+    const published = built('production')
+    const files = readdirSync(published, { recursive: true, encoding: 'utf8' })
+    const texts = files
+      .filter(file => /\.(html|js|css)$/.test(file))
+      .map(file => readFileSync(join(published, file), 'utf8'))
+
+    expect(files).toContain('index.html')
+    expect(files.filter(file => file.includes('gallery'))).toEqual([])
+    expect(texts.filter(text => text.includes('specimen') || text.includes('gallery'))).toEqual([])
+    rmSync(published, { recursive: true, force: true })
+  })
+})

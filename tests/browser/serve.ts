@@ -1,0 +1,61 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { preview } from 'vite'
+import type { TestProject } from 'vitest/node'
+import { findBrowser } from '../../.ci/browser.mjs'
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Where the built page is served. */
+    address: string
+    /** The browser's program, or why there is none. */
+    browser: { readonly program: string } | { readonly missing: string }
+  }
+}
+
+const root = join(import.meta.dirname, '../..')
+
+/** Builds the page once and serves it, as it would be served anywhere, until the tests are done. */
+export default async function serve(project: TestProject) {
+  const browser = browserOrWhyNot()
+  project.provide('browser', browser)
+  project.provide('address', '')
+  if ('missing' in browser) return undefined
+
+  const outDir = mkdtempSync(join(tmpdir(), 'jarside-browser-'))
+  buildInto(outDir)
+  const server = await preview({
+    root,
+    logLevel: 'error',
+    preview: { port: 0 },
+    build: { outDir }
+  })
+  const at = server.httpServer.address()
+  if (at === null || typeof at === 'string') throw new Error('the page is served nowhere')
+  project.provide('address', `http://127.0.0.1:${at.port}/`)
+  return async () => {
+    await server.close()
+    rmSync(outDir, { recursive: true, force: true })
+  }
+}
+
+function browserOrWhyNot() {
+  try {
+    return { program: findBrowser() }
+  } catch (error) {
+    return { missing: error instanceof Error ? error.message : String(error) }
+  }
+}
+
+// A process of its own: the test runner's NODE_ENV would build a page that nobody is given.
+function buildInto(outDir: string) {
+  const vite = join(root, 'node_modules/vite/bin/vite.js')
+  const args = ['build', '--logLevel', 'error', '--outDir', outDir, '--emptyOutDir']
+  execFileSync(process.execPath, [vite, ...args], {
+    cwd: root,
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, NODE_ENV: 'production' }
+  })
+}

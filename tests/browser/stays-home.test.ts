@@ -1,0 +1,101 @@
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import { play } from './play.ts'
+import { address, useVisits } from './visit.ts'
+
+const healthy = JARS['merging-islands'] ?? {}
+const OFFICE = '**/office.json'
+/** The numbers at the foot, as a phone would dial them. */
+const footNumbers = (page: Page) =>
+  page
+    .locator('.foot .phone')
+    .evaluateAll(links => links.map(link => link.getAttribute('href') ?? ''))
+
+describe('nothing leaves the device', () => {
+  const visit = useVisits()
+
+  test('every request of a whole walk goes to where the page came from', async () => {
+    const { page, requests } = await visit()
+    await play(page, healthy)
+    await page.evaluate(() => document.fonts.ready)
+
+    expect(requests.filter(url => !url.startsWith(address()))).toEqual([])
+    expect(requests).toContain(`${address()}office.json`)
+    expect(requests.filter(url => url.includes('?'))).toEqual([])
+  })
+
+  test('answers cause no request at all once the tree is open', async () => {
+    const { page, requests } = await visit()
+    await play(page, healthy, async screen => {
+      if (screen === 'people-signs') await page.waitForLoadState('networkidle')
+      if (screen === 'people-signs') requests.length = 0
+    })
+    expect(requests.filter(url => !url.endsWith('.woff2'))).toEqual([])
+  })
+
+  test('the policy stands in the header and, alike, in the page', async () => {
+    const answer = await fetch(address())
+    const header = answer.headers.get('content-security-policy')?.split('; ') ?? []
+    const [, meta = ''] =
+      /Content-Security-Policy" content="([^"]+)"/.exec(await answer.text()) ?? []
+
+    expect(header).toContain("default-src 'none'")
+    expect(header).toContain("script-src 'self'")
+    // A page cannot forbid its own framing from within.
+    expect(meta.split('; ')).toEqual(header.filter(part => !part.startsWith('frame-ancestors')))
+    expect(answer.headers.get('referrer-policy')).toBe('no-referrer')
+    expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
+  })
+
+  test('a script slipped into the page is refused', async () => {
+    const { page, faults } = await visit()
+    const ran = await page.evaluate(() => {
+      const script = document.createElement('script')
+      script.textContent = 'window.slippedIn = true'
+      document.body.append(script)
+      return 'slippedIn' in window
+    })
+
+    expect(ran).toBe(false)
+    expect(faults.splice(0).join()).toContain('Content Security Policy')
+  })
+
+  test('the two fixed numbers stand in the page without scripts too', async () => {
+    const text = await (await fetch(address())).text()
+    const [plain = ''] = /<noscript>[\s\S]*<\/noscript>/.exec(text) ?? []
+    expect(plain).toContain('911')
+    expect(plain).toContain('1-800-222-1222')
+  })
+})
+
+describe('without its office file', () => {
+  const visit = useVisits()
+  const fixed = ['tel:911', 'tel:18002221222']
+
+  test('every screen still shows 911 and Poison Help', async () => {
+    const { page, faults } = await visit(
+      {},
+      { before: page => page.route(OFFICE, one => one.abort()) }
+    )
+    expect(await footNumbers(page)).toEqual(fixed)
+    await play(page, healthy, async () => {
+      expect(await footNumbers(page)).toEqual(fixed)
+    })
+    expect(faults.splice(0).every(fault => fault.includes('ERR_FAILED'))).toBe(true)
+  })
+
+  test.each([
+    ['that breaks off', '{"office":'],
+    ['that holds something else', '[]'],
+    ['that claims other emergency numbers', '{"emergency":"555-0100","country":"__proto__"}']
+  ])('but one %s, both numbers stand', async (_, body) => {
+    const fulfil = { status: 200, contentType: 'application/json', body }
+    const { page } = await visit(
+      {},
+      { before: page => page.route(OFFICE, one => one.fulfill(fulfil)) }
+    )
+    await play(page, healthy)
+    expect(await footNumbers(page)).toEqual(fixed)
+  })
+})
