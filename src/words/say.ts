@@ -133,10 +133,10 @@ function sectionsOf(
   const notes = (ids: readonly string[]) => ids.map(id => words.t(`notes:${id}`))
   const cautions = (ids: readonly Caution[]) => ids.map(id => cautionText(words, tree.id, id))
   const all: [SectionId, readonly string[]][] = [
+    ['what-it-means', notes(advice.notes)],
     ['keep', steps(advice.keep)],
     ['clean-up', steps(advice.clean)],
     ['start-again', steps(advice.startAgain)],
-    ['what-it-means', notes(advice.notes)],
     ['what-to-change', notes(advice.change)],
     // For whoever brews on; beside a batch that goes they would only be in the way.
     ['rules-of-thumb', gentle ? rulesOfThumb(words, tree.id) : []],

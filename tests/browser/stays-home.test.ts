@@ -85,6 +85,12 @@ describe('without its office file', () => {
     expect(faults.splice(0).every(fault => fault.includes('ERR_FAILED'))).toBe(true)
   })
 
+  test('that never comes, the page waits for nothing', async () => {
+    const { page } = await visit({}, { before: page => page.route(OFFICE, () => undefined) })
+    await play(page, healthy)
+    expect(await footNumbers(page)).toEqual(fixed)
+  })
+
   test.each([
     ['that breaks off', '{"office":'],
     ['that holds something else', '[]'],

@@ -10,8 +10,15 @@ const facts = ['--none', 'jar-signs', '--given', 'surface-texture=dry-fuzzy']
 describe('an outcome is told in the order in which it is needed', () => {
   test('the message, what to do, cleaning, whom to call, sources, standing', async () => {
     const { output } = await runCommand([...mold, ...facts])
-    const titles = ['WARNING', 'Do now', 'The rest of this batch', 'Clean up', 'Start again']
-    const later = ['What your answers tell', 'Who must not drink it', 'When to get medical help']
+    const titles = [
+      'WARNING',
+      'Do now',
+      'What your answers tell',
+      'The rest of this batch',
+      'Clean up',
+      'Start again'
+    ]
+    const later = ['Who must not drink it', 'When to get medical help']
     const last = ['Who to call', 'Sources', 'Edition 1', 'Draft']
     const found = [...titles, ...later, ...last].map(title => output.indexOf(title))
 

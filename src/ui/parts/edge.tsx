@@ -22,13 +22,10 @@ const TILES: Readonly<Record<string, JSX.Element>> = {
     />
   ),
   'wait-and-recheck': (
-    <path
-      d="M12 2.5v3M12 18.5v3M2.5 12h3M18.5 12h3M12 12V7.5M12 12l3.5 2"
-      fill="none"
-      stroke="currentColor"
-      stroke-width="1.8"
-      stroke-linecap="round"
-    />
+    <g fill="none" stroke="currentColor" stroke-linecap="round">
+      <circle cx="12" cy="12" r="7" stroke-width="2.4" stroke-dasharray="0.1 5.4" />
+      <path d="M12 12V8M12 12l2.6 1.6" stroke-width="1.8" />
+    </g>
   ),
   'ask-specialist': (
     <path

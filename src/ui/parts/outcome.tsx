@@ -7,10 +7,10 @@ import { VerdictCard } from './verdict-card.tsx'
 
 /** What stands on the first card beside its steps, and what below it. */
 const BELOW: readonly SectionId[] = [
+  'what-it-means',
   'clean-up',
   'keep',
   'start-again',
-  'what-it-means',
   'what-to-change',
   'rules-of-thumb'
 ]

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import { isInterval } from '../../tree/answers.ts'
 import { answerText } from '../../words/answer-text.ts'
@@ -19,10 +20,16 @@ export function StringOfMouths({
   onChange: (observation: string) => void
 }) {
   const { words } = useSetting()
+  const list = useRef<HTMLOListElement>(null)
+  // On a narrow screen the string is longer than its room: the current mouth must be in sight.
+  useEffect(() => {
+    const here = list.current?.querySelector('[aria-current]') ?? list.current?.lastElementChild
+    here?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+  })
   const beads = current === null || asked.includes(current) ? asked : [...asked, current]
   return (
     <nav class="string" aria-label={words.t('ui:trail')}>
-      <ol>
+      <ol ref={list}>
         {beads.map(id => (
           <li key={id}>
             {asked.includes(id) ? (
