@@ -1,7 +1,8 @@
-import { execFileSync, spawnSync } from 'node:child_process'
+import { spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { delimiter, join } from 'node:path'
 
+const LOCK = 'DPkg::Lock::Timeout=120'
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome']
 
 /** Flags for a browser that starts as root too, alone, and asks the network for nothing. */
@@ -35,8 +36,10 @@ export function findBrowser() {
       stdio: ['ignore', 'ignore', 'inherit'],
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
     }
-    execFileSync('apt-get', ['update', '-qq'], quiet)
-    execFileSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], quiet)
+    // Another install may hold the lock for a moment; a failed one ends in the sentence below.
+    const apt = (...args) => spawnSync('apt-get', ['-qq', '-o', LOCK, ...args], quiet)
+    apt('update')
+    apt('install', '-y', '--no-install-recommends', 'chromium')
     const installed = onPath()
     if (installed !== undefined) return installed
   }

@@ -30,38 +30,55 @@ export function askedOn(tree: Tree, walk: Walk): readonly string[] {
   return [...new Set(asked)]
 }
 
+/** What one question can do under the told answers, whatever is asked before it. */
+interface Station {
+  /** The bit of its observation when it would stop to ask; 0n when it never does. */
+  readonly stopsFor: bigint
+  /** The questions that it can lead to; an end leads to none. */
+  readonly leads: readonly string[]
+}
+
 /** The most questions that can still stop to ask, from one question on and including it. */
 function stopsFrom(tree: Tree, answers: Answers, start: string): number {
+  const stations = stationsOf(tree, answers)
   const known = new Map<string, number>()
-  const longest = (id: string, asked: readonly string[]): number => {
-    const key = [id, ...asked].join(' ')
+  const longest = (id: string, asked: bigint): number => {
+    const key = `${id} ${asked}`
     const before = known.get(key)
     if (before !== undefined) return before
     // Stands in while this is worked out, so that a settled question read again cannot go round.
     known.set(key, 0)
-    const question = tree.questions[id]
-    if (question === undefined) return 0
-    const decision = isFixed(tree, question, answers) && decide(tree, question, answers)
-    const stop = !decision && stops(question) && isOpen(tree, question, answers, asked)
-    const now = stop ? [...asked, question.asks].sort() : asked
-    const branches = decision ? [decision.branch] : branchesOf(tree, question)
-    const rest = branches.map(({ leads }) => ('to' in leads ? longest(leads.to, now) : 0))
-    const most = Math.max(0, ...rest) + (stop ? 1 : 0)
+    const station = stations.get(id)
+    if (station === undefined) return 0
+    const stop = station.stopsFor !== 0n && (asked & station.stopsFor) === 0n
+    let most = 0
+    for (const next of station.leads) most = Math.max(most, longest(next, asked | station.stopsFor))
+    if (stop) most++
     known.set(key, most)
     return most
   }
-  return longest(start, [])
+  return longest(start, 0n)
+}
+
+function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> {
+  const bits = new Map(Object.keys(tree.observations).map((id, at) => [id, 1n << BigInt(at)]))
+  return new Map(
+    Object.values(tree.questions).map(question => {
+      const decision = decide(tree, question, answers)
+      const branches =
+        decision !== undefined && isFixed(tree, question, answers)
+          ? [decision.branch]
+          : branchesOf(tree, question)
+      const stopsFor =
+        decision === undefined && stops(question) ? (bits.get(question.asks) as bigint) : 0n
+      const leads = new Set(branches.flatMap(({ leads: to }) => ('to' in to ? [to.to] : [])))
+      return [question.id, { stopsFor, leads: [...leads] }]
+    })
+  )
 }
 
 const stops = (question: Question | undefined): boolean =>
   question !== undefined && !(question.kind === 'signs' && question.volunteered)
-
-const isOpen = (
-  tree: Tree,
-  question: Question,
-  answers: Answers,
-  asked: readonly string[]
-): boolean => !asked.includes(question.asks) && !decide(tree, question, answers)
 
 /** Whether no answer still to come can change what this question makes of the answers. */
 const isFixed = (tree: Tree, question: Question, answers: Answers): boolean =>

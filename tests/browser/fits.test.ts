@@ -23,11 +23,24 @@ async function eachScreen(page: Page, each: (screen: string) => Promise<unknown>
   }
 }
 
-/** What does not fit on the four screens at every width, each as its width, its screen and its text. */
-async function faultsAtWidths(page: Page, widths = WIDTHS): Promise<readonly string[]> {
+/** Shows what those pass by: the first screen, answers without a picture, an emergency. */
+async function eachOtherScreen(page: Page, each: (screen: string) => Promise<unknown>) {
+  await each('choose')
+  await begin(page)
+  await playOn(page, { ...jar, 'jar-ph': 'unsure' }, 'starter-kind')
+  await each('starter-kind')
+  await page.locator('button.bead[data-observation="people-signs"]').click()
+  await page.locator('[data-sign="severe-symptoms"]').check()
+  await page.locator('[data-answer="none"]').click()
+  await page.locator('.emergency').waitFor()
+  await each('emergency')
+}
+
+/** What does not fit on the screens at every width, each as its screen, its width and its text. */
+async function faultsAtWidths(page: Page, screens = eachScreen): Promise<readonly string[]> {
   const faults: string[] = []
-  await eachScreen(page, async screen => {
-    for (const width of widths) {
+  await screens(page, async screen => {
+    for (const width of WIDTHS) {
       await page.setViewportSize({ width, height: 800 })
       const found = [...(await spilling(page)), ...(await cutOff(page))]
       faults.push(...found.map(fault => `${screen} at ${width}: ${fault}`))
@@ -50,13 +63,20 @@ describe('every screen fits', () => {
     expect(await faultsAtWidths(page)).toEqual([])
   })
 
+  test('at those widths on the first screen, without pictures, in an emergency', async () => {
+    const { page } = await visit()
+    expect(await faultsAtWidths(page, eachOtherScreen)).toEqual([])
+  })
+
   test.each([
-    ['at twice its size', DOUBLE, WIDTHS],
-    ['spaced as its reader likes', SPACED, WIDTHS]
-  ])('with its text %s', async (_, content, widths) => {
+    ['at twice its size', DOUBLE, eachScreen],
+    ['at twice its size, first screen to emergency', DOUBLE, eachOtherScreen],
+    ['spaced as its reader likes', SPACED, eachScreen],
+    ['spaced so, first screen to emergency', SPACED, eachOtherScreen]
+  ])('with its text %s', async (_, content, screens) => {
     const { page } = await visit({ bypassCSP: true })
     await page.addStyleTag({ content })
-    expect(await faultsAtWidths(page, widths)).toEqual([])
+    expect(await faultsAtWidths(page, screens)).toEqual([])
   })
 
   test.each([320, 1280])('under a finger: no target under 24 pixels at width %i', async width => {
