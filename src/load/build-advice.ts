@@ -39,6 +39,7 @@ export function buildAdvice(
       drops: shared['while-ill'].drops,
       adds: shared['while-ill'].adds,
       atADistance: shared['while-ill']['at-a-distance'] ?? [],
+      touching: shared['while-ill'].touching ?? [],
       refer: shared['while-ill'].refer ?? []
     },
     unsureNote: shared['unsure-note']

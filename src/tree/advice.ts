@@ -52,7 +52,14 @@ export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): Spoke
   const { whileIll } = tree.advice
   const ill = manner === 'while-ill'
   const distant = manner === 'leave-it' && outcome.person !== null
-  const dropped = new Set([...said.flatMap(note => note.drops), ...(ill ? whileIll.drops : [])])
+  const dropped = new Set([
+    ...said.flatMap(note => note.drops),
+    ...(ill ? whileIll.drops : []),
+    ...(manner === 'leave-it' ? whileIll.touching : [])
+  ])
+  // Where nobody is sure how somebody is, that is found out before anything else is done.
+  const asks = tree.advice.unsureNote.person ?? ''
+  const findOut = notes.includes(asks) ? (tree.advice.notes[asks]?.adds ?? []) : []
   const kept = (steps: readonly string[]) => once(steps.filter(step => !dropped.has(step)))
   const adds = ({ notes: of }: Part) => of.flatMap(note => note.adds)
   // Nobody goes back to a jar that may burst: its batch has nothing to do.
@@ -62,6 +69,7 @@ export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): Spoke
     verdict: first,
     also,
     doNow: kept([
+      ...findOut,
       ...(person.steps?.doNow ?? []),
       ...adds(person),
       ...(container.steps?.doNow ?? []),

@@ -158,6 +158,8 @@ export interface WhileIll {
   readonly adds: readonly string[]
   /** Said instead of `adds` of a jar that nobody goes back to. */
   readonly atADistance: readonly string[]
+  /** Steps of people's notes that would send somebody to such a jar. */
+  readonly touching: readonly string[]
   readonly refer: readonly string[]
 }
 

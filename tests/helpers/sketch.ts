@@ -66,7 +66,7 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
     advice: {
       verdicts: {},
       notes: {},
-      whileIll: { drops: [], adds: [], atADistance: [], refer: [] },
+      whileIll: { drops: [], adds: [], atADistance: [], touching: [], refer: [] },
       unsureNote: more.unsureNote === undefined ? {} : { person: more.unsureNote }
     },
     fingerprint: '',

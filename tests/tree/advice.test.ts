@@ -232,3 +232,59 @@ describe('a wait comes to an end', () => {
     })
   })
 })
+
+describe('a jar that may hold bleach is not bagged, chilled or moved', () => {
+  test('whoever drank from it hears of the gas right after Poison Help', () => {
+    const { doNow } = advice({ ...people('someone-drank'), ...jar('cleaner-got-in') })
+    expect(doNow).not.toContain('keep-it-cold-and-labeled')
+    expect(doNow).not.toContain('bag-it')
+    expect(doNow.indexOf('if-bleach-got-in')).toBeLessThan(doNow.indexOf('ask-health-department'))
+  })
+})
+
+describe('nobody is sent to a jar that may burst, for whatever reason', () => {
+  test('a pot that may hold lead stays where it is', () => {
+    const { doNow } = advice({
+      ...people('someone-drank'),
+      ...jar('lead-risk-vessel'),
+      'container-signs': { 'lid-bulging-or-hissing': 'yes' }
+    })
+    expect(doNow).not.toContain('keep-the-pot-apart')
+    expect(doNow).toContain('never-use-this-pot-again')
+  })
+})
+
+describe('a borderline reading is judged by the limit of its day', () => {
+  const reading = { low: 4.55, reading: 4.6, high: 4.65 }
+
+  test('in the first days by 4.6, and on the first day acid is added', () => {
+    expect(advice({ 'jar-ph': reading, day: days(3) }).doNow).toContain(
+      'measure-early-with-a-meter'
+    )
+    expect(advice({ 'jar-ph': reading, day: days(0) }).doNow).toContain(
+      'add-starter-or-vinegar-today'
+    )
+  })
+
+  test('from day seven on by 4.2', () => {
+    const late = advice({ 'jar-ph': { low: 4.1, reading: 4.18, high: 4.26 }, day: days(8) })
+    expect(late.doNow).toContain('measure-today-with-a-meter')
+    expect(late.doNow).not.toContain('measure-early-with-a-meter')
+  })
+})
+
+describe('whoever drank from a doubtful jar is told what to watch for', () => {
+  test('also while the jar itself only waits', () => {
+    const unclear = advice({ ...people('someone-drank'), 'surface-texture': 'unsure' })
+    expect(unclear.verdict).toBe('wait-and-recheck')
+    expect(unclear.doNow).toContain('watch-ten-days')
+    expect(advice(people('at-risk-drank')).doNow).toContain('watch-ten-days')
+  })
+
+  test('where nobody is sure how they are, that is asked before anything else', () => {
+    const { doNow } = advice({
+      'people-signs': { 'severe-symptoms': 'unsure', 'at-risk-drank': 'yes' }
+    })
+    expect(doNow[0]).toBe('ask-how-everyone-feels')
+  })
+})

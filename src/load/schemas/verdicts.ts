@@ -33,6 +33,7 @@ export const verdictsSchema = z.strictObject({
     drops: z.array(id),
     adds: z.array(id),
     'at-a-distance': z.array(id).optional(),
+    touching: z.array(id).optional(),
     refer: z.array(trigger).optional()
   }),
   person: z.record(id, verdict),
