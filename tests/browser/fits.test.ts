@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core'
+import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../../.ci/jars.mjs'
 import { axeFaults } from './axe.ts'
@@ -55,6 +55,14 @@ const SPACED = `* { line-height: 1.5 !important; letter-spacing: 0.12em !importa
   word-spacing: 0.16em !important } p { margin-bottom: 2em !important }`
 const DOUBLE = 'html { font-size: 225% !important }'
 
+/** On how many lines an element's words stand. */
+const linesOf = (words: Locator) =>
+  words.evaluate(element => {
+    const range = document.createRange()
+    range.selectNodeContents(element)
+    return new Set([...range.getClientRects()].map(({ top }) => top)).size
+  })
+
 describe('every screen fits', () => {
   const visit = useVisits()
 
@@ -77,6 +85,29 @@ describe('every screen fits', () => {
     const { page } = await visit({ bypassCSP: true })
     await page.addStyleTag({ content })
     expect(await faultsAtWidths(page, screens)).toEqual([])
+  })
+
+  test('in one piece: no word of an emergency breaks at twice its size', async () => {
+    const { page } = await visit({ bypassCSP: true, viewport: { width: 320, height: 800 } })
+    await page.addStyleTag({ content: DOUBLE })
+    await play(page, JARS.emergency ?? {})
+
+    for (const words of ['.signal', '.emergency-number bdi']) {
+      const word = page.locator(`.emergency ${words}`)
+      expect(await linesOf(word), words).toBe(1)
+    }
+  })
+
+  test.each([640, 800])('an emergency at once, heading and number, at height %i', async height => {
+    const { page } = await visit({ viewport: { width: 360, height } })
+    await play(page, JARS.emergency ?? {})
+    await page.locator('h1:focus').waitFor()
+
+    for (const part of ['.signal', 'h1', '.emergency-number .phone']) {
+      const box = await page.locator(`.emergency ${part}`).boundingBox()
+      expect(box?.y, part).toBeGreaterThanOrEqual(0)
+      expect((box?.y ?? 0) + (box?.height ?? 0), part).toBeLessThanOrEqual(height)
+    }
   })
 
   test.each([320, 1280])('under a finger: no target under 24 pixels at width %i', async width => {
