@@ -1,13 +1,13 @@
 import type { Linked } from './link-tree.ts'
 import type { Project } from './project.ts'
 import type { Report } from './report.ts'
-import { textKeys, unmatched } from './texts.ts'
+import { textsIn, unmatched } from './texts.ts'
 import { type Wanted, wantedTexts } from './wanted-texts.ts'
 
 /** The language that authors write first. */
-const SOURCE_TAG = 'en'
+export const SOURCE_TAG = 'en'
 
-/** Holds the words against what is shown: English must have all of it, no language more. */
+/** Holds the English words against what is shown: all of it has words, and nothing else has. */
 export function checkWords(
   project: Project,
   linked: readonly Linked[],
@@ -19,16 +19,14 @@ export function checkWords(
     if (!paths.has(file) && wanted.size > 0) {
       report.add('missing-file', null, { file, holds: `the English words of \`${stem}\`` })
     }
-    for (const [tag, files] of project.words) {
-      const words = files.get(stem)
-      if (!words) continue
-      const keys = textKeys(words.value)
-      if (tag === SOURCE_TAG) checkMissing(wanted, keys, file, report)
-      const optional = optionalTexts(stem, wanted, keys, project)
-      for (const { key, name, beside } of unmatched(keys, [...wanted.keys(), ...optional])) {
-        const place = words.doc.place(key.split('.'))
-        report.add('orphaned-text', place, { text: key, near: report.near(name, beside) })
-      }
+    const words = project.words.get(SOURCE_TAG)?.get(stem)
+    if (!words) continue
+    const keys = [...textsIn(words.value).keys()]
+    checkMissing(wanted, keys, file, report)
+    const optional = optionalTexts(stem, wanted, keys, project)
+    for (const { key, name, beside } of unmatched(keys, [...wanted.keys(), ...optional])) {
+      const place = words.doc.place(key.split('.'))
+      report.add('orphaned-text', place, { text: key, near: report.near(name, beside) })
     }
   }
 }

@@ -5,6 +5,7 @@ import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
 import { buildVerdicts, checkSharedSources } from './build-verdicts.ts'
+import { checkTranslations } from './check-translations.ts'
 import { checkOffice, checkWhole } from './check-whole.ts'
 import { checkWords } from './check-words.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
@@ -56,6 +57,8 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
   }
+  // A translation is held against the English words only when those are right themselves.
+  if (inShape && report.findings.length === 0) checkTranslations(project, report)
   const trees = await Promise.all(
     linked.map(async ({ tree }) => ({
       ...tree,

@@ -1,9 +1,11 @@
-/** The keys of all texts in a group, joined by dots. */
-export function textKeys(group: unknown, above = ''): readonly string[] {
-  if (typeof group === 'string') return [above]
-  if (typeof group !== 'object' || group === null) return []
-  return Object.entries(group).flatMap(([key, value]) =>
-    textKeys(value, above === '' ? key : `${above}.${key}`)
+/** Every text in a group, by its key: the names above it and its own, joined by dots. */
+export function textsIn(group: unknown, above = ''): ReadonlyMap<string, string> {
+  if (typeof group === 'string') return new Map([[above, group]])
+  if (typeof group !== 'object' || group === null) return new Map()
+  return new Map(
+    Object.entries(group).flatMap(([key, value]) => [
+      ...textsIn(value, above === '' ? key : `${above}.${key}`)
+    ])
   )
 }
 
@@ -17,16 +19,20 @@ export interface Unmatched {
 
 /** The topmost parts of `keys` that `others` know nothing of, each once. */
 export function unmatched(keys: Iterable<string>, others: Iterable<string>): readonly Unmatched[] {
-  const mine = groupsOf(keys)
-  const theirs = groupsOf(others)
+  const texts = new Set(keys)
+  const otherTexts = new Set(others)
+  const mine = groupsOf(texts)
+  const theirs = groupsOf(otherTexts)
   const found: Unmatched[] = []
   for (const [group, names] of mine) {
     const known = theirs.get(group)
     if (!known) continue
     for (const name of names) {
-      if (known.has(name)) continue
+      const key = group === '' ? name : `${group}.${name}`
+      // A text where the other set has a group of texts is not the same part.
+      if (known.has(name) && texts.has(key) === otherTexts.has(key)) continue
       const beside = [...known].filter(other => !names.has(other))
-      found.push({ key: group === '' ? name : `${group}.${name}`, name, beside })
+      found.push({ key, name, beside })
     }
   }
   return found

@@ -76,21 +76,7 @@ describe('the shortest circle is named', () => {
   })
 })
 
-describe('no language has words that nothing shows', () => {
-  test('a text that only a translation has is orphaned', async () => {
-    const files = [
-      ...wholeProject(),
-      {
-        path: 'locales/es/steps.json',
-        text: '{ "keep-it": "Guárdelo.", "keep-this": "Guárdelo." }'
-      }
-    ]
-    const { findings } = await load(files)
-    expect(findings.map(({ code, facts }) => [code, facts.text])).toEqual([
-      ['orphaned-text', 'keep-this']
-    ])
-  })
-
+describe('a text that is missing is told of once', () => {
   test('a missing group of texts is told as one', async () => {
     const files = projectWhere('locales/en/observations.json', /"fuzzy": \{.*\},/, '')
     const { findings } = await load(files)

@@ -1,4 +1,5 @@
-import { type Entry, meant, quoted } from '../wording.ts'
+import type { Facts } from '../facts.ts'
+import { type Entry, isFilled, meant, named, quoted } from '../wording.ts'
 
 /** What the words can have wrong: every text has its place, and every place its text. */
 export const WORD_FINDINGS = {
@@ -9,5 +10,30 @@ export const WORD_FINDINGS = {
   'orphaned-text': {
     says: f => `Nothing shows the text ${quoted(f.text)}.${meant(f)}`,
     remedy: () => 'Remove it, or use the name that the tree uses.'
+  },
+  'text-not-translated': {
+    says: f => `${quoted(f.text)} has English words and none in ${quoted(f.tag)}.${meant(f)}`,
+    remedy: f => `Translate it in ${quoted(f.file)}.`
+  },
+  'text-without-english': {
+    says: f => `The text ${quoted(f.text)} translates nothing: English has none.${meant(f)}`,
+    remedy: () => 'Use the name that the English text has, or remove it.'
+  },
+  'placeholder-differs': {
+    says: f => `The text ${quoted(f.text)} has other gaps to fill than the English: ${unlike(f)}.`,
+    remedy: () => 'Copy each name in double braces letter for letter from the English.'
+  },
+  'number-differs': {
+    says: f => `The text ${quoted(f.text)} says other numbers than the English: ${unlike(f)}.`,
+    remedy: () => 'Write each number in digits, as the English does and as often.'
   }
 } satisfies Record<string, Entry>
+
+/** What a translation leaves out and what it adds. */
+const unlike = ({ lacks, adds }: Facts): string =>
+  [
+    isFilled(lacks) ? `it lacks ${named(lacks, 'and')}` : '',
+    isFilled(adds) ? `it adds ${named(adds, 'and')}` : ''
+  ]
+    .filter(part => part !== '')
+    .join(', and ')
