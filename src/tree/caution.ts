@@ -61,11 +61,3 @@ export function lessFree(a: Use, b: Use): Use {
 export function spoken(outcome: Outcome): readonly string[] {
   return TRACKS.map(track => outcome[track]).filter(id => id !== null)
 }
-
-/** Whether the second outcome is less cautious: any track or `use` gentler, whatever else is stricter. */
-export function lessCautious(tree: Tree, before: Outcome, after: Outcome): boolean {
-  return (
-    useLevel(after.use) < useLevel(before.use) ||
-    TRACKS.some(track => level(tree, track, after[track]) < level(tree, track, before[track]))
-  )
-}

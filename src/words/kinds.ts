@@ -9,8 +9,15 @@ const BY_FIRST_WORD: Readonly<Record<string, Kind>> = {
   'rules-of-thumb': 'advice'
 }
 
-/** Words of the screens that carry caution: they stand on every outcome. */
-const SCREEN_CAUTIONS = new Set(['draft', 'overdue'])
+/** Words of the screens that carry caution: without them a screen would reassure, or send somebody back. */
+const SCREEN_CAUTIONS = new Set([
+  'draft',
+  'draft-translation',
+  'overdue',
+  'education',
+  'people-first',
+  'from-memory'
+])
 
 /** The kind of a text, decided by its key alone so that no file can forget to say it. */
 export function kindOf(namespace: string, key: string): Kind {
