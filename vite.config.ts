@@ -1,5 +1,6 @@
 import { defineConfig, type Plugin } from 'vite'
-import { browserBundle } from './src/cli/browser-bundle.ts'
+import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
+import { SOURCE_TAG } from './src/words/words.ts'
 
 const NAME = 'virtual:jarside'
 
@@ -15,7 +16,8 @@ function trees(): Plugin {
         Object.values(files ?? {})
           .filter(
             file =>
-              file.type === 'chunk' && /^\0virtual:jarside\/[^/]+$/.test(file.facadeModuleId ?? '')
+              file.type === 'chunk' &&
+              /^\0virtual:jarside\/tree\/[^/]+$/.test(file.facadeModuleId ?? '')
           )
           .map(file => ({
             tag: 'link',
@@ -26,22 +28,42 @@ function trees(): Plugin {
     resolveId: id => (id.startsWith(NAME) ? `\0${id}` : undefined),
     async load(id) {
       if (!id.startsWith(`\0${NAME}`)) return undefined
-      bundle ??= browserBundle(import.meta.dirname, 'en')
-      const { catalogue, trees, drawings } = await bundle
-      const name = id.slice(`\0${NAME}/`.length)
-      if (name !== 'catalogue') {
-        const [tree = '', part] = name.split('/')
-        return asModule(part === 'drawings' ? drawings[tree] : trees[tree])
-      }
-      const openers = Object.keys(trees).map(
-        tree => `${JSON.stringify(tree)}: {
-  open: () => import('${NAME}/${tree}'),
-  draw: () => import('${NAME}/${tree}/drawings')
-}`
-      )
-      return `${asModule(catalogue)}\nexport const openers = { ${openers.join(', ')} }`
+      bundle ??= browserBundle(import.meta.dirname)
+      return moduleOf(await bundle, id.slice(`\0${NAME}/`.length))
     }
   }
+}
+
+function moduleOf({ catalogue, trees, drawings, screens, words }: BrowserBundle, name: string) {
+  const [kind = '', tree = '', tag = ''] = name.split('/')
+  switch (kind) {
+    case 'tree':
+      return asModule(trees[tree])
+    case 'drawings':
+      return asModule(drawings[tree])
+    case 'words':
+      return asModule(words[tree]?.[tag])
+    case 'screens':
+      return asModule(screens[tree])
+    default:
+      return `${asModule(catalogue)}\nexport const openers = ${openersOf(catalogue)}`
+  }
+}
+
+/** Everything beyond the first screen as imports that wait until they are asked for. */
+function openersOf({ trees, languages }: BrowserBundle['catalogue']) {
+  const open = (...parts: string[]) => `() => import('${[NAME, ...parts].join('/')}')`
+  const others = languages.map(({ tag }) => tag).filter(tag => tag !== SOURCE_TAG)
+  const byTag = (...parts: string[]) =>
+    `{ ${others.map(tag => `${JSON.stringify(tag)}: ${open(...parts, tag)}`).join(', ')} }`
+  const treeOpeners = trees.map(
+    ({ id }) => `${JSON.stringify(id)}: {
+  open: ${open('tree', id)},
+  draw: ${open('drawings', id)},
+  words: ${byTag('words', id)}
+}`
+  )
+  return `{ trees: { ${treeOpeners.join(', ')} }, screens: ${byTag('screens')} }`
 }
 
 // A string parsed at run time is quicker to start than the same thing as a program.

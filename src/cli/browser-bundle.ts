@@ -3,12 +3,18 @@ import { join } from 'node:path'
 import type { Loaded } from '../load/load.ts'
 import { prove } from '../prove/prove.ts'
 import type { Tree } from '../tree/tree.ts'
-import type { Catalogue, TreeBundle } from '../ui/page/bundle.ts'
+import type { Catalogue, Texts, TreeBundle } from '../ui/opening/bundle.ts'
+import { languagesOf } from '../words/languages.ts'
+import { SOURCE_TAG } from '../words/words.ts'
 import { loadProject } from './read-project.ts'
 
 export interface BrowserBundle {
   readonly catalogue: Catalogue
   readonly trees: Readonly<Record<string, TreeBundle>>
+  /** By language tag: the screens' own words and the trees' titles. */
+  readonly screens: Readonly<Record<string, Texts>>
+  /** By tree, then by language tag: the words of that tree. */
+  readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
   /** The drawings of each tree, by picture id. */
   readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
 }
@@ -18,7 +24,7 @@ export interface BrowserBundle {
  *
  * @throws Error when anything is found or not proved: no form may show a tree that is not.
  */
-export async function browserBundle(folder: string, tag: string): Promise<BrowserBundle> {
+export async function browserBundle(folder: string): Promise<BrowserBundle> {
   const { loaded } = await loadProject(folder)
   const open = loaded.trees.flatMap(tree =>
     prove(tree, loaded.places[tree.id]).filter(({ standing }) => standing !== 'proved')
@@ -27,48 +33,62 @@ export async function browserBundle(folder: string, tag: string): Promise<Browse
     const count = loaded.findings.length + open.length
     throw new Error(`${count} findings: run \`npm run -s jarside -- check\` to read them.`)
   }
-  const words = loaded.words[tag] ?? {}
-  const bundles = loaded.trees.map(tree => [tree.id, bundleOf(tree, words, loaded)] as const)
+  const bundles = loaded.trees.map(tree => [tree.id, bundleOf(tree, loaded)] as const)
+  const screens = eachLanguage(loaded, words => screenWords(loaded.trees, words))
   return {
     catalogue: {
-      trees: loaded.trees.map(tree => entryOf(tree, words)),
-      ui: words.ui
+      trees: loaded.trees.map(({ id, edition, fingerprint }) => ({ id, edition, fingerprint })),
+      languages: languagesOf(loaded.words),
+      texts: screens[SOURCE_TAG] ?? {}
     },
     trees: Object.fromEntries(bundles),
+    screens,
+    words: Object.fromEntries(
+      loaded.trees.map(tree => [tree.id, eachLanguage(loaded, words => treeWords(tree, words))])
+    ),
     drawings: Object.fromEntries(bundles.map(([id, { pictures }]) => [id, drawn(folder, pictures)]))
   }
 }
 
-function entryOf({ id, edition, fingerprint }: Tree, words: Readonly<Record<string, unknown>>) {
-  const { title, about } = words[id] as { title: string; about: string }
-  return { id, edition, fingerprint, title, about }
+const eachLanguage = ({ words }: Loaded, of: (texts: Texts) => Texts) =>
+  Object.fromEntries(Object.entries(words).map(([tag, texts]) => [tag, of(texts)]))
+
+/** What the screens before a tree say. */
+function screenWords(trees: readonly Tree[], words: Texts): Texts {
+  const titles = trees.map(({ id }) => {
+    const { title, about } = words[id] as { title: string; about: string }
+    return [id, { title, about }] as const
+  })
+  return { ui: words.ui, ...Object.fromEntries(titles) }
 }
 
-function bundleOf(
-  tree: Tree,
-  words: Readonly<Record<string, unknown>>,
-  { sources, pictures }: Loaded
-): TreeBundle {
-  // The rules are proved here, once; the browser has no use for them.
-  const shown = { ...tree, rules: [] }
-  const named = new Set(
-    JSON.stringify(shown)
-      .match(/"[a-z0-9-]+"/g)
-      ?.map(id => id.slice(1, -1))
-  )
-  const asked = new Set(Object.keys(tree.observations))
+function treeWords(tree: Tree, words: Texts): Texts {
+  const named = namedIn(tree)
   return {
-    tree: shown,
-    sources: pick(sources, named),
-    words: {
-      observations: pick(words.observations, asked),
-      verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
-      steps: pick(words.steps, named),
-      notes: pick(words.notes, named),
-      [tree.id]: words[tree.id]
-    },
-    pictures: pick(pictures, asked)
+    observations: pick(words.observations, new Set(Object.keys(tree.observations))),
+    verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
+    steps: pick(words.steps, named),
+    notes: pick(words.notes, named),
+    [tree.id]: words[tree.id]
   }
+}
+
+function bundleOf(tree: Tree, { sources, pictures, words }: Loaded): TreeBundle {
+  return {
+    tree: withoutRules(tree),
+    sources: pick(sources, namedIn(tree)),
+    texts: treeWords(tree, words[SOURCE_TAG] ?? {}),
+    pictures: pick(pictures, new Set(Object.keys(tree.observations)))
+  }
+}
+
+/** The rules are proved here, once; the browser has no use for them. */
+const withoutRules = (tree: Tree): Tree => ({ ...tree, rules: [] })
+
+/** Every name that a tree uses: its observations, notes, steps, sources. */
+function namedIn(tree: Tree): ReadonlySet<string> {
+  const names = JSON.stringify(withoutRules(tree)).match(/"[a-z0-9-]+"/g) ?? []
+  return new Set(names.map(name => name.slice(1, -1)))
 }
 
 /** The drawings that stand ready; one that is missing leaves its answer with words alone. */

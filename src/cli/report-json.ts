@@ -1,6 +1,7 @@
 import type { Loaded } from '../load/load.ts'
-import type { Report } from '../office/report.ts'
+import type { WalkReport } from '../office/report.ts'
 import { CAUTIONS } from '../tree/cautions.ts'
+import { possible } from '../tree/possible.ts'
 import { alarmsOf } from '../words/alarms.ts'
 import { saidCall } from '../words/say.ts'
 import { citedBy } from '../words/sources.ts'
@@ -9,9 +10,9 @@ import { verdictText } from '../words/verdict-text.ts'
 import type { Words } from '../words/words.ts'
 
 /** A report as one object for other programs: ids for them, sentences for people. */
-export function reportJson(report: Report, words: Words, sources: Loaded['sources']) {
-  const { tree, walk, possible, advice } = report
-  const { person, container, batch, use, atLeast } = possible
+export function reportJson(report: WalkReport, words: Words, sources: Loaded['sources']) {
+  const { tree, answers, walk, advice } = report
+  const { person, container, batch, use, atLeast } = possible(tree, answers)
   const verdict = advice?.verdict ?? null
   return {
     tree: tree.id,

@@ -1,5 +1,6 @@
-import type { Report } from '../office/report.ts'
+import type { WalkReport } from '../office/report.ts'
 import { TRACKS } from '../tree/observation.ts'
+import { possible } from '../tree/possible.ts'
 import { answerText } from '../words/answer-text.ts'
 import { section } from '../words/outcome-lines.ts'
 import { alarmLines } from './alarm-lines.ts'
@@ -9,16 +10,16 @@ import { PROMPTS } from './prompts.ts'
 import { standingText } from './standing-text.ts'
 
 /** A walk that is not finished, as lines: what was told, what is asked next, what it comes to at least. */
-export function unfinishedText(report: Report, making: Making): string[] {
+export function unfinishedText(report: WalkReport, making: Making): string[] {
   const { words, paint } = making
   const { asks } = report.walk
-  const { atLeast } = report.possible
+  const { atLeast } = possible(report.tree, report.answers)
   const least = TRACKS.flatMap(track => atLeast[track] ?? [])
   const next = asks
     ? PROMPTS.notFinished(asks.observation, words.t(`observations:${asks.observation}.ask`))
     : ''
   return [
-    ...alarmLines(report.tree, report.possible.atLeast, making),
+    ...alarmLines(report.tree, atLeast, making),
     ...section(paint, words.t('ui:trail'), answerLines(report, making)),
     '',
     next,
@@ -30,7 +31,7 @@ export function unfinishedText(report: Report, making: Making): string[] {
 }
 
 /** Every answer told, in the order of the tree. */
-function answerLines({ tree, answers }: Report, { words }: Making): string[] {
+function answerLines({ tree, answers }: WalkReport, { words }: Making): string[] {
   return Object.values(tree.observations).flatMap(observation => {
     const answer = answers[observation.id]
     return answer === undefined

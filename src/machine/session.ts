@@ -21,6 +21,8 @@ export interface Session {
   /** Tells an answer in place of all that was told of the observation. */
   replace(observation: string, answer: Answer): void
   withdraw(observation: string): void
+  /** Tells a whole set of answers in place of all that was told. */
+  retell(answers: Answers): void
   /** Calls back after each telling; returns how to stop. */
   subscribe(listener: () => void): () => void
 }
@@ -67,6 +69,7 @@ export function createSession(
       const { [observation]: _, ...rest } = told
       retell(rest)
     },
+    retell,
     subscribe: listener => {
       listeners.add(listener)
       return () => listeners.delete(listener)

@@ -5,6 +5,8 @@ export interface OfficePack {
   readonly office: { readonly name: string; readonly county: string }
   /** Chooses the emergency and poison numbers, which no pack can replace. */
   readonly country: string
+  /** Where the public finds this installation: printed on sheets, and in their QR codes. */
+  readonly address: string | null
   readonly numbers: readonly OfficeNumber[]
   readonly hours: OfficeHours
   readonly referrals: readonly OfficeReferral[]
@@ -82,12 +84,19 @@ export function readOfficePack(authored: unknown): OfficePack | null {
   return {
     office: { name, county: asText(office.county) ?? '' },
     country,
+    address: webAddress(pack.address),
     numbers: asList(pack.numbers).flatMap(readNumber),
     hours: readHours(pack.hours),
     referrals: asList(pack.referrals).flatMap(readReferral),
     notices: asList(pack.notices).flatMap(readNotice),
     validUntil
   }
+}
+
+/** A web address that ends in a slash, so that a fragment can follow; null when it is none. */
+function webAddress(authored: unknown): string | null {
+  const text = asText(authored)
+  return text !== undefined && /^https?:\/\/[^\s#?]+$/.test(text) ? text.replace(/\/?$/, '/') : null
 }
 
 function readNumber(authored: unknown): OfficeNumber[] {

@@ -1,19 +1,19 @@
 import { adviceFor, type SpokenAdvice } from '../tree/advice.ts'
 import type { Answers } from '../tree/answers.ts'
+import type { Outcome } from '../tree/caution.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
-import { type Possible, possible } from '../tree/possible.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Walk, walk } from '../tree/walk.ts'
 import type { OfficePack } from './office-pack.ts'
 import { type Referral, referralFor } from './referral.ts'
 import { isExpired } from './stale.ts'
 
-/** What a set of answers comes to in a tree, gathered for whoever prints it. */
+/** What an outcome of a tree comes to, gathered for whoever tells it. */
 export interface Report {
   readonly tree: Tree
-  readonly answers: Answers
-  readonly walk: Walk
-  readonly possible: Possible
+  readonly outcome: Outcome
+  /** The walk that led there; empty for an outcome by itself. */
+  readonly trail: Walk['trail']
   /** Null until the walk is finished: advice on half a walk could reassure too early. */
   readonly advice: SpokenAdvice | null
   readonly referrals: readonly Referral[]
@@ -22,6 +22,12 @@ export interface Report {
   readonly emergency: boolean
   /** The review date is past: the advice stands, and says so. */
   readonly overdue: boolean
+}
+
+/** A report on one caller's answers. */
+export interface WalkReport extends Report {
+  readonly answers: Answers
+  readonly walk: Walk
 }
 
 /** The two lines that stand wherever an office cannot be relied on. */
@@ -33,22 +39,41 @@ export function reportOn(
   answers: Answers,
   office: OfficePack | null,
   today: Date
-): Report {
+): WalkReport {
   const walked = walk(tree, answers)
-  const advice = walked.finished ? adviceFor(tree, walked.outcome, answers) : null
+  const { finished, outcome, trail } = walked
+  const advice = finished ? adviceFor(tree, outcome, answers) : null
+  return { ...gather(tree, outcome, advice, office, today), trail, answers, walk: walked }
+}
+
+/** Gathers what is said of an outcome by itself, whatever answers led there, on a given day. */
+export function reportOf(
+  tree: Tree,
+  outcome: Outcome,
+  office: OfficePack | null,
+  today: Date
+): Report {
+  return { ...gather(tree, outcome, adviceFor(tree, outcome, {}), office, today), trail: [] }
+}
+
+function gather(
+  tree: Tree,
+  outcome: Outcome,
+  advice: SpokenAdvice | null,
+  office: OfficePack | null,
+  today: Date
+): Omit<Report, 'trail'> {
   const named = (advice?.refer ?? []).map(trigger => referralFor(office, trigger, today))
   const standing = officeStanding(office, named, today)
   const missing =
     standing === 'current' ? [] : FIXED.filter(fixed => !named.some(({ to }) => to === fixed))
   return {
     tree,
-    answers,
-    walk: walked,
-    possible: possible(tree, answers),
+    outcome,
     advice,
     referrals: [...named, ...missing.map(trigger => referralFor(office, trigger, today))],
     office: standing,
-    emergency: walked.outcome.person === EMERGENCY,
+    emergency: outcome.person === EMERGENCY,
     overdue: isPast(tree.review.due, today)
   }
 }

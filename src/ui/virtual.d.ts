@@ -1,5 +1,5 @@
 declare module 'virtual:jarside/catalogue' {
-  import type { Catalogue, Openers } from './page/bundle.ts'
+  import type { Catalogue, Openers } from './opening/bundle.ts'
 
   const catalogue: Catalogue
   export default catalogue

@@ -16,7 +16,10 @@ const SCREEN_CAUTIONS = new Set([
   'overdue',
   'education',
   'people-first',
-  'from-memory'
+  'from-memory',
+  'outcome-from-address',
+  'outcome-in-general',
+  'outcome-other-edition'
 ])
 
 /** The kind of a text, decided by its key alone so that no file can forget to say it. */

@@ -95,16 +95,16 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
 }
 
 /** What may be drunk: in a batch's own words for this use where it has some. */
-function useText({ tree, walk: { outcome } }: Report, words: Words): string {
+function useText({ tree, outcome }: Report, words: Words): string {
   const own: TextKey = `${tree.id}:verdicts.${outcome.batch}.use-${outcome.use}`
   const others = outcome.container !== null || !words.has(own)
   return words.t(others ? `${tree.id}:use.${outcome.use}` : own)
 }
 
 function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): readonly SaidVerdict[] {
-  const { tree, walk, emergency } = report
+  const { tree, outcome, emergency } = report
   const ids = [advice.verdict, ...advice.also].filter(id => id !== null)
-  const occasion = { use: walk.outcome.use, manner: advice.manner }
+  const occasion = { use: outcome.use, manner: advice.manner }
   return ids.map(id => {
     const { track, signal } = verdict(tree, id)
     const idle = advice.manner === 'leave-it' && track === 'batch'
@@ -121,7 +121,7 @@ function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): reado
 }
 
 function sectionsOf(
-  { tree, walk: { outcome } }: Report,
+  { tree, outcome }: Report,
   advice: SpokenAdvice,
   words: Words
 ): readonly Section[] {

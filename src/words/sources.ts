@@ -15,7 +15,7 @@ export type CitedSource = SourceEntry & { readonly id: string }
 export function citedBy(report: Report, ledger: SourceLedger): readonly CitedSource[] {
   const ids = new Set([
     ...(report.advice?.because ?? []),
-    ...report.walk.trail.flatMap(({ because, raised }) => (raised.length > 0 ? because : []))
+    ...report.trail.flatMap(({ because, raised }) => (raised.length > 0 ? because : []))
   ])
   return [...ids].flatMap(id => {
     const source = Object.hasOwn(ledger, id) ? ledger[id] : undefined

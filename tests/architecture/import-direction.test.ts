@@ -10,10 +10,10 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
   prove: { folders: ['tree', 'findings'], packages: [] },
   machine: { folders: ['tree'], packages: ['xstate'] },
-  words: { folders: ['tree', 'findings', 'office'], packages: ['i18next'] },
+  words: { folders: ['tree', 'findings', 'office'], packages: ['i18next', 'minisearch'] },
   ui: {
     folders: ['tree', 'office', 'machine', 'words'],
-    packages: ['preact', 'virtual:jarside']
+    packages: ['preact', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
   cli: {
     folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words', 'ui'],

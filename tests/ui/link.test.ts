@@ -4,8 +4,8 @@ import type { Answer, Answers } from '../../src/tree/answers.ts'
 import type { Observation } from '../../src/tree/observation.ts'
 import { measured } from '../../src/tree/tell.ts'
 import type { Tree } from '../../src/tree/tree.ts'
-import { readLink, writeLink } from '../../src/ui/page/link.ts'
-import { readRoute } from '../../src/ui/page/route.ts'
+import { readLink, writeLink } from '../../src/ui/opening/link.ts'
+import { readRoute } from '../../src/ui/opening/route.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 
 const trees = (await shippedTrees()).map(tree => [tree.id, tree] as const)
@@ -64,7 +64,7 @@ describe.each(trees)('a link to %s', (_, tree) => {
   test('brings back every answer about the jar, as it was told', () => {
     fc.assert(
       fc.property(answersTo(tree, false), answers => {
-        const { tree: id, query } = readRoute(`#/${writeLink(tree, answers)}`)
+        const { tree: id, query } = readRoute(`#/${writeLink(tree, answers)}`, ['en', 'es'])
 
         expect(id).toBe(tree.id)
         expect(readLink(tree, query ?? '')).toEqual({ answers, standing: 'whole' })

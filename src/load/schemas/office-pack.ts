@@ -16,6 +16,10 @@ const zone = z.string().refine(isZone, 'a time zone by its place, like `America/
 export const officePackSchema = z.strictObject({
   office: z.strictObject({ name: text, county: text }),
   country: z.string().regex(/^[A-Z]{2}$/, 'a country by its two letters, like `US`'),
+  address: z
+    .url({ protocol: /^https?$/ })
+    .refine(address => !/[#?]/.test(address), 'an address without `#` or `?`')
+    .optional(),
   numbers: z.array(
     z.strictObject({ id, label: text, phone: text, 'verified-on': day, owner: text })
   ),

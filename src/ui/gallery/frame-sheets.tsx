@@ -1,9 +1,9 @@
-import { Choose } from '../page/choose.tsx'
-import { WalkScreen } from '../page/walk-screen.tsx'
+import { Choose } from '../parts/choose.tsx'
 import { Foot } from '../parts/foot.tsx'
 import { Masthead } from '../parts/masthead.tsx'
 import type { Setting } from '../parts/setting.tsx'
 import { StringOfMouths } from '../parts/string-of-mouths.tsx'
+import { WalkScreen } from '../parts/walk-screen.tsx'
 import { played, playedUntil } from './played.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
 
@@ -15,20 +15,11 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
   const title = words.t(`${tree.id}:title`)
   const masthead = (name: string, shown: Partial<Parameters<typeof Masthead>[0]>): State => ({
     name,
-    show: (
-      <Masthead
-        words={words}
-        title={null}
-        draft={false}
-        onBack={null}
-        onStartOver={null}
-        {...shown}
-      />
-    )
+    show: <Masthead title={null} draft={false} onBack={null} onStartOver={null} {...shown} />
   })
   const foot = (name: string, moment: string, of = office): State => ({
     name,
-    show: <Foot words={words} office={of} today={new Date(moment)} />
+    show: <Foot office={of} today={new Date(moment)} />
   })
   return [
     ...together(
@@ -56,16 +47,7 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
           name: 'no such tree',
           show: (
             <Choose
-              words={words}
-              trees={[
-                {
-                  id: tree.id,
-                  edition: tree.edition,
-                  fingerprint: tree.fingerprint,
-                  title,
-                  about: words.t(`${tree.id}:about`)
-                }
-              ]}
+              trees={[tree.id]}
               notice={words.t('ui:no-such-tree')}
               quiet={true}
               onChoose={nothing}

@@ -1,7 +1,8 @@
 import { default as catalogue, openers } from 'virtual:jarside/catalogue'
 import { render } from 'preact'
 import { readOfficePack } from '../../office/office-pack.ts'
-import { createWords, SOURCE_TAG } from '../../words/words.ts'
+import { SOURCE_TAG } from '../../words/words.ts'
+import { speechIn } from '../opening/speech.ts'
 import type { Setting } from '../parts/setting.tsx'
 import '../style/fonts.css'
 import '../style/base.css'
@@ -15,17 +16,17 @@ const TODAY = new Date('2026-11-24T16:00:00Z')
 const TREE = 'kombucha-jar'
 
 async function settingOf(tree: string): Promise<Setting> {
-  const opener = openers[tree]
+  const opener = openers.trees[tree]
   if (opener === undefined) throw new Error(`there is no tree ${tree}`)
   const [bundle, drawn, office] = await Promise.all([
     opener.open(),
     opener.draw(),
     fetch('./office.json').then(answer => answer.json())
   ])
-  const { words, ...rest } = bundle.default
+  const { texts, ...rest } = bundle.default
   return {
     ...rest,
-    words: createWords({ [SOURCE_TAG]: { ...words, ui: catalogue.ui } }, SOURCE_TAG),
+    ...speechIn({ [SOURCE_TAG]: { ...catalogue.texts, ...texts } }, SOURCE_TAG),
     drawings: drawn.default,
     office: readOfficePack(office),
     today: TODAY

@@ -1,16 +1,15 @@
 import type { OfficePack } from '../../office/office-pack.ts'
-import { reportOn } from '../../office/report.ts'
-import { adviceFor } from '../../tree/advice.ts'
+import { reportOf, reportOn } from '../../office/report.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { NOTHING_YET, type Outcome as TreeOutcome } from '../../tree/caution.ts'
-import { EMERGENCY } from '../../tree/emergency.ts'
 import type { Verdict } from '../../tree/tree.ts'
 import { walk } from '../../tree/walk.ts'
 import { alarmsOf } from '../../words/alarms.ts'
 import { type Said, say } from '../../words/say.ts'
 import { Alarms } from '../parts/alarms.tsx'
+import { Calls } from '../parts/calls.tsx'
 import { Emergency } from '../parts/emergency.tsx'
-import { Calls, Outcome } from '../parts/outcome.tsx'
+import { Outcome } from '../parts/outcome.tsx'
 import type { Setting } from '../parts/setting.tsx'
 import { VerdictCard } from '../parts/verdict-card.tsx'
 import { played, playedUntil } from './played.ts'
@@ -26,7 +25,7 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
   const { tree, words, office, today } = setting
   const outcome = (name: string, told: Answers): State => ({
     name,
-    show: <Outcome said={saidOf(setting, told)} quiet={true} />
+    show: <Outcome said={saidOf(setting, told)} beside={null} quiet={true} />
   })
   const calls = (name: string, on: Date, pack: OfficePack | null): State => {
     const said = saidOf({ ...setting, office: pack, today: on }, ILL)
@@ -60,7 +59,9 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
         outcome('a person and a moldy jar', { ...ILL, 'surface-texture': 'dry-fuzzy' }),
         {
           ...outcome('review overdue', {}),
-          show: <Outcome said={saidOf({ ...setting, today: LATER }, {})} quiet={true} />
+          show: (
+            <Outcome said={saidOf({ ...setting, today: LATER }, {})} beside={null} quiet={true} />
+          )
         }
       ]
     ),
@@ -85,7 +86,13 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
       [
         {
           name: 'alone on the screen',
-          show: <Emergency said={saidOf(setting, EMERGENCY_TOLD)} onTakeBack={() => undefined} />
+          show: (
+            <Emergency
+              said={saidOf(setting, EMERGENCY_TOLD)}
+              beside={null}
+              onTakeBack={() => undefined}
+            />
+          )
         }
       ]
     )
@@ -100,17 +107,7 @@ function saidOf({ tree, words, sources, office, today }: Setting, told: Answers)
 function card({ tree, words, sources, office, today }: Setting, verdict: Verdict): State {
   const { id, track, ceiling } = verdict
   const outcome: TreeOutcome = { ...NOTHING_YET, [track]: id, use: ceiling }
-  const report = reportOn(tree, {}, office, today)
-  const said = say(
-    {
-      ...report,
-      walk: { ...report.walk, finished: true, asks: null, outcome },
-      advice: adviceFor(tree, outcome, {}),
-      emergency: id === EMERGENCY
-    },
-    words,
-    sources
-  )
+  const said = say(reportOf(tree, outcome, office, today), words, sources)
   return {
     name: `${track}: ${id}`,
     show: said.verdicts.map(one => (

@@ -1,149 +1,127 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import type { OfficePack } from '../../office/office-pack.ts'
-import type { Answers } from '../../tree/answers.ts'
-import { createWords, SOURCE_TAG } from '../../words/words.ts'
-import { Foot } from '../parts/foot.tsx'
-import { Masthead } from '../parts/masthead.tsx'
-import { type Setting, SettingProvider } from '../parts/setting.tsx'
-import type { Catalogue, Openers, TreeBundle } from './bundle.ts'
-import { Choose } from './choose.tsx'
-import { type ReadLink, readLink } from './link.ts'
-import { addressOf, readRoute } from './route.ts'
-import { WalkScreen } from './walk-screen.tsx'
+import { preferred } from '../../words/languages.ts'
+import type { Catalogue, Openers } from '../opening/bundle.ts'
+import { readLink } from '../opening/link.ts'
+import { addressOf, readRoute } from '../opening/route.ts'
+import { settingOf } from '../opening/setting-of.ts'
+import { speechIn } from '../opening/speech.ts'
+import { useOffice } from '../opening/use-office.ts'
+import { usePageLanguage, useScreens } from '../opening/use-screens.ts'
+import { useTree } from '../opening/use-tree.ts'
+import { Actions } from '../parts/actions.tsx'
+import { After } from '../parts/after.tsx'
+import { SettingProvider } from '../parts/setting.tsx'
+import { WalkScreen } from '../parts/walk-screen.tsx'
+import { Before } from './before.tsx'
+import { OutcomePage } from './outcome-page.tsx'
 
-const NOTHING: Answers = {}
-
-/** The page: choose a ferment, walk, outcome. */
+/** The page: choose a ferment, walk, outcome; or an outcome that an address names. */
 export function App({
   catalogue,
   openers,
-  office,
   today
 }: {
   catalogue: Catalogue
   openers: Openers
-  office: OfficePack | null
   today: Date
 }) {
-  const words = useMemo(
-    () => createWords({ [SOURCE_TAG]: { ui: catalogue.ui } }, SOURCE_TAG),
-    [catalogue]
+  const tags = catalogue.languages.map(({ tag }) => tag)
+  const [route, setRoute] = useState(() => readRoute(location.hash, tags))
+  const [language, setLanguage] = useState(
+    () => route.language ?? preferred(catalogue.languages, navigator.languages)
   )
-  const [route, setRoute] = useState(() => readRoute(location.hash))
-  const [bundle, setBundle] = useState<TreeBundle | null>(null)
-  const [failed, setFailed] = useState(false)
   const [walkNumber, setWalkNumber] = useState(0)
   const [first, setFirst] = useState(true)
   useEffect(() => {
-    const follow = () => setRoute(readRoute(location.hash))
+    const follow = () => {
+      const next = readRoute(location.hash, tags)
+      setRoute(next)
+      if (next.language !== null) setLanguage(next.language)
+    }
     addEventListener('hashchange', follow)
     return () => removeEventListener('hashchange', follow)
   }, [])
 
+  const screens = useScreens(catalogue, openers, language)
+  usePageLanguage(screens.tag)
+  const office = useOffice()
   // A link may name anything: only the project's own trees count, not what every object has.
+  const { tree } = route
   const opener =
-    route.tree !== null && Object.hasOwn(openers, route.tree) ? openers[route.tree] : undefined
-  useEffect(() => {
-    setBundle(null)
-    setFailed(false)
-    opener?.open().then(
-      ({ default: opened }) => setBundle(opened),
-      () => setFailed(true)
-    )
-  }, [opener])
+    tree !== null && Object.hasOwn(openers.trees, tree) ? openers.trees[tree] : undefined
+  const opened = useTree(opener, [screens.tag])
+  const speech = useMemo(() => speechIn(screens.texts, screens.tag), [screens.texts, screens.tag])
+  const ready = opened !== null && opened !== 'failed' ? opened : null
+  const setting = useMemo(
+    () => ready && settingOf(ready, screens, office, today),
+    [ready?.bundle, ready?.texts[screens.tag], ready?.drawings, screens.tag, office, today]
+  )
+  const link = useMemo(
+    () =>
+      ready === null || route.query === null ? null : readLink(ready.bundle.tree, route.query),
+    [ready?.bundle, route.query]
+  )
 
-  const go = (tree: string | null) => {
+  const go = (next: string | null) => {
     setFirst(false)
     setWalkNumber(n => n + 1)
-    if (location.hash !== addressOf(tree)) location.hash = addressOf(tree)
-    setRoute({ tree, query: null })
+    const address = addressOf(next, language)
+    if (location.hash !== address) location.hash = address
+    setRoute({ language, tree: next, fingerprint: null, outcome: null, query: null })
   }
-  if (opener !== undefined && bundle !== null && !failed) {
+  const speak = (tag: string) => {
+    setLanguage(tag)
+    // The address keeps what it says of the jar and changes its language alone.
+    const rest = location.hash.replace(/^#\/?/, '').split('/')
+    const [named = ''] = rest
+    const after = tags.includes(named) ? rest.slice(1).join('/') : rest.join('/')
+    history.replaceState(null, '', `${addressOf(null, tag)}${after}`)
+    setRoute(readRoute(location.hash, tags))
+  }
+  const shared = { languages: catalogue.languages, onLanguage: speak, quiet: first }
+  if (setting === null) {
+    const unknown = tree !== null && opener === undefined
+    const failed = opened === 'failed' || screens.failed
     return (
-      <Opened
-        // A link pasted into the open page is a new walk too.
-        key={`${walkNumber} ${route.query ?? ''}`}
-        bundle={bundle}
-        ui={catalogue.ui}
-        draw={opener.draw}
-        query={route.query}
+      <Before
+        {...shared}
+        speech={speech}
+        trees={opener === undefined || failed ? catalogue.trees.map(({ id }) => id) : null}
+        notice={failed ? 'ui:not-loaded' : unknown ? 'ui:no-such-tree' : null}
         office={office}
         today={today}
-        quiet={first}
-        onLeave={() => go(null)}
+        onChoose={go}
       />
     )
   }
-  const unknown = route.tree !== null && opener === undefined
-  const notice = failed ? words.t('ui:not-loaded') : unknown ? words.t('ui:no-such-tree') : null
-  return (
-    <div class="screen">
-      <Masthead words={words} title={null} draft={false} onBack={null} onStartOver={null} />
-      <main class="main">
-        {opener === undefined || failed ? (
-          <Choose
-            words={words}
-            trees={catalogue.trees}
-            notice={notice}
-            quiet={first}
-            onChoose={go}
-          />
-        ) : (
-          <p role="status">{words.t('ui:opening')}</p>
-        )}
-      </main>
-      <Foot words={words} office={office} today={today} />
-    </div>
-  )
-}
-
-/** A tree that has arrived, with its own words; its drawings follow as soon as they can. */
-function Opened({
-  bundle,
-  ui,
-  draw,
-  query,
-  office,
-  today,
-  quiet,
-  onLeave
-}: {
-  bundle: TreeBundle
-  ui: unknown
-  draw: () => Promise<{ readonly default: Readonly<Record<string, string>> }>
-  query: string | null
-  office: OfficePack | null
-  today: Date
-  quiet: boolean
-  onLeave: () => void
-}) {
-  const { tree, sources, pictures } = bundle
-  const [drawings, setDrawings] = useState<Readonly<Record<string, string>>>({})
-  useEffect(() => {
-    // Without drawings every answer still has its words.
-    draw().then(
-      ({ default: drawn }) => setDrawings(drawn),
-      () => undefined
-    )
-  }, [draw])
-  const words = useMemo(
-    () => createWords({ [SOURCE_TAG]: { ...bundle.words, ui } }, SOURCE_TAG),
-    [bundle, ui]
-  )
-  const link = useMemo<ReadLink | null>(
-    () => (query === null ? null : readLink(tree, query)),
-    [tree, query]
-  )
-  const setting: Setting = { tree, words, sources, pictures, drawings, office, today }
-  const notice = link === null ? null : words.t(`ui:link-${link.standing}`)
   return (
     <SettingProvider value={setting}>
-      <WalkScreen
-        start={link?.answers ?? NOTHING}
-        notice={notice}
-        quiet={quiet}
-        onLeave={onLeave}
-      />
+      {route.outcome === null ? (
+        <WalkScreen
+          // A link pasted into the open page is a new walk too.
+          key={`${walkNumber} ${route.query ?? ''}`}
+          {...shared}
+          start={link?.answers ?? NOTHING}
+          notice={link === null ? null : setting.words.t(`ui:link-${link.standing}`)}
+          onLeave={() => go(null)}
+          underOutcome={walk => (
+            <>
+              <Actions walk={walk} />
+              <After answers={walk.answers} onAnswer={walk.replace} />
+            </>
+          )}
+        />
+      ) : (
+        <OutcomePage
+          {...shared}
+          outcome={route.outcome}
+          fingerprint={route.fingerprint}
+          onAsk={() => go(setting.tree.id)}
+          onLeave={() => go(null)}
+        />
+      )}
     </SettingProvider>
   )
 }
+
+const NOTHING = {}

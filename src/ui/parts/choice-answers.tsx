@@ -1,5 +1,7 @@
 import type { ChoiceObservation } from '../../tree/observation.ts'
-import { answerHint, answerLabel } from '../../words/tree-texts.ts'
+import { answerHint } from '../../words/tree-texts.ts'
+import { AnswerName } from './answer-name.tsx'
+import { KEY_UNSURE, Key, keyOf } from './key.tsx'
 import { Picture, usePictureOf } from './picture.tsx'
 import { useSetting } from './setting.tsx'
 
@@ -21,11 +23,12 @@ export function ChoiceAnswers({
   const answers = shownOrder(observation)
   return (
     <div class={pictured ? 'cards cards-pictured' : 'cards'}>
-      {answers.map(answer => (
+      {answers.map((answer, at) => (
         <AnswerCard
           key={answer}
           observation={observation.id}
           answer={answer}
+          shortcut={keyOf(at)}
           pictured={pictured}
           isTold={told === answer}
           onAnswer={onAnswer}
@@ -34,6 +37,7 @@ export function ChoiceAnswers({
       <AnswerCard
         observation={observation.id}
         answer="unsure"
+        shortcut={KEY_UNSURE}
         pictured={false}
         isTold={told === 'unsure'}
         onAnswer={onAnswer}
@@ -50,12 +54,14 @@ function shownOrder({ answers }: ChoiceObservation): readonly string[] {
 function AnswerCard({
   observation,
   answer,
+  shortcut,
   pictured,
   isTold,
   onAnswer
 }: {
   observation: string
   answer: string
+  shortcut: string | undefined
   pictured: boolean
   isTold: boolean
   onAnswer: (answer: string) => void
@@ -69,10 +75,14 @@ function AnswerCard({
       class={answer === 'unsure' ? 'card card-unsure' : 'card'}
       aria-pressed={isTold}
       data-answer={answer}
+      data-key={shortcut}
       onClick={() => onAnswer(answer)}
     >
       {pictured && picture !== null && <Picture id={picture} />}
-      <span class="card-label">{answerLabel(words, observation, answer)}</span>
+      <span class="card-label">
+        <Key of={shortcut} />
+        <AnswerName observation={observation} answer={answer} />
+      </span>
       {hint !== undefined && <span class="card-hint">{hint}</span>}
     </button>
   )

@@ -2,19 +2,13 @@ import { isOpen, noticesAt } from '../../office/hours.ts'
 import type { OfficePack } from '../../office/office-pack.ts'
 import { referralFor } from '../../office/referral.ts'
 import { footNumbers } from '../../words/say.ts'
-import type { Words } from '../../words/words.ts'
 import { Phone } from './phone.tsx'
+import { useSpeech } from './setting.tsx'
+import { Text } from './text.tsx'
 
 /** The foot of every screen: the two fixed numbers first, then this office. */
-export function Foot({
-  words,
-  office,
-  today
-}: {
-  words: Words
-  office: OfficePack | null
-  today: Date
-}) {
+export function Foot({ office, today }: { office: OfficePack | null; today: Date }) {
+  const { words } = useSpeech()
   const desk = referralFor(office, 'office', today)
   const notices = office === null ? [] : noticesAt(office, today)
   return (
@@ -42,10 +36,12 @@ export function Foot({
       </ul>
       {desk.standing !== 'current' && (
         <p class="foot-doubt">
-          {words.t(`ui:referral.office-${desk.standing === 'stale' ? 'stale' : 'missing'}.say`)}
+          <Text k={`ui:referral.office-${desk.standing === 'stale' ? 'stale' : 'missing'}.say`} />
         </p>
       )}
-      <p class="foot-standing">{words.t('ui:education')}</p>
+      <p class="foot-standing">
+        <Text k="ui:education" />
+      </p>
     </footer>
   )
 }

@@ -2,7 +2,9 @@ import { useState } from 'preact/hooks'
 import type { Interval } from '../../tree/answers.ts'
 import type { MeasureObservation } from '../../tree/observation.ts'
 import { measured } from '../../tree/tell.ts'
-import { answerHint, answerLabel } from '../../words/tree-texts.ts'
+import { answerHint } from '../../words/tree-texts.ts'
+import { AnswerName } from './answer-name.tsx'
+import { KEY_UNSURE, Key } from './key.tsx'
 import { useSetting } from './setting.tsx'
 import { Strip } from './strip.tsx'
 import { readTyped, TYPED_UNITS, type TypedUnit } from './units.ts'
@@ -78,10 +80,12 @@ export function MeasureAnswers({
           type="button"
           class="secondary"
           data-answer="unsure"
+          data-key={KEY_UNSURE}
           aria-describedby={`${id}-unsure`}
           onClick={() => onAnswer('unsure')}
         >
-          {answerLabel(words, observation.id, 'unsure')}
+          <Key of={KEY_UNSURE} />
+          <AnswerName observation={observation.id} answer="unsure" />
         </button>
         <p class="actions-hint" id={`${id}-unsure`}>
           {answerHint(words, observation.id, 'unsure')}

@@ -1,8 +1,9 @@
-import type { Said, SaidCall, SectionId } from '../../words/say.ts'
+import type { Said, SectionId } from '../../words/say.ts'
 import { sourceLine } from '../../words/sources.ts'
-import { Phone } from './phone.tsx'
-import { useSetting } from './setting.tsx'
+import { Calls } from './calls.tsx'
+import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
+import { Both, Text } from './text.tsx'
 import { VerdictCard } from './verdict-card.tsx'
 
 /** What stands on the first card beside its steps, and what below it. */
@@ -16,100 +17,123 @@ const BELOW: readonly SectionId[] = [
 ]
 const ALWAYS: readonly SectionId[] = ['who-must-not', 'medical-help', 'keep-in-mind']
 
+/** A finished walk in the language of the screen, and in the one that stands beside it. */
+export interface Told {
+  readonly said: Said
+  readonly beside: Said | null
+}
+
 /** The outcome: person, container, batch; do now; whom to call; the rest; sources folded. */
-export function Outcome({ said, quiet }: { said: Said; quiet: boolean }) {
+export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
   return (
     <div class="outcome">
       <VerdictCard
         verdict={first}
+        beside={beside?.verdicts[0]}
         heading={text => (
           <StepHeading step="outcome" quiet={quiet}>
             {text}
           </StepHeading>
         )}
       >
-        {said.use !== null && <p class="use">{said.use}</p>}
-        <DoNow said={said} />
-        <Calls calls={said.calls} doubt={said.officeDoubt} />
+        {said.use !== null && (
+          <p class="use">
+            <Both text={said.use} second={beside?.use} />
+          </p>
+        )}
+        <DoNow said={said} beside={beside} />
+        <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
       </VerdictCard>
-      {rest.map(verdict => (
-        <VerdictCard key={verdict.id} verdict={verdict} heading={text => <h2>{text}</h2>} />
+      {rest.map((verdict, at) => (
+        <VerdictCard
+          key={verdict.id}
+          verdict={verdict}
+          beside={beside?.verdicts[at + 1]}
+          heading={text => <h2>{text}</h2>}
+        />
       ))}
       <div class="sections">
-        <Sections said={said} ids={BELOW} />
+        <Sections said={said} beside={beside} ids={BELOW} />
       </div>
       <div class="sections sections-always">
-        <Sections said={said} ids={ALWAYS} />
+        <Sections said={said} beside={beside} ids={ALWAYS} />
       </div>
       <Sources said={said} />
-      <StandingLine said={said} />
+      <StandingLine said={said} beside={beside} />
     </div>
   )
 }
 
-function DoNow({ said }: { said: Said }) {
-  const { words } = useSetting()
+function DoNow({ said, beside }: Told) {
+  const { words } = useSpeech()
   return (
     <section class="do-now" aria-label={words.t('ui:do-now')}>
-      <h2>{words.t('ui:do-now')}</h2>
+      <h2>
+        <Text k="ui:do-now" />
+      </h2>
       <ol>
-        {said.doNow.map(step => (
-          <li key={step}>{step}</li>
-        ))}
-      </ol>
-      {said.recheck !== null && <p class="recheck">{said.recheck}</p>}
-    </section>
-  )
-}
-
-/** Whom to call, with the number to press. */
-export function Calls({ calls, doubt }: { calls: readonly SaidCall[]; doubt: string | null }) {
-  const { words } = useSetting()
-  if (calls.length === 0) return null
-  return (
-    <section class="calls">
-      <h2>{words.t('ui:who-to-call')}</h2>
-      <ul>
-        {calls.map(({ to, name, phone, say }) => (
-          <li key={to}>
-            <span class="calls-name">
-              {name} {phone !== null && <Phone number={phone} />}
-            </span>
-            <span class="calls-say">{say}</span>
+        {said.doNow.map((step, at) => (
+          <li key={step}>
+            <Both text={step} second={beside?.doNow[at]} />
           </li>
         ))}
-      </ul>
-      {doubt !== null && <p class="calls-doubt">{doubt}</p>}
+      </ol>
+      {said.recheck !== null && (
+        <p class="recheck">
+          <Both text={said.recheck} second={beside?.recheck} />
+        </p>
+      )}
     </section>
   )
 }
 
-function Sections({ said, ids }: { said: Said; ids: readonly SectionId[] }) {
+function Sections({ said, beside, ids }: Told & { ids: readonly SectionId[] }) {
   const shown = ids.flatMap(id => said.sections.filter(section => section.id === id))
   return (
     <>
-      {shown.map(({ id, title, lines }) => (
-        <section key={id} class="section" data-section={id}>
-          <h2>{title}</h2>
-          {lines.length === 1 ? (
-            <p>{lines[0]}</p>
-          ) : (
-            <ul>
-              {lines.map(line => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          )}
-        </section>
+      {shown.map(section => (
+        <SectionPart
+          key={section.id}
+          {...section}
+          beside={beside?.sections.find(({ id }) => id === section.id)}
+        />
       ))}
     </>
   )
 }
 
+function SectionPart({
+  id,
+  title,
+  lines,
+  beside
+}: Said['sections'][number] & { beside: Said['sections'][number] | undefined }) {
+  return (
+    <section class="section" data-section={id}>
+      <h2>
+        <Both text={title} second={beside?.title} />
+      </h2>
+      {lines.length === 1 ? (
+        <p>
+          <Both text={lines[0] ?? ''} second={beside?.lines[0]} />
+        </p>
+      ) : (
+        <ul>
+          {lines.map((line, at) => (
+            <li key={line}>
+              <Both text={line} second={beside?.lines[at]} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  )
+}
+
 function Sources({ said }: { said: Said }) {
-  const { words } = useSetting()
+  const { words } = useSpeech()
   if (said.sources.length === 0) return null
   return (
     <details class="sources">
@@ -123,12 +147,23 @@ function Sources({ said }: { said: Said }) {
   )
 }
 
-function StandingLine({ said: { standing } }: { said: Said }) {
+function StandingLine({ said: { standing }, beside }: Told) {
+  const doubts = [
+    [standing.draft, beside?.standing.draft],
+    [standing.overdue, beside?.standing.overdue]
+  ] as const
   return (
     <p class="standing">
       {standing.title} · {standing.edition}
-      {standing.draft !== null && <strong> · {standing.draft}</strong>}
-      {standing.overdue !== null && <strong> · {standing.overdue}</strong>}
+      {doubts.map(
+        ([text, second]) =>
+          text !== null && (
+            <strong key={text}>
+              {' '}
+              · <Both text={text} second={second} />
+            </strong>
+          )
+      )}
     </p>
   )
 }

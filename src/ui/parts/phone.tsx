@@ -1,8 +1,13 @@
-/** A phone number as a link to call it; digits keep their order in any script. */
+import { useSpeech } from './setting.tsx'
+
+/** A phone number, as a link to call it where the place can; digits keep their order in any script. */
 export function Phone({ number }: { number: string }) {
+  const { dials } = useSpeech()
+  const text = <bdi>{number}</bdi>
+  if (!dials) return <span class="phone">{text}</span>
   return (
     <a class="phone" href={`tel:${number.replace(/[^+\d]/g, '')}`}>
-      <bdi>{number}</bdi>
+      {text}
     </a>
   )
 }

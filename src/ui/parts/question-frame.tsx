@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
+import { Text } from './text.tsx'
 
 /** What every question shares: heading, how to look, its answers, progress, and why it is asked. */
 export function QuestionFrame({
@@ -17,13 +18,14 @@ export function QuestionFrame({
   quiet: boolean
   children: ComponentChildren
 }) {
-  const { words } = useSetting()
   return (
     <section class="question" data-observation={observation}>
       <StepHeading step={observation} quiet={quiet}>
-        {words.t(`observations:${observation}.ask`)}
+        <Text k={`observations:${observation}.ask`} />
       </StepHeading>
-      <p class="question-how">{words.t(`observations:${observation}.how`)}</p>
+      <p class="question-how">
+        <Text k={`observations:${observation}.how`} />
+      </p>
       {children}
       <p class="question-progress">{progress}</p>
       <Why observation={observation} question={question} />

@@ -2,7 +2,10 @@ import { useState } from 'preact/hooks'
 import type { Signs, SignValue } from '../../tree/answers.ts'
 import type { SignsObservation } from '../../tree/observation.ts'
 import { answerHint, answerLabel } from '../../words/tree-texts.ts'
+import { AnswerName } from './answer-name.tsx'
+import { KEY_NONE, KEY_UNSURE, Key, keyOf } from './key.tsx'
 import { useSetting } from './setting.tsx'
+import { Text } from './text.tsx'
 
 /** A screen of independent signs: mark each that fits, or is unsure, then rule the others out or leave them unsure. */
 export function SignsAnswers({
@@ -33,9 +36,11 @@ export function SignsAnswers({
   const seen = Object.values(marked).includes('yes')
   // Heard when told, never asked: they stand folded away.
   const noticed = asked.filter(({ volunteered }) => volunteered)
+  const inSight = asked.filter(({ volunteered }) => !volunteered)
   const row = ({ id }: { readonly id: string }) => (
     <SignRow
       key={id}
+      shortcut={keyOf([...inSight, ...noticed].findIndex(sign => sign.id === id))}
       observation={observation.id}
       sign={id}
       value={marked[id]}
@@ -44,7 +49,7 @@ export function SignsAnswers({
   )
   return (
     <div class="signs">
-      <ul class="signs-list">{asked.filter(({ volunteered }) => !volunteered).map(row)}</ul>
+      <ul class="signs-list">{inSight.map(row)}</ul>
       {noticed.length > 0 && (
         <details class="signs-noticed" open={noticed.some(({ id }) => Object.hasOwn(told, id))}>
           <summary>{words.t('ui:also-noticed')}</summary>
@@ -52,13 +57,25 @@ export function SignsAnswers({
         </details>
       )}
       <div class="actions">
-        <button type="button" class="primary" data-answer="none" onClick={() => rest('no')}>
-          {some ? words.t('ui:that-is-all') : words.t(`observations:${observation.id}.none`)}
+        <button
+          type="button"
+          class="primary"
+          data-answer="none"
+          data-key={KEY_NONE}
+          onClick={() => rest('no')}
+        >
+          <Key of={KEY_NONE} />
+          <Text k={some ? 'ui:that-is-all' : `observations:${observation.id}.none`} />
         </button>
-        <button type="button" class="secondary" data-answer="unsure" onClick={() => rest('unsure')}>
-          {seen
-            ? words.t('ui:not-sure-of-the-rest')
-            : words.t(`observations:${observation.id}.unsure`)}
+        <button
+          type="button"
+          class="secondary"
+          data-answer="unsure"
+          data-key={KEY_UNSURE}
+          onClick={() => rest('unsure')}
+        >
+          <Key of={KEY_UNSURE} />
+          <Text k={seen ? 'ui:not-sure-of-the-rest' : `observations:${observation.id}.unsure`} />
         </button>
       </div>
     </div>
@@ -68,11 +85,13 @@ export function SignsAnswers({
 function SignRow({
   observation,
   sign,
+  shortcut,
   value,
   onMark
 }: {
   observation: string
   sign: string
+  shortcut: string | undefined
   value: SignValue | undefined
   onMark: (value: SignValue | null) => void
 }) {
@@ -86,12 +105,16 @@ function SignRow({
         type="checkbox"
         id={id}
         data-sign={sign}
+        data-key={shortcut}
         checked={value === 'yes'}
         aria-describedby={hint === undefined ? undefined : `${id}-hint`}
         onChange={event => onMark(event.currentTarget.checked ? 'yes' : null)}
       />
       <label class="sign-label" for={id}>
-        <span class="sign-name">{label}</span>
+        <span class="sign-name">
+          <Key of={shortcut} />
+          <AnswerName observation={observation} answer={sign} />
+        </span>
         {hint !== undefined && (
           <span class="sign-hint" id={`${id}-hint`}>
             {hint}

@@ -1,16 +1,20 @@
 import type { ComponentChildren } from 'preact'
 import type { SaidVerdict } from '../../words/say.ts'
 import { Edge } from './edge.tsx'
+import { Both } from './text.tsx'
 
 /** A verdict as a card with a broad marked edge: signal word, message, and what belongs under it. */
 export function VerdictCard({
   verdict,
+  beside,
   heading,
   children
 }: {
   verdict: SaidVerdict
+  /** The same in the language that stands beside. */
+  beside?: SaidVerdict | undefined
   /** The heading element, so that the first card can take the focus. */
-  heading: (text: string) => ComponentChildren
+  heading: (text: ComponentChildren) => ComponentChildren
   children?: ComponentChildren
 }) {
   const { id, track, signal, signalWord, name, message, why } = verdict
@@ -22,8 +26,14 @@ export function VerdictCard({
           {signalWord !== null && <span class={`signal signal-${signal}`}>{signalWord}</span>}
           {message !== null && name}
         </p>
-        {heading(message ?? name)}
-        {why !== null && <p class="verdict-why">{why}</p>}
+        {heading(
+          <Both text={message ?? name} second={beside && (beside.message ?? beside.name)} />
+        )}
+        {why !== null && (
+          <p class="verdict-why">
+            <Both text={why} second={beside?.why} />
+          </p>
+        )}
         {children}
       </div>
     </article>

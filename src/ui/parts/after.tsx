@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks'
 import type { Answer, Answers as Told } from '../../tree/answers.ts'
-import { Answers } from '../parts/answers.tsx'
-import { useSetting } from '../parts/setting.tsx'
+import { Answers } from './answers.tsx'
+import { useSetting } from './setting.tsx'
 
 /** Questions after the outcome: what to change next time. They change nothing of what was said. */
 export function After({

@@ -1,22 +1,22 @@
 import { useEffect } from 'preact/hooks'
-import type { Words } from '../../words/words.ts'
-import { StepHeading } from '../parts/step-heading.tsx'
-import type { CatalogueEntry } from './bundle.ts'
+import { useSpeech } from './setting.tsx'
+import { StepHeading } from './step-heading.tsx'
+import { Text } from './text.tsx'
 
 /** The first screen: which ferment it is. */
 export function Choose({
-  words,
   trees,
   notice,
   quiet,
   onChoose
 }: {
-  words: Words
-  trees: readonly CatalogueEntry[]
+  /** By their ids. */
+  trees: readonly string[]
   notice: string | null
   quiet: boolean
   onChoose: (tree: string) => void
 }) {
+  const { words } = useSpeech()
   const heading = words.t('ui:choose')
   useEffect(() => {
     document.title = `${heading} · Jarside`
@@ -29,7 +29,7 @@ export function Choose({
       {notice !== null && <p class="notice">{notice}</p>}
       <p class="question-how">{words.t('ui:choose-how')}</p>
       <div class="choose-list">
-        {trees.map(({ id, title, about }) => (
+        {trees.map(id => (
           <button
             key={id}
             type="button"
@@ -38,13 +38,15 @@ export function Choose({
             onClick={() => onChoose(id)}
           >
             <ChooseDrawing />
-            <span class="card-label">{title}</span>
-            <span class="card-hint">{about}</span>
+            <span class="card-label">{words.t(`${id}:title`)}</span>
+            <span class="card-hint">{words.t(`${id}:about`)}</span>
           </button>
         ))}
         <div class="choose-other">
           <p class="card-label">{words.t('ui:something-else')}</p>
-          <p class="card-hint">{words.t('ui:something-else-how')}</p>
+          <p class="card-hint">
+            <Text k="ui:something-else-how" />
+          </p>
         </div>
       </div>
     </section>

@@ -1,15 +1,16 @@
 import { useState } from 'preact/hooks'
-import type { Answers } from '../../tree/answers.ts'
 import { outcomeLines, standingLines } from '../../words/outcome-lines.ts'
-import type { Said } from '../../words/say.ts'
-import { useSetting } from '../parts/setting.tsx'
-import { writeLink } from './link.ts'
-import { addressOf } from './route.ts'
+import { writeLink } from '../opening/link.ts'
+import { addressOf } from '../opening/route.ts'
+import { useSetting } from './setting.tsx'
+import type { WalkInHand } from './use-walk.ts'
 
 /** What can be done with an outcome: print it, take it along as text, or keep a link to its answers. */
-export function Actions({ said, answers }: { said: Said; answers: Answers }) {
+export function Actions({ walk: { told, answers } }: { walk: WalkInHand }) {
   const { words, tree } = useSetting()
   const [done, setDone] = useState('')
+  if (told === null) return null
+  const { said } = told
   const copy = async (text: string, sentence: string) => {
     try {
       await navigator.clipboard.writeText(text)
@@ -20,7 +21,8 @@ export function Actions({ said, answers }: { said: Said; answers: Answers }) {
     }
   }
   const text = () => [...outcomeLines(said, words), '', ...standingLines(said)].join('\n').trim()
-  const link = () => `${location.href.split('#')[0]}${addressOf(null)}${writeLink(tree, answers)}`
+  const link = () =>
+    `${location.href.split('#')[0]}${addressOf(null, words.tag)}${writeLink(tree, answers)}`
   return (
     <div class="keep-it">
       <button type="button" class="secondary" onClick={() => print()}>

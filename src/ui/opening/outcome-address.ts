@@ -1,0 +1,97 @@
+import type { Outcome } from '../../tree/caution.ts'
+import { lessFree, NOTHING_YET, spoken, verdict } from '../../tree/caution.ts'
+import { outcomeToKeep } from '../../tree/keep.ts'
+import { type Tree, USES, type Use } from '../../tree/tree.ts'
+import type { WalkInHand } from '../parts/use-walk.ts'
+import { addressOf } from './route.ts'
+
+/** An outcome by itself, as an address names it. */
+export interface NamedOutcome {
+  readonly outcome: Outcome
+  /**
+   * `whole`: all that one jar came to. `general`: what is said of such jars. `other-edition`: the
+   * address was made with another edition, so that its notes mean nothing any more.
+   */
+  readonly standing: 'whole' | 'general' | 'other-edition'
+}
+
+const FINGERPRINT_LENGTH = 6
+
+/** The verdicts of an outcome as they stand in an address: `pressure-hazard+normal-growth`. */
+const verdictsOf = (outcome: Outcome) => spoken(outcome).join('+')
+
+/**
+ * What an outcome of one jar comes to, as a fragment: verdicts, use, notes by their number in the tree.
+ * Only what follows from container and batch is in it: `outcomeToKeep` has made the outcome.
+ */
+export function writeOutcome(tree: Tree, outcome: Outcome, language: string): string {
+  const names = notesOf(tree)
+  const numbers = outcome.notes.map(note => names.indexOf(note)).sort((a, b) => a - b)
+  const parts = [
+    `${addressOf(tree.id, language)}@${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`,
+    verdictsOf(outcome),
+    outcome.use,
+    ...(numbers.length > 0 ? [numbers.join('.')] : [])
+  ]
+  return parts.join('/')
+}
+
+/** The general sheet of an outcome's verdicts, short enough to be typed. */
+export const writeGeneral = (tree: Tree, outcome: Outcome, language: string): string =>
+  `${addressOf(tree.id, language)}/${verdictsOf(outcome)}`
+
+/**
+ * The outcome of a finished walk that may leave the device; null when somebody needs help, because
+ * the jar alone would then say less than was said.
+ */
+export function outcomeToShare(tree: Tree, { answers, report }: WalkInHand): Outcome | null {
+  if (report === null || report.outcome.person !== null) return null
+  return outcomeToKeep(tree, answers)
+}
+
+/** Reads `likely-mold`, `likely-mold/never`, `normal-growth/not-yet/3.17`; null when it names no outcome. */
+export function readOutcome(
+  tree: Tree,
+  text: string,
+  fingerprint: string | null
+): NamedOutcome | null {
+  const [names = '', use, numbers] = text.split('/')
+  const general = generalOutcome(tree, names.split('+'))
+  if (general === null) return null
+  const named = USES.find(known => known === use)
+  if (named === undefined || fingerprint === null) return { outcome: general, standing: 'general' }
+  if (fingerprint !== tree.fingerprint.slice(0, FINGERPRINT_LENGTH)) {
+    return { outcome: general, standing: 'other-edition' }
+  }
+  const all = notesOf(tree)
+  const notes = (numbers?.split('.') ?? []).map(number => all[Number(number)])
+  if (notes.some(note => note === undefined)) return { outcome: general, standing: 'general' }
+  // An address that was tampered with may be more cautious than its verdicts, never less.
+  const ceiling = spoken(general).map(id => verdict(tree, id).ceiling)
+  return {
+    outcome: {
+      ...general,
+      use: ceiling.reduce<Use>(lessFree, named),
+      notes: notes.filter(note => note !== undefined)
+    },
+    standing: 'whole'
+  }
+}
+
+/**
+ * What is said of such jars in general: no jar was looked at, so nothing is freed, and where a person
+ * needs help nothing is drunk. Null unless every verdict is known and each track has at most one.
+ */
+export function generalOutcome(tree: Tree, verdicts: readonly string[]): Outcome | null {
+  let outcome: Outcome = { ...NOTHING_YET, use: 'not-yet' }
+  for (const id of verdicts) {
+    const known = tree.verdicts.find(candidate => candidate.id === id)
+    if (known === undefined || outcome[known.track] !== null) return null
+    const use = known.track === 'person' ? 'never' : known.ceiling
+    outcome = { ...outcome, [known.track]: id, use: lessFree(outcome.use, use) }
+  }
+  return verdicts.length === 0 ? null : outcome
+}
+
+/** The notes of a tree in an order that its fingerprint fixes. */
+const notesOf = (tree: Tree): readonly string[] => Object.keys(tree.advice.notes).sort()

@@ -1,0 +1,60 @@
+import type { OfficePack } from '../../office/office-pack.ts'
+import type { Language } from '../../words/languages.ts'
+import type { TextKey } from '../../words/words.ts'
+import { Choose } from '../parts/choose.tsx'
+import { Foot } from '../parts/foot.tsx'
+import { Masthead } from '../parts/masthead.tsx'
+import { type Speech, SpeechProvider } from '../parts/setting.tsx'
+
+/** What stands before a walk: the choice of a ferment, or word that the chosen one is on its way. */
+export function Before({
+  speech,
+  languages,
+  onLanguage,
+  trees,
+  notice,
+  quiet,
+  office,
+  today,
+  onChoose
+}: {
+  speech: Speech
+  languages: readonly Language[]
+  onLanguage: (tag: string) => void
+  /** The ids to choose from; null while the chosen one is opened. */
+  trees: readonly string[] | null
+  notice: TextKey | null
+  quiet: boolean
+  office: OfficePack | null
+  today: Date
+  onChoose: (tree: string) => void
+}) {
+  const { words } = speech
+  return (
+    <SpeechProvider value={speech}>
+      <div class="screen">
+        <Masthead
+          title={null}
+          draft={false}
+          languages={languages}
+          onLanguage={onLanguage}
+          onBack={null}
+          onStartOver={null}
+        />
+        <main class="main">
+          {trees === null ? (
+            <p role="status">{words.t('ui:opening')}</p>
+          ) : (
+            <Choose
+              trees={trees}
+              notice={notice && words.t(notice)}
+              quiet={quiet}
+              onChoose={onChoose}
+            />
+          )}
+        </main>
+        <Foot office={office} today={today} />
+      </div>
+    </SpeechProvider>
+  )
+}

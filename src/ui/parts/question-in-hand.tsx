@@ -1,0 +1,40 @@
+import { alarmsOf } from '../../words/alarms.ts'
+import { Alarms } from './alarms.tsx'
+import { Answers } from './answers.tsx'
+import { QuestionFrame } from './question-frame.tsx'
+import { useSetting } from './setting.tsx'
+import type { WalkInHand } from './use-walk.ts'
+
+/** The question that a walk has come to, under whatever cannot wait for its end. */
+export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boolean }) {
+  const { tree, words, second } = useSetting()
+  const { question, walked, answers, changing, progress } = walk
+  if (question === null) return null
+  const alarms = (of: typeof words) => alarmsOf(tree, walked.outcome, of)
+  return (
+    <>
+      <Alarms alarms={alarms(words)} beside={second && alarms(second.words)} />
+      <QuestionFrame
+        observation={question.id}
+        question={walked.asks?.question ?? null}
+        quiet={quiet}
+        progress={changing ? words.t('ui:changing') : progressText(words.t, progress)}
+      >
+        <Answers
+          observation={question}
+          told={answers}
+          onAnswer={told => walk.answer(question.id, told)}
+        />
+      </QuestionFrame>
+    </>
+  )
+}
+
+/** How far a walk has come, in words. */
+export function progressText(
+  t: (key: `${string}:${string}`, values?: Record<string, number>) => string,
+  { question, atMostMore }: WalkInHand['progress']
+): string {
+  const more = atMostMore === 0 ? t('ui:the-last') : t('ui:at-most-more', { count: atMostMore })
+  return `${t('ui:question', { number: question })}, ${more}`
+}

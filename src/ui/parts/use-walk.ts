@@ -1,0 +1,102 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { createSession } from '../../machine/session.ts'
+import { type Report, reportOn, type WalkReport } from '../../office/report.ts'
+import type { Answer, Answers } from '../../tree/answers.ts'
+import { EMERGENCY, emergenciesTold } from '../../tree/emergency.ts'
+import type { Observation } from '../../tree/observation.ts'
+import { askedOn, type Progress, progressOf } from '../../tree/progress.ts'
+import { type Walk, walk } from '../../tree/walk.ts'
+import { cautionsOf } from '../../words/beside.ts'
+import { say } from '../../words/say.ts'
+import type { Told } from './outcome.tsx'
+import { type Setting, useSetting } from './setting.tsx'
+
+/** One caller's walk as every place shows it. */
+export interface WalkInHand {
+  readonly answers: Answers
+  readonly walked: Walk
+  /** The observations asked so far, in order. */
+  readonly asked: readonly string[]
+  /** What the screen asks for, the next question or an earlier one being changed; null at the outcome. */
+  readonly question: Observation | null
+  readonly changing: boolean
+  readonly progress: Progress
+  readonly report: WalkReport | null
+  readonly told: Told | null
+  readonly emergency: boolean
+  /** Whether anything was answered or changed since the walk was opened. */
+  readonly moved: boolean
+  answer(observation: string, answer: Answer): void
+  /** Tells an answer without leaving the question or outcome shown. */
+  replace(observation: string, answer: Answer): void
+  withdraw(observation: string): void
+  /** Tells a whole set of answers in place of all that was told. */
+  retell(answers: Answers): void
+  /** Shows an earlier question again; null returns to the walk. */
+  change(observation: string | null): void
+  /** The question before the one shown; null on the first. */
+  readonly before: string | null
+  /** The question whose answer is an emergency. */
+  readonly emergencyAt: string | null
+}
+
+/** Opens a walk with the answers it starts from, and follows it. */
+export function useWalk(start: Answers): WalkInHand {
+  const setting = useSetting()
+  const { tree, office, today } = setting
+  const session = useMemo(() => createSession(tree, start), [tree, start])
+  const [, redraw] = useState(0)
+  const [changing, setChanging] = useState<string | null>(null)
+  const [moved, setMoved] = useState(false)
+  useEffect(() => session.subscribe(() => redraw(n => n + 1)), [session])
+
+  const answers = session.answers()
+  const walked = walk(tree, answers)
+  const asked = askedOn(tree, walked)
+  const shown = changing ?? walked.asks?.observation ?? null
+  const at = shown === null ? asked.length : asked.indexOf(shown)
+  const report = walked.finished ? reportOn(tree, answers, office, today) : null
+  const [emergency] = emergenciesTold(tree, answers)
+
+  const change = (observation: string | null) => {
+    setMoved(true)
+    setChanging(observation)
+  }
+  return {
+    answers,
+    walked,
+    asked,
+    question: shown === null ? null : (tree.observations[shown] ?? null),
+    changing: changing !== null,
+    progress: progressOf(tree, answers, walked),
+    report,
+    told: report === null ? null : tellOf(setting, report),
+    emergency: report?.outcome.person === EMERGENCY && changing === null,
+    moved,
+    answer(observation, told) {
+      change(null)
+      // What was told before is replaced whole: a mark taken off is off.
+      session.replace(observation, told)
+    },
+    replace: (observation, told) => session.replace(observation, told),
+    withdraw(observation) {
+      change(null)
+      session.withdraw(observation)
+    },
+    retell(told) {
+      change(null)
+      session.retell(told)
+    },
+    change,
+    before: asked[(at < 0 ? asked.length : at) - 1] ?? null,
+    emergencyAt: emergency?.observation ?? null
+  }
+}
+
+/** Words a finished report in the language of the screen, and in the one that stands beside it. */
+export function tellOf({ words, second, sources }: Setting, report: Report): Told {
+  const said = say(report, words, sources)
+  if (second === null) return { said, beside: null }
+  const beside = say(report, second.words, sources)
+  return { said, beside: second.shows === 'everything' ? beside : cautionsOf(beside) }
+}
