@@ -13,7 +13,9 @@ export function jarside(args) {
   // Ctrl-C reaches the child as well, which ends in its own way: this process only waits for it.
   process.on('SIGINT', () => {})
   const { status, signal } = spawnSync(process.execPath, ['--import', tsx, main, ...args], {
-    stdio: 'inherit'
+    stdio: 'inherit',
+    // The command may be called from any folder; how its source is compiled stands here.
+    env: { ...process.env, TSX_TSCONFIG_PATH: join(root, 'tsconfig.json') }
   })
   return signal === 'SIGINT' ? 130 : (status ?? 1)
 }

@@ -5,12 +5,13 @@ import { MissingText } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { check } from './check.ts'
 import type { Command } from './command.ts'
+import { handout } from './handout.ts'
 import { list } from './list.ts'
 import { loadProject, type OpenProject } from './read-project.ts'
 import { say, type Terminal } from './terminal.ts'
 import { walkCommand } from './walk.ts'
 
-const COMMANDS: readonly Command[] = [walkCommand, list, check]
+const COMMANDS: readonly Command[] = [walkCommand, list, check, handout]
 
 const MANUAL = `NAME
   jarside - decision trees for questions about a home ferment
@@ -19,7 +20,7 @@ USAGE
   jarside <command> [options]
 
 COMMANDS
-${COMMANDS.map(({ name, summary }) => `  ${name.padEnd(8)}${summary}`).join('\n')}
+${COMMANDS.map(({ name, summary }) => `  ${name.padEnd(9)}${summary}`).join('\n')}
 
 OPTIONS
   --help     show this page, or after a command that command's page

@@ -1,10 +1,6 @@
-import { formatFinding } from '../findings/format-finding.ts'
-import { nearestNames } from '../findings/nearest-name.ts'
 import { reportOn } from '../office/report.ts'
-import type { Tree } from '../tree/tree.ts'
 import { walk } from '../tree/walk.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
-import { BadUse, didYouMean } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { readTold } from './given.ts'
 import { walkInteractively } from './interactive-walk.ts'
@@ -12,9 +8,9 @@ import { readLines } from './line-reader.ts'
 import type { Making } from './making.ts'
 import { outcomeText } from './outcome-text.ts'
 import { createPaint } from './paint.ts'
-import type { Project } from './read-project.ts'
 import { reportJson } from './report-json.ts'
-import { print, say, type Terminal } from './terminal.ts'
+import { print, say } from './terminal.ts'
+import { treeNamed } from './tree-named.ts'
 import { unfinishedText } from './unfinished-text.ts'
 import { WALK_MANUAL } from './walk-manual.ts'
 
@@ -69,27 +65,4 @@ export const walkCommand: Command = {
     }
     return values.strict && !report.walk.finished ? 1 : 0
   }
-}
-
-/** The tree that was named; undefined, with its findings on the error stream, where it has some. */
-function treeNamed(
-  { loaded, files }: Project,
-  positionals: readonly string[],
-  terminal: Terminal
-): Tree | undefined {
-  const authored = files.flatMap(({ path }) => /^trees\/([^/.]+)\.yaml$/.exec(path)?.[1] ?? [])
-  const [name, ...rest] = positionals
-  if (name === undefined || rest.length > 0) {
-    throw new BadUse(`Name one tree to walk: ${authored.map(id => `\`${id}\``).join(', ')}.`)
-  }
-  const tree = loaded.trees.find(({ id }) => id === name)
-  if (tree) return tree
-  if (!authored.includes(name)) {
-    const near = didYouMean(nearestNames(name, authored))
-    throw new BadUse(`There is no tree \`${name}\`.${near} Trees: ${authored.join(', ')}.`)
-  }
-  const textOf = (path: string) => files.find(file => file.path === path)?.text
-  say(terminal.errors, ...loaded.findings.map(finding => formatFinding(finding, textOf)))
-  say(terminal.errors, `\`${name}\` cannot be walked until these are mended: jarside check.`)
-  return undefined
 }

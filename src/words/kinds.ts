@@ -35,7 +35,8 @@ export function kindOf(namespace: string, key: string): Kind {
     case 'verdicts':
       return rest.at(-1) === 'name' ? 'label' : 'advice'
     case 'ui':
-      return first === 'referral' ? 'referral' : SCREEN_CAUTIONS.has(first) ? 'caution' : 'label'
+      if (first === 'referral') return 'referral'
+      return SCREEN_CAUTIONS.has(first) || key === 'sheet.general' ? 'caution' : 'label'
     default:
       return BY_FIRST_WORD[first] ?? 'label'
   }

@@ -15,9 +15,11 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
     folders: ['tree', 'office', 'machine', 'words'],
     packages: ['preact', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
+  paper: { folders: ['tree', 'office', 'words', 'ui'], packages: ['preact-render-to-string'] },
   cli: {
-    folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words', 'ui'],
+    folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words', 'ui', 'paper'],
     packages: [
+      'playwright-core',
       'node:fs',
       'node:path',
       'node:process',

@@ -1,14 +1,19 @@
 import { useEffect, useState } from 'preact/hooks'
 import { type OfficePack, readOfficePack } from '../../office/office-pack.ts'
 
-/** The office pack is this installation's own file; without it the two fixed numbers stand. */
-export function useOffice(address = './office.json'): OfficePack | null {
+/**
+ * The office pack is this installation's own file; without it the two fixed numbers stand. It is read
+ * again whenever `again` changes; until then, and where that fails, the numbers read before stand.
+ */
+export function useOffice(address = './office.json', again = ''): OfficePack | null {
   const [office, setOffice] = useState<OfficePack | null>(null)
   useEffect(() => {
     fetch(address).then(
-      async answer => setOffice(answer.ok ? readOfficePack(await answer.json()) : null),
+      async answer => {
+        if (answer.ok) setOffice(readOfficePack(await answer.json()))
+      },
       () => undefined
     )
-  }, [address])
+  }, [address, again])
   return office
 }

@@ -16,7 +16,8 @@ export function Before({
   quiet,
   office,
   today,
-  onChoose
+  onChoose,
+  onLeave = null
 }: {
   speech: Speech
   languages: readonly Language[]
@@ -28,6 +29,8 @@ export function Before({
   office: OfficePack | null
   today: Date
   onChoose: (tree: string) => void
+  /** Back to what stands before the choice, where anything does. */
+  onLeave?: (() => void) | null
 }) {
   const { words } = speech
   return (
@@ -38,8 +41,8 @@ export function Before({
           draft={false}
           languages={languages}
           onLanguage={onLanguage}
-          onBack={null}
-          onStartOver={null}
+          onBack={onLeave}
+          onStartOver={onLeave}
         />
         <main class="main">
           {trees === null ? (

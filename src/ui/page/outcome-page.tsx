@@ -2,10 +2,12 @@ import { useEffect, useMemo } from 'preact/hooks'
 import { reportOf } from '../../office/report.ts'
 import type { Language } from '../../words/languages.ts'
 import { type NamedOutcome, readOutcome } from '../opening/outcome-address.ts'
+import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
 import { Foot } from '../parts/foot.tsx'
 import { Masthead } from '../parts/masthead.tsx'
 import { Outcome } from '../parts/outcome.tsx'
 import { useSetting } from '../parts/setting.tsx'
+import { Sheet } from '../parts/sheet.tsx'
 import { tellOf } from '../parts/use-walk.ts'
 
 /** An outcome that an address names: from a sheet of paper, or taken home from the kiosk. */
@@ -37,33 +39,42 @@ export function OutcomePage({
     document.title = `${heading} · ${title} · Jarside`
   }, [heading, title])
   return (
-    <div class="screen">
-      <Masthead
-        title={title}
-        draft={tree.review.state === 'draft'}
-        languages={languages}
-        onLanguage={onLanguage}
-        onBack={null}
-        onStartOver={onLeave}
-      />
-      <main class="main">
-        <p class="notice" role="status">
-          {words.t(NOTICES[read?.standing ?? 'unknown'])}
-        </p>
-        <div class="keep-it">
-          <button type="button" class="primary" data-action="ask" onClick={onAsk}>
-            {words.t('ui:ask-about-mine')}
-          </button>
-          {told !== null && (
-            <button type="button" class="secondary" onClick={() => print()}>
-              {words.t('ui:print')}
+    <>
+      <div class="screen">
+        <Masthead
+          title={title}
+          draft={tree.review.state === 'draft'}
+          languages={languages}
+          onLanguage={onLanguage}
+          onBack={null}
+          onStartOver={onLeave}
+        />
+        <main class="main">
+          <p class="notice" role="status">
+            {words.t(NOTICES[read?.standing ?? 'unknown'])}
+          </p>
+          <div class="keep-it">
+            <button type="button" class="primary" data-action="ask" onClick={onAsk}>
+              {words.t('ui:ask-about-mine')}
             </button>
-          )}
-        </div>
-        {told !== null && <Outcome {...told} quiet={quiet} />}
-      </main>
-      <Foot office={office} today={today} />
-    </div>
+            {told !== null && (
+              <button type="button" class="secondary" onClick={() => print()}>
+                {words.t('ui:print')}
+              </button>
+            )}
+          </div>
+          {told !== null && <Outcome {...told} quiet={quiet} />}
+        </main>
+        <Foot office={office} today={today} />
+      </div>
+      {told !== null && read !== null && (
+        <Sheet
+          {...told}
+          general={read.standing !== 'whole'}
+          address={sheetAddress(tree, read.outcome, words.tag, homeOf(office), read.standing === 'whole' ? 'one jar' : 'general')}
+        />
+      )}
+    </>
   )
 }
 

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useRef, useState } from 'preact/hooks'
 import type { Interval } from '../../tree/answers.ts'
 import type { MeasureObservation } from '../../tree/observation.ts'
 import { measured } from '../../tree/tell.ts'
@@ -26,6 +26,7 @@ export function MeasureAnswers({
   const [typed, setTyped] = useState(before === undefined ? '' : `${before.reading}`)
   const [instrument, setInstrument] = useState(before?.instrument ?? '')
   const [error, setError] = useState<string | null>(null)
+  const field = useRef<HTMLInputElement>(null)
   const id = `measure-${observation.id}`
   const needsInstrument = observation.instruments.length > 1
 
@@ -36,7 +37,7 @@ export function MeasureAnswers({
     const fault = faultOf(value, observation, unit, words.t)
     setError(fault)
     if (fault !== null || value === null) {
-      document.getElementById(id)?.focus()
+      field.current?.focus()
       return
     }
     onAnswer(measured(observation, value, instrument === '' ? undefined : instrument))
@@ -58,6 +59,7 @@ export function MeasureAnswers({
         <label for={id}>{words.t(`ui:prompts.number-${observation.unit}`)}</label>
         <input
           id={id}
+          ref={field}
           inputMode="decimal"
           autocomplete="off"
           value={typed}

@@ -1,6 +1,7 @@
 import type { Said, SectionId } from '../../words/say.ts'
 import { sourceLine } from '../../words/sources.ts'
 import { Calls } from './calls.tsx'
+import { SectionPart } from './section-part.tsx'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Both, Text } from './text.tsx'
@@ -66,7 +67,8 @@ export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
   )
 }
 
-function DoNow({ said, beside }: Told) {
+/** What to do now, as numbered steps, and when to look again. */
+export function DoNow({ said, beside }: Told) {
   const { words } = useSpeech()
   return (
     <section class="do-now" aria-label={words.t('ui:do-now')}>
@@ -101,34 +103,6 @@ function Sections({ said, beside, ids }: Told & { ids: readonly SectionId[] }) {
         />
       ))}
     </>
-  )
-}
-
-function SectionPart({
-  id,
-  title,
-  lines,
-  beside
-}: Said['sections'][number] & { beside: Said['sections'][number] | undefined }) {
-  return (
-    <section class="section" data-section={id}>
-      <h2>
-        <Both text={title} second={beside?.title} />
-      </h2>
-      {lines.length === 1 ? (
-        <p>
-          <Both text={lines[0] ?? ''} second={beside?.lines[0]} />
-        </p>
-      ) : (
-        <ul>
-          {lines.map((line, at) => (
-            <li key={line}>
-              <Both text={line} second={beside?.lines[at]} />
-            </li>
-          ))}
-        </ul>
-      )}
-    </section>
   )
 }
 

@@ -10,7 +10,8 @@ export function StringOfMouths({
   asked,
   answers,
   current,
-  onChange
+  onChange,
+  quiet = false
 }: {
   /** The observations asked so far, in order. */
   asked: readonly string[]
@@ -18,14 +19,18 @@ export function StringOfMouths({
   /** The observation on the screen; null at the outcome. */
   current: string | null
   onChange: (observation: string) => void
+  /** The reader has done nothing yet: the page around stays where it is. */
+  quiet?: boolean
 }) {
   const { words } = useSetting()
   const list = useRef<HTMLOListElement>(null)
   // On a narrow screen the string is longer than its room: the current mouth must be in sight.
   useEffect(() => {
+    if (quiet) return
     const here = list.current?.querySelector('[aria-current]') ?? list.current?.lastElementChild
     here?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
-  })
+    // Not when drawings or an office arrive meanwhile: nobody moved then.
+  }, [current, asked.length, quiet])
   const beads = current === null || asked.includes(current) ? asked : [...asked, current]
   return (
     <nav class="string" aria-label={words.t('ui:trail')}>

@@ -2,6 +2,9 @@ import { type Kind, kindOf } from '../../words/kinds.ts'
 import type { TextKey, Values } from '../../words/words.ts'
 import { type Speech, useSpeech } from './setting.tsx'
 
+/** A second language longer than this starts a line of its own even where room is short. */
+const LONG = 110
+
 /** The kinds of text that are never left to a draft translation alone. */
 const NEVER_ALONE: ReadonlySet<Kind> = new Set(['action', 'referral', 'caution'])
 
@@ -18,7 +21,10 @@ export function Both({ text, second }: { text: string; second: string | null | u
   return (
     <>
       {text}{' '}
-      <span class="second" lang={speech.second?.words.tag}>
+      <span
+        class={second.length > LONG ? 'second second-long' : 'second'}
+        lang={speech.second?.words.tag}
+      >
         {second}
       </span>
     </>
@@ -26,11 +32,7 @@ export function Both({ text, second }: { text: string; second: string | null | u
 }
 
 /** What stands under a text in the second language; null where none is shown. */
-export function secondText(
-  { second }: Speech,
-  k: TextKey,
-  values: Values | undefined
-): string | null {
+export function secondText({ second }: Speech, k: TextKey, values?: Values): string | null {
   if (second === null) return null
   const [namespace = '', key = ''] = k.split(':')
   const shown = second.shows === 'everything' || NEVER_ALONE.has(kindOf(namespace, key))

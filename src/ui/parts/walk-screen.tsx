@@ -2,12 +2,15 @@ import type { ComponentChildren } from 'preact'
 import { useEffect } from 'preact/hooks'
 import type { Answers as AnswerSet } from '../../tree/answers.ts'
 import type { Language } from '../../words/languages.ts'
+import { outcomeToShare } from '../opening/outcome-address.ts'
+import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
 import { Emergency } from './emergency.tsx'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'
 import { Outcome } from './outcome.tsx'
 import { QuestionInHand } from './question-in-hand.tsx'
 import { useSetting } from './setting.tsx'
+import { Sheet } from './sheet.tsx'
 import { StringOfMouths } from './string-of-mouths.tsx'
 import { useWalk, type WalkInHand } from './use-walk.ts'
 
@@ -16,6 +19,7 @@ export function WalkScreen({
   start,
   notice,
   quiet = true,
+  ownsPage = true,
   languages = [],
   onLanguage = () => undefined,
   onLeave,
@@ -27,11 +31,13 @@ export function WalkScreen({
   notice: string | null
   /** The page has only just loaded: the focus stays where the reader put it. */
   quiet?: boolean
+  /** The page is this walk's alone: its title, its main part, and what it prints. */
+  ownsPage?: boolean
   languages?: readonly Language[]
   onLanguage?: (tag: string) => void
-  /** Back from the first question. */
-  onLeave: () => void
-  onStartOver?: () => void
+  /** Back from the first question; null where nothing stands before it. */
+  onLeave: (() => void) | null
+  onStartOver?: (() => void) | null
   /** What this place offers under an outcome. */
   underOutcome?: (walk: WalkInHand) => ComponentChildren
   /** What this place shows under the foot. */
@@ -43,44 +49,54 @@ export function WalkScreen({
   const title = words.t(`${tree.id}:title`)
   const heading = question ? words.t(`observations:${question.id}.ask`) : words.t('ui:outcome')
   useEffect(() => {
-    document.title = `${heading} · ${title} · Jarside`
+    if (ownsPage) document.title = `${heading} · ${title} · Jarside`
   }, [heading, title])
+  const Main = ownsPage ? 'main' : 'div'
 
   if (walk.emergency && told !== null) {
     return (
-      <main class="screen screen-emergency">
+      <Main class="screen screen-emergency">
         <Emergency {...told} onTakeBack={() => walk.change(walk.emergencyAt)} />
-      </main>
+      </Main>
     )
   }
   return (
-    <div class="screen">
-      <Masthead
-        title={title}
-        draft={tree.review.state === 'draft'}
-        languages={languages}
-        onLanguage={onLanguage}
-        onBack={before === null ? onLeave : () => walk.change(before)}
-        onStartOver={onStartOver}
-      />
-      <StringOfMouths
-        asked={asked}
-        answers={answers}
-        current={question?.id ?? null}
-        onChange={walk.change}
-      />
-      <main class="main">
-        {notice !== null && !moved && <p class="notice">{notice}</p>}
-        {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
-        {question === null && told !== null && (
-          <>
-            <Outcome {...told} quiet={quiet && !moved} />
-            {underOutcome?.(walk)}
-          </>
-        )}
-      </main>
-      <Foot office={office} today={today} />
-      {foot}
-    </div>
+    <>
+      <div class="screen">
+        <Masthead
+          title={title}
+          draft={tree.review.state === 'draft'}
+          languages={languages}
+          onLanguage={onLanguage}
+          onBack={before === null ? onLeave : () => walk.change(before)}
+          onStartOver={onStartOver}
+        />
+        <StringOfMouths
+          asked={asked}
+          answers={answers}
+          current={question?.id ?? null}
+          onChange={walk.change}
+          quiet={quiet && !moved}
+        />
+        <Main class="main">
+          {notice !== null && !moved && <p class="notice">{notice}</p>}
+          {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
+          {question === null && told !== null && (
+            <>
+              <Outcome {...told} quiet={quiet && !moved} />
+              {underOutcome?.(walk)}
+            </>
+          )}
+        </Main>
+        <Foot office={office} today={today} />
+        {foot}
+      </div>
+      {ownsPage && question === null && told !== null && (
+        <Sheet
+          {...told}
+          address={sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
+        />
+      )}
+    </>
   )
 }

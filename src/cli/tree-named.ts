@@ -1,0 +1,29 @@
+import { formatFinding } from '../findings/format-finding.ts'
+import { nearestNames } from '../findings/nearest-name.ts'
+import type { Tree } from '../tree/tree.ts'
+import { BadUse, didYouMean } from './bad-use.ts'
+import type { Project } from './read-project.ts'
+import { say, type Terminal } from './terminal.ts'
+
+/** The tree that was named; undefined, with its findings on the error stream, where it has some. */
+export function treeNamed(
+  { loaded, files }: Project,
+  positionals: readonly string[],
+  terminal: Terminal
+): Tree | undefined {
+  const authored = files.flatMap(({ path }) => /^trees\/([^/.]+)\.yaml$/.exec(path)?.[1] ?? [])
+  const [name, ...rest] = positionals
+  if (name === undefined || rest.length > 0) {
+    throw new BadUse(`Name one tree: ${authored.map(id => `\`${id}\``).join(', ')}.`)
+  }
+  const tree = loaded.trees.find(({ id }) => id === name)
+  if (tree) return tree
+  if (!authored.includes(name)) {
+    const near = didYouMean(nearestNames(name, authored))
+    throw new BadUse(`There is no tree \`${name}\`.${near} Trees: ${authored.join(', ')}.`)
+  }
+  const textOf = (path: string) => files.find(file => file.path === path)?.text
+  say(terminal.errors, ...loaded.findings.map(finding => formatFinding(finding, textOf)))
+  say(terminal.errors, `\`${name}\` cannot be used until these are mended: jarside check.`)
+  return undefined
+}

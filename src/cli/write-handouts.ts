@@ -1,0 +1,51 @@
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { chromium } from 'playwright-core'
+import { type HandoutOf, handoutHtml } from '../paper/handout.tsx'
+import { fitSheet, SHEET_TYPE } from '../ui/parts/fit-sheet.ts'
+import { BadUse } from './bad-use.ts'
+import { BROWSER_FLAGS, browserProgram } from './browser.ts'
+
+/** One handout as it was written: its files' name, and whether it fits on one side. */
+export interface Written {
+  readonly name: string
+  readonly fitted: boolean
+}
+
+/**
+ * Writes handouts into a folder, one by one, each as tagged PDF and as HTML.
+ *
+ * @throws BadUse when there is no browser to print with.
+ */
+export async function* writeHandouts(
+  handouts: readonly HandoutOf[],
+  folder: string
+): AsyncGenerator<Written> {
+  const executablePath = browserProgram()
+  if (executablePath === undefined) {
+    throw new BadUse(
+      'Printing needs Chromium or Chrome: install it, or name it in JARSIDE_BROWSER.'
+    )
+  }
+  mkdirSync(folder, { recursive: true })
+  const browser = await chromium.launch({ executablePath, args: [...BROWSER_FLAGS] })
+  try {
+    const page = await browser.newPage()
+    for (const handout of handouts) {
+      const { tree, verdict, language, paper } = handout
+      const name = `${tree.id}-${verdict}-${language}-${paper}`
+      await page.setContent(handoutHtml(handout))
+      await page.evaluate(() => document.fonts.ready)
+      const { size, fitted } = await page
+        .locator('.sheet')
+        // Sent into the page as its text: the function takes nothing along.
+        .evaluate(fitSheet, SHEET_TYPE)
+      writeFileSync(join(folder, `${name}.html`), handoutHtml(handout, size))
+      const pdf = await page.pdf({ tagged: true, outline: true, preferCSSPageSize: true })
+      writeFileSync(join(folder, `${name}.pdf`), pdf)
+      yield { name, fitted }
+    }
+  } finally {
+    await browser.close()
+  }
+}
