@@ -15,6 +15,8 @@ export interface BrowserBundle {
   readonly screens: Readonly<Record<string, Texts>>
   /** By tree, then by language tag: the words of that tree. */
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
+  /** By tree, then by language tag: callers' own words for what the tree asks. */
+  readonly said: Readonly<Record<string, Loaded['said']>>
   /** The drawings of each tree, by picture id. */
   readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
 }
@@ -46,6 +48,7 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
     words: Object.fromEntries(
       loaded.trees.map(tree => [tree.id, eachLanguage(loaded, words => treeWords(tree, words))])
     ),
+    said: Object.fromEntries(loaded.trees.map(tree => [tree.id, saidOf(tree, loaded)])),
     drawings: Object.fromEntries(bundles.map(([id, { pictures }]) => [id, drawn(folder, pictures)]))
   }
 }
@@ -61,6 +64,14 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
   })
   return { ui: words.ui, ...Object.fromEntries(titles) }
 }
+
+const saidOf = ({ observations }: Tree, { said }: Loaded): Loaded['said'] =>
+  Object.fromEntries(
+    Object.entries(said).map(([tag, phrases]) => [
+      tag,
+      phrases.filter(({ observation }) => Object.hasOwn(observations, observation))
+    ])
+  )
 
 function treeWords(tree: Tree, words: Texts): Texts {
   const named = namedIn(tree)

@@ -1,4 +1,5 @@
 import type { Tree } from '../../tree/tree.ts'
+import type { SaidPhrase } from '../../words/facts/fact.ts'
 import type { Language } from '../../words/languages.ts'
 import type { SourceLedger } from '../../words/sources.ts'
 import type { Setting } from '../parts/setting.tsx'
@@ -41,4 +42,6 @@ export interface TreeOpener {
   readonly open: Opened<TreeBundle>
   readonly draw: Opened<Readonly<Record<string, string>>>
   readonly words: Readonly<Record<string, Opened<Texts>>>
+  /** Callers' own words, by language tag: the desk alone reads them. */
+  readonly said: Opened<Readonly<Record<string, readonly SaidPhrase[]>>>
 }

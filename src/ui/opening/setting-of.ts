@@ -5,7 +5,7 @@ import type { OpenedTree } from './use-tree.ts'
 
 /** Everything that the parts of one walk share, of what has arrived. */
 export function settingOf(
-  { bundle: { tree, sources, pictures }, texts, drawings }: OpenedTree,
+  { bundle: { tree, sources, pictures }, texts, drawings }: Omit<OpenedTree, 'tag'>,
   screens: { readonly tag: string; readonly texts: TextsByTag },
   office: OfficePack | null,
   today: Date

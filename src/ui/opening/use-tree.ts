@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { SOURCE_TAG } from '../../words/words.ts'
 import type { Texts, TreeBundle, TreeOpener } from './bundle.ts'
 import type { TextsByTag } from './speech.ts'
@@ -8,11 +8,16 @@ export interface OpenedTree {
   readonly bundle: TreeBundle
   readonly texts: TextsByTag
   readonly drawings: Readonly<Record<string, string>>
+  /** The first of the languages asked for, of those whose words have arrived. */
+  readonly tag: string
 }
 
 const NO_DRAWINGS: OpenedTree['drawings'] = {}
 
-/** Opens a tree in some languages: null while it is on its way, `failed` when it cannot be had. */
+/**
+ * Opens a tree in some languages: null while it is on its way, `failed` when it cannot be had. While a
+ * further language is on its way the walk goes on in the one before: nothing told is lost.
+ */
 export function useTree(
   opener: TreeOpener | undefined,
   tags: readonly string[]
@@ -21,7 +26,9 @@ export function useTree(
   const [others, setOthers] = useState<Readonly<Record<string, Texts>>>({})
   const [drawings, setDrawings] = useState(NO_DRAWINGS)
   const [failed, setFailed] = useState(false)
+  const begun = useRef(false)
   useEffect(() => {
+    begun.current = false
     setBundle(null)
     setOthers({})
     setDrawings(NO_DRAWINGS)
@@ -46,9 +53,17 @@ export function useTree(
       )
     }
   }, [opener, tags.join()])
+  const spoken = useRef(SOURCE_TAG)
   if (failed) return 'failed'
-  if (bundle === null || tags.some(tag => tag !== SOURCE_TAG && others[tag] === undefined)) {
-    return null
+  const missing = tags.some(tag => tag !== SOURCE_TAG && others[tag] === undefined)
+  if (!missing) spoken.current = tags[0] ?? SOURCE_TAG
+  const known = spoken.current === SOURCE_TAG || others[spoken.current] !== undefined
+  if (bundle === null || (missing && (!begun.current || !known))) return null
+  begun.current = true
+  return {
+    bundle,
+    drawings,
+    texts: { ...others, [SOURCE_TAG]: bundle.texts },
+    tag: spoken.current
   }
-  return { bundle, drawings, texts: { ...others, [SOURCE_TAG]: bundle.texts } }
 }

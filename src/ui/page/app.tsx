@@ -10,9 +10,9 @@ import { usePageLanguage, useScreens } from '../opening/use-screens.ts'
 import { useTree } from '../opening/use-tree.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'
+import { Before } from '../parts/before.tsx'
 import { SettingProvider } from '../parts/setting.tsx'
 import { WalkScreen } from '../parts/walk-screen.tsx'
-import { Before } from './before.tsx'
 import { OutcomePage } from './outcome-page.tsx'
 
 /** The page: choose a ferment, walk, outcome; or an outcome that an address names. */
@@ -53,8 +53,8 @@ export function App({
   const speech = useMemo(() => speechIn(screens.texts, screens.tag), [screens.texts, screens.tag])
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const setting = useMemo(
-    () => ready && settingOf(ready, screens, office, today),
-    [ready?.bundle, ready?.texts[screens.tag], ready?.drawings, screens.tag, office, today]
+    () => ready && settingOf(ready, { ...screens, tag: ready.tag }, office, today),
+    [ready?.bundle, ready?.tag, ready?.drawings, office, today]
   )
   const link = useMemo(
     () =>
@@ -106,7 +106,7 @@ export function App({
           onLeave={() => go(null)}
           underOutcome={walk => (
             <>
-              <Actions walk={walk} />
+              {walk.told && <Actions said={walk.told.said} answers={walk.answers} />}
               <After answers={walk.answers} onAnswer={walk.replace} />
             </>
           )}

@@ -71,7 +71,13 @@ export function OutcomePage({
         <Sheet
           {...told}
           general={read.standing !== 'whole'}
-          address={sheetAddress(tree, read.outcome, words.tag, homeOf(office), read.standing === 'whole' ? 'one jar' : 'general')}
+          address={sheetAddress(
+            tree,
+            read.outcome,
+            words.tag,
+            homeOf(office),
+            read.standing === 'whole' ? 'one jar' : 'general'
+          )}
         />
       )}
     </>

@@ -1,16 +1,27 @@
 import { useState } from 'preact/hooks'
+import type { Answers } from '../../tree/answers.ts'
 import { outcomeLines, standingLines } from '../../words/outcome-lines.ts'
+import type { Said } from '../../words/say.ts'
+import type { Words } from '../../words/words.ts'
 import { writeLink } from '../opening/link.ts'
 import { addressOf } from '../opening/route.ts'
 import { useSetting } from './setting.tsx'
-import type { WalkInHand } from './use-walk.ts'
 
 /** What can be done with an outcome: print it, take it along as text, or keep a link to its answers. */
-export function Actions({ walk: { told, answers } }: { walk: WalkInHand }) {
+export function Actions({
+  said,
+  answers,
+  handed
+}: {
+  /** The outcome in the language of whoever takes it along. */
+  said: Said
+  answers: Answers
+  /** That language, where it is not the screen's own. */
+  handed?: Words
+}) {
   const { words, tree } = useSetting()
   const [done, setDone] = useState('')
-  if (told === null) return null
-  const { said } = told
+  const taken = handed ?? words
   const copy = async (text: string, sentence: string) => {
     try {
       await navigator.clipboard.writeText(text)
@@ -20,9 +31,9 @@ export function Actions({ walk: { told, answers } }: { walk: WalkInHand }) {
       setDone(text)
     }
   }
-  const text = () => [...outcomeLines(said, words), '', ...standingLines(said)].join('\n').trim()
+  const text = () => [...outcomeLines(said, taken), '', ...standingLines(said)].join('\n').trim()
   const link = () =>
-    `${location.href.split('#')[0]}${addressOf(null, words.tag)}${writeLink(tree, answers)}`
+    `${location.href.split('#')[0]}${addressOf(null, taken.tag)}${writeLink(tree, answers)}`
   return (
     <div class="keep-it">
       <button type="button" class="secondary" onClick={() => print()}>

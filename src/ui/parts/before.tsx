@@ -1,16 +1,16 @@
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Language } from '../../words/languages.ts'
 import type { TextKey } from '../../words/words.ts'
-import { Choose } from '../parts/choose.tsx'
-import { Foot } from '../parts/foot.tsx'
-import { Masthead } from '../parts/masthead.tsx'
-import { type Speech, SpeechProvider } from '../parts/setting.tsx'
+import { Choose } from './choose.tsx'
+import { Foot } from './foot.tsx'
+import { Masthead } from './masthead.tsx'
+import { type Speech, SpeechProvider } from './setting.tsx'
 
 /** What stands before a walk: the choice of a ferment, or word that the chosen one is on its way. */
 export function Before({
   speech,
-  languages,
-  onLanguage,
+  languages = [],
+  onLanguage = () => undefined,
   trees,
   notice,
   quiet,
@@ -20,8 +20,8 @@ export function Before({
   onLeave = null
 }: {
   speech: Speech
-  languages: readonly Language[]
-  onLanguage: (tag: string) => void
+  languages?: readonly Language[]
+  onLanguage?: (tag: string) => void
   /** The ids to choose from; null while the chosen one is opened. */
   trees: readonly string[] | null
   notice: TextKey | null

@@ -1,0 +1,119 @@
+import { type Answer, type Answers, type Interval, isInterval } from './answers.ts'
+import { level, useLevel } from './caution.ts'
+import { type Observation, TRACKS } from './observation.ts'
+import { type AtLeast, possible } from './possible.ts'
+import { rounded } from './range.ts'
+import { tell } from './tell.ts'
+import type { Tree } from './tree.ts'
+
+/** One thing told in a call: of a screen of signs only those named. */
+export interface Fact {
+  readonly observation: string
+  readonly answer: Answer
+}
+
+/** What a call comes to: its answers, and where it contradicts itself. */
+export interface Call {
+  readonly answers: Answers
+  readonly contradictions: readonly Contradiction[]
+}
+
+/** Facts that cannot all be so, and the one that counts: the more cautious. */
+export interface Contradiction {
+  readonly observation: string
+  /** The sign they are about; null where they are about the whole observation. */
+  readonly sign: string | null
+  readonly told: readonly Answer[]
+  readonly counts: Answer
+}
+
+/**
+ * The answers of facts told in any order. Of two answers to a choice and of two to a sign the more
+ * worrying counts. Of two readings that one counts which leaves the more cautious outcome possible;
+ * where neither does, all that they span: what nobody is sure of is not a pass.
+ */
+export function callOf(tree: Tree, facts: readonly Fact[]): Call {
+  const contradictions: Contradiction[] = []
+  let answers: Answers = {}
+  const readings = new Map<string, Interval[]>()
+  for (const { observation: id, answer } of facts) {
+    const observation = tree.observations[id]
+    if (observation === undefined) continue
+    if (isInterval(answer)) readings.set(id, [...(readings.get(id) ?? []), answer])
+    else answers = tell(answers, observation, answer)
+  }
+  for (const observation of Object.values(tree.observations)) {
+    const told = facts.filter(fact => fact.observation === observation.id)
+    contradictions.push(...contradicted(observation, told, answers))
+  }
+  // In the order of the tree, so that the order of telling decides nothing.
+  for (const id of Object.keys(tree.observations)) {
+    const all = distinct(readings.get(id) ?? [])
+    const [only, ...others] = all
+    if (only === undefined) continue
+    const counts = others.length === 0 ? only : mostCautious(tree, answers, id, [span(all), ...all])
+    answers = { ...answers, [id]: counts }
+    if (others.length > 0) contradictions.push({ observation: id, sign: null, told: all, counts })
+  }
+  return { answers, contradictions }
+}
+
+function contradicted(
+  { id, kind }: Observation,
+  facts: readonly Fact[],
+  answers: Answers
+): Contradiction[] {
+  const counts = answers[id]
+  if (counts === undefined || kind === 'measure') return []
+  if (kind === 'choice') {
+    const told = [...new Set(facts.map(({ answer }) => answer))]
+    return told.length > 1 ? [{ observation: id, sign: null, told, counts }] : []
+  }
+  const values = new Map<string, Set<string>>()
+  for (const [sign, value] of facts.flatMap(({ answer }) => Object.entries(answer))) {
+    values.set(sign, (values.get(sign) ?? new Set()).add(value))
+  }
+  return [...values].flatMap(([sign, told]) =>
+    told.size > 1 ? [{ observation: id, sign, told: [...told], counts: valueFor(counts, sign) }] : []
+  )
+}
+
+const valueFor = (answer: Answer, sign: string): string =>
+  typeof answer === 'object' && !isInterval(answer) ? (answer[sign] ?? '') : ''
+
+function distinct(readings: readonly Interval[]): readonly Interval[] {
+  const keys = new Map(readings.map(one => [`${one.low} ${one.reading} ${one.high}`, one]))
+  return [...keys.values()].sort((a, b) => a.reading - b.reading || a.low - b.low)
+}
+
+/** Everything that some readings span, with its middle. */
+function span(readings: readonly Interval[]): Interval {
+  const low = Math.min(...readings.map(reading => reading.low))
+  const high = Math.max(...readings.map(reading => reading.high))
+  return { low, reading: rounded((low + high) / 2), high }
+}
+
+function mostCautious(
+  tree: Tree,
+  answers: Answers,
+  id: string,
+  readings: readonly [Interval, ...Interval[]]
+): Interval {
+  const [first, ...others] = readings
+  const least = (reading: Interval) => possible(tree, { ...answers, [id]: reading }).atLeast
+  let worst = { reading: first, least: least(first) }
+  for (const reading of others) {
+    const next = { reading, least: least(reading) }
+    if (isWorse(tree, next.least, worst.least)) worst = next
+  }
+  return worst.reading
+}
+
+/** Whether an outcome is worse: by the person, then the container, then the batch, then the use. */
+function isWorse(tree: Tree, a: AtLeast, b: AtLeast): boolean {
+  for (const track of TRACKS) {
+    const difference = level(tree, track, a[track]) - level(tree, track, b[track])
+    if (difference !== 0) return difference > 0
+  }
+  return useLevel(a.use) > useLevel(b.use)
+}

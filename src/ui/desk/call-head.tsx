@@ -1,0 +1,50 @@
+import type { Language } from '../../words/languages.ts'
+import { useSetting } from '../parts/setting.tsx'
+
+/** The head of a call sheet: which tree, which language the caller speaks, and the next call. */
+export function CallHead({
+  languages,
+  caller,
+  onCaller,
+  onNewCall
+}: {
+  languages: readonly Language[]
+  caller: string
+  onCaller: (tag: string) => void
+  onNewCall: () => void
+}) {
+  const { words, tree } = useSetting()
+  return (
+    <header class="masthead desk-head">
+      <p class="masthead-name">
+        <strong>Jarside</strong>
+        <span>{words.t('ui:desk.title')}</span>
+        <span class="masthead-title">{words.t(`${tree.id}:title`)}</span>
+        {tree.review.state === 'draft' && (
+          <span class="masthead-draft">{words.t('ui:draft-short')}</span>
+        )}
+      </p>
+      <div class="masthead-moves">
+        <fieldset class="desk-languages">
+          <legend>{words.t('ui:desk.caller-speaks')}</legend>
+          {languages.map(({ tag, name }) => (
+            <button
+              key={tag}
+              type="button"
+              class="desk-language"
+              lang={tag}
+              data-language={tag}
+              aria-pressed={tag === caller}
+              onClick={() => onCaller(tag)}
+            >
+              {name}
+            </button>
+          ))}
+        </fieldset>
+        <button type="button" class="quiet" data-move="start-over" onClick={onNewCall}>
+          {words.t('ui:desk.new-call')}
+        </button>
+      </div>
+    </header>
+  )
+}

@@ -1,0 +1,115 @@
+import { useEffect, useState } from 'preact/hooks'
+import { reportOf } from '../../office/report.ts'
+import { possible } from '../../tree/possible.ts'
+import type { FactReader } from '../../words/facts/fact-reader.ts'
+import type { Language } from '../../words/languages.ts'
+import { outcomeToShare } from '../opening/outcome-address.ts'
+import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
+import { Emergency } from '../parts/emergency.tsx'
+import { Foot } from '../parts/foot.tsx'
+import { QuestionInHand } from '../parts/question-in-hand.tsx'
+import { type Setting, SettingProvider, useSetting } from '../parts/setting.tsx'
+import { Sheet } from '../parts/sheet.tsx'
+import { tellOf } from '../parts/use-walk.ts'
+import { Always } from './always.tsx'
+import { CallHead } from './call-head.tsx'
+import { Decided } from './decided.tsx'
+import { FactField } from './fact-field.tsx'
+import { FactStrip } from './fact-strip.tsx'
+import { SayThis } from './say-this.tsx'
+import { useAnswerKeys } from './use-answer-keys.ts'
+import { useCall } from './use-call.ts'
+
+/** One call on one sheet, top to bottom: what is said, what to read aloud, the facts, what is decided. */
+export function CallSheet({
+  handed,
+  reader,
+  languages,
+  caller,
+  onCaller,
+  onNewCall
+}: {
+  /** The setting in which the caller gets text and paper. */
+  handed: Setting
+  reader: FactReader | null
+  languages: readonly Language[]
+  /** The language that the caller speaks. */
+  caller: string
+  onCaller: (tag: string) => void
+  onNewCall: () => void
+}) {
+  const setting = useSetting()
+  const { tree, words, office, today } = setting
+  const call = useCall()
+  const { walk } = call
+  const [stopped, setStopped] = useState(false)
+  useAnswerKeys()
+  useEffect(() => {
+    document.title = `${words.t('ui:desk.title')} · Jarside`
+  }, [])
+  const can = possible(tree, walk.answers)
+  const early = stopped && can.settled && !walk.changing
+  // Where all is decided the outcome is known before every question was asked.
+  const { atLeast } = can
+  const report =
+    walk.report ??
+    (early ? reportOf(tree, { ...atLeast, notes: walk.walked.outcome.notes }, office, today) : null)
+  const told = report === null || walk.changing ? null : tellOf(setting, report)
+  const head = (
+    <CallHead languages={languages} caller={caller} onCaller={onCaller} onNewCall={onNewCall} />
+  )
+  if (walk.emergency && told !== null) {
+    return (
+      <main class="screen screen-emergency">
+        <Emergency {...told} onTakeBack={() => walk.change(walk.emergencyAt)} />
+      </main>
+    )
+  }
+  return (
+    <>
+      <div class="screen desk">
+        {head}
+        <main class="main desk-main">
+          <FactField
+            reader={reader}
+            onFacts={facts => {
+              setStopped(false)
+              call.tell(facts)
+            }}
+          />
+          <FactStrip call={call} current={walk.question?.id ?? null} />
+          {told === null && <Decided possible={can} onStop={() => setStopped(true)} />}
+          <div class="desk-aloud">
+            {told === null ? (
+              <>
+                <p class="desk-cue">{words.t('ui:desk.read-aloud')}</p>
+                <QuestionInHand walk={walk} quiet={!walk.moved} />
+              </>
+            ) : (
+              <SayThis
+                told={told}
+                handed={handed}
+                report={report}
+                early={walk.report === null}
+                onGoOn={() => setStopped(false)}
+                answers={walk.answers}
+                onAnswer={walk.replace}
+              />
+            )}
+          </div>
+          {told === null && <Always />}
+          <p class="desk-keys">{words.t('ui:desk.keys')}</p>
+        </main>
+        <Foot office={office} today={today} />
+      </div>
+      {told !== null && report !== null && (
+        <SettingProvider value={handed}>
+          <Sheet
+            {...tellOf(handed, report)}
+            address={sheetAddress(tree, outcomeToShare(tree, walk), caller, homeOf(office))}
+          />
+        </SettingProvider>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,88 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { createWords, SOURCE_TAG } from '../../words/words.ts'
+import type { Catalogue, Openers } from '../opening/bundle.ts'
+import { settingOf } from '../opening/setting-of.ts'
+import { joined, speechIn } from '../opening/speech.ts'
+import { useOffice } from '../opening/use-office.ts'
+import { useScreens } from '../opening/use-screens.ts'
+import { useTree } from '../opening/use-tree.ts'
+import { Before } from '../parts/before.tsx'
+import { type Setting, SettingProvider } from '../parts/setting.tsx'
+import { CallSheet } from './call-sheet.tsx'
+import { useFactReader } from './use-fact-reader.ts'
+
+/** The desk: whoever answers the phone works in English, beside it the caller's own language. */
+export function Desk({
+  catalogue,
+  openers,
+  today
+}: {
+  catalogue: Catalogue
+  openers: Openers
+  today: Date
+}) {
+  const ids = catalogue.trees.map(({ id }) => id)
+  // With one tree there is nothing to choose, and a caller waits.
+  const [tree, setTree] = useState(ids.length === 1 ? (ids[0] ?? null) : null)
+  const [caller, setCaller] = useState(SOURCE_TAG)
+  const [callNumber, setCallNumber] = useState(0)
+  const screens = useScreens(catalogue, openers, caller)
+  const office = useOffice()
+  const opener = tree === null ? undefined : openers.trees[tree]
+  const opened = useTree(opener, [screens.tag])
+  const ready = opened !== null && opened !== 'failed' ? opened : null
+  const settings = useMemo(() => {
+    if (ready === null) return null
+    // What the caller is handed is in the caller's language; what is read aloud stands in both.
+    const handed = settingOf(ready, { ...screens, tag: ready.tag }, office, today)
+    const english = settingOf(ready, { ...screens, tag: SOURCE_TAG }, office, today)
+    const read: Setting = {
+      ...english,
+      numbered: true,
+      second: ready.tag === SOURCE_TAG ? null : { words: handed.words, shows: 'everything' }
+    }
+    return { handed, read }
+  }, [ready?.bundle, ready?.tag, ready?.drawings, office, today])
+  const words = useMemo(
+    () =>
+      ready === null
+        ? []
+        : Object.keys(ready.texts).map(tag => createWords(joined(screens.texts, ready.texts), tag)),
+    [ready?.bundle, ready?.tag]
+  )
+  const reader = useFactReader(opener, ready?.bundle.tree ?? null, words)
+  useEffect(() => {
+    document.documentElement.lang = SOURCE_TAG
+  }, [])
+
+  if (settings === null) {
+    const failed = opened === 'failed' || screens.failed
+    return (
+      <Before
+        speech={speechIn(screens.texts, SOURCE_TAG)}
+        trees={tree === null || failed ? ids : null}
+        notice={failed ? 'ui:not-loaded' : null}
+        quiet={true}
+        office={office}
+        today={today}
+        onChoose={setTree}
+      />
+    )
+  }
+  return (
+    <SettingProvider value={settings.read}>
+      <CallSheet
+        key={callNumber}
+        handed={settings.handed}
+        reader={reader}
+        languages={catalogue.languages}
+        caller={caller}
+        onCaller={setCaller}
+        onNewCall={() => {
+          setCaller(SOURCE_TAG)
+          setCallNumber(n => n + 1)
+        }}
+      />
+    </SettingProvider>
+  )
+}

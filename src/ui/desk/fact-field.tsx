@@ -1,0 +1,138 @@
+import { useId, useRef, useState } from 'preact/hooks'
+import type { Fact } from '../../tree/facts.ts'
+import type { Candidate, Fragment } from '../../words/facts/fact.ts'
+import type { FactReader } from '../../words/facts/fact-reader.ts'
+import { useSetting } from '../parts/setting.tsx'
+import { factText } from './fact-text.ts'
+
+/** How many candidates are shown at once: more would have to be read while somebody waits. */
+const SHOWN = 6
+
+/**
+ * The field that takes facts as callers say them. What is clear is taken at once; what may mean several
+ * things is offered; what is not understood stays in the field and is said.
+ */
+export function FactField({
+  reader,
+  onFacts
+}: {
+  reader: FactReader | null
+  onFacts: (facts: readonly Fact[]) => void
+}) {
+  const { words, tree } = useSetting()
+  const [typed, setTyped] = useState('')
+  const [active, setActive] = useState(-1)
+  const [message, setMessage] = useState<readonly string[]>([])
+  const field = useRef<HTMLInputElement>(null)
+  const id = useId()
+  const candidates = typed.trim() === '' ? [] : (reader?.suggest(typed) ?? []).slice(0, SHOWN)
+  const textOf = (fact: Fact) => {
+    const { name, answer } = factText(words, tree, fact)
+    return `${name}: ${answer}`
+  }
+
+  const take = (facts: readonly Fact[], left: string, problems: readonly string[]) => {
+    if (facts.length > 0) onFacts(facts.map(({ observation, answer }) => ({ observation, answer })))
+    const took = facts.map(textOf).join(' · ')
+    setMessage([...(took === '' ? [] : [words.t('ui:desk.took', { facts: took })]), ...problems])
+    setTyped(left)
+    setActive(-1)
+    field.current?.focus()
+  }
+  /** A candidate stands for the part of the line being typed; the parts before it are read as they are. */
+  const pick = (candidate: Candidate) => {
+    const parts = reader?.read(typed) ?? []
+    const before = parts.slice(0, -1).flatMap(sureOf)
+    const left = parts.slice(0, -1).filter(part => sureOf(part).length === 0)
+    take([...before, candidate], left.map(({ text }) => text).join(', '), left.map(problemText))
+  }
+  const readLine = () => {
+    const parts = reader?.read(typed) ?? []
+    const left = parts.filter(part => sureOf(part).length === 0)
+    take(parts.flatMap(sureOf), left.map(({ text }) => text).join(', '), left.map(problemText))
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+      if (candidates.length === 0) return
+      event.preventDefault()
+      const step = event.key === 'ArrowDown' ? 1 : -1
+      // Through the candidates and the field itself, round and round.
+      setActive(((active + 1 + step + candidates.length + 1) % (candidates.length + 1)) - 1)
+    }
+    if (event.key === 'Escape' && active >= 0) {
+      event.stopPropagation()
+      setActive(-1)
+    }
+  }
+
+  return (
+    <form
+      class="fact-field"
+      onSubmit={event => {
+        event.preventDefault()
+        const candidate = candidates[active]
+        if (candidate !== undefined) pick(candidate)
+        else if (typed.trim() !== '') readLine()
+      }}
+    >
+      <label for={id}>{words.t('ui:desk.what-said')}</label>
+      <input
+        id={id}
+        ref={field}
+        class="fact-input"
+        role="combobox"
+        autocomplete="off"
+        spellcheck={false}
+        aria-autocomplete="list"
+        aria-expanded={candidates.length > 0}
+        aria-controls={`${id}-list`}
+        aria-activedescendant={active >= 0 ? `${id}-${active}` : undefined}
+        aria-describedby={`${id}-how`}
+        value={typed}
+        onInput={event => {
+          setTyped(event.currentTarget.value)
+          setActive(-1)
+        }}
+        onKeyDown={onKeyDown}
+      />
+      <p class="fact-how" id={`${id}-how`}>
+        {words.t('ui:desk.how')}
+      </p>
+      <ul
+        class="fact-candidates"
+        id={`${id}-list`}
+        role="listbox"
+        aria-label={words.t('ui:desk.candidates')}
+      >
+        {candidates.map((candidate, at) => (
+          <li
+            key={textOf(candidate)}
+            id={`${id}-${at}`}
+            role="option"
+            class="fact-candidate"
+            aria-selected={at === active}
+            onClick={() => pick(candidate)}
+          >
+            {textOf(candidate)}
+          </li>
+        ))}
+      </ul>
+      <div class="fact-message" role="status">
+        {message.map(line => (
+          <p key={line}>{line}</p>
+        ))}
+      </div>
+    </form>
+  )
+
+  function problemText({ text, problem, span, candidates: found }: Fragment): string {
+    if (problem === 'out-of-span' && span) {
+      return words.t('ui:desk.out-of-span', { text, from: span.from, to: span.to })
+    }
+    if (problem === 'said-not-seen') return words.t('ui:desk.said-not-seen', { text })
+    return words.t(found.length > 0 ? 'ui:desk.pick-one' : 'ui:desk.not-understood', { text })
+  }
+}
+
+const sureOf = ({ candidates }: Fragment): readonly Candidate[] =>
+  candidates.filter(({ sure }) => sure)

@@ -1,0 +1,36 @@
+import { type Answer, isInterval } from '../../tree/answers.ts'
+import type { Fact } from '../../tree/facts.ts'
+import type { Tree } from '../../tree/tree.ts'
+import { answerText } from '../../words/answer-text.ts'
+import { answerLabel } from '../../words/tree-texts.ts'
+import type { Words } from '../../words/words.ts'
+
+/** A fact as it stands on the sheet: two words for what it is about, and what was told of it. */
+export function factText(words: Words, tree: Tree, { observation, answer }: Fact) {
+  const about = tree.observations[observation]
+  const short = `ui:short.${observation}` as const
+  return {
+    name: words.t(words.has(short) ? short : `observations:${observation}.ask`),
+    answer: about === undefined ? '' : toldText(words, about, answer)
+  }
+}
+
+function toldText(words: Words, about: Tree['observations'][string], answer: Answer): string {
+  const isPart =
+    about.kind === 'signs' &&
+    typeof answer === 'object' &&
+    !isInterval(answer) &&
+    !about.signs.every(({ id, volunteered }) => volunteered || Object.hasOwn(answer, id))
+  if (!isPart) return answerText(words, about, answer)
+  // Of a screen told in part each sign says for itself what was told.
+  return Object.entries(answer)
+    .map(([sign, value]) => signText(words, about.id, sign, value))
+    .join('; ')
+}
+
+/** What was told of one sign. */
+export function signText(words: Words, observation: string, sign: string, value: string): string {
+  const label = answerLabel(words, observation, sign)
+  if (value === 'yes') return label
+  return words.t(value === 'no' ? 'ui:desk.not-sign' : 'ui:desk.unsure-sign', { label })
+}

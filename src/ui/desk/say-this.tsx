@@ -1,0 +1,47 @@
+import type { Report } from '../../office/report.ts'
+import type { Answer, Answers } from '../../tree/answers.ts'
+import { Actions } from '../parts/actions.tsx'
+import { After } from '../parts/after.tsx'
+import { Outcome, type Told } from '../parts/outcome.tsx'
+import { type Setting, useSetting } from '../parts/setting.tsx'
+import { tellOf } from '../parts/use-walk.ts'
+
+/** The outcome to be read aloud, and what can be sent or handed to the caller in the caller's language. */
+export function SayThis({
+  told,
+  handed,
+  report,
+  early,
+  onGoOn,
+  answers,
+  onAnswer
+}: {
+  told: Told
+  handed: Setting
+  report: Report | null
+  /** Not every question was asked. */
+  early: boolean
+  onGoOn: () => void
+  answers: Answers
+  onAnswer: (observation: string, answer: Answer) => void
+}) {
+  const { words } = useSetting()
+  return (
+    <>
+      <p class="desk-cue">{words.t('ui:desk.say-this')}</p>
+      {early && (
+        <div class="notice">
+          <p>{words.t('ui:desk.stopped-early')}</p>
+          <button type="button" class="secondary" data-action="go-on" onClick={onGoOn}>
+            {words.t('ui:desk.go-on')}
+          </button>
+        </div>
+      )}
+      <Outcome {...told} quiet={false} />
+      {report !== null && (
+        <Actions said={tellOf(handed, report).said} handed={handed.words} answers={answers} />
+      )}
+      <After answers={answers} onAnswer={onAnswer} />
+    </>
+  )
+}

@@ -1,0 +1,37 @@
+import { useState } from 'preact/hooks'
+import type { Answer } from '../../tree/answers.ts'
+import { type Call, callOf, type Fact } from '../../tree/facts.ts'
+import { useSetting } from '../parts/setting.tsx'
+import { useWalk, type WalkInHand } from '../parts/use-walk.ts'
+
+/** One call: every fact as it was told, and the walk that they come to. */
+export interface CallInHand {
+  readonly facts: readonly Fact[]
+  readonly contradictions: Call['contradictions']
+  readonly walk: WalkInHand
+  /** Adds facts to those told before; none is forgotten because another one contradicts it. */
+  tell(facts: readonly Fact[]): void
+  remove(fact: Fact): void
+}
+
+const NOTHING = {}
+
+/** Opens a call. Answering the question on the sheet replaces what was told of it before. */
+export function useCall(): CallInHand {
+  const { tree } = useSetting()
+  const walk = useWalk(NOTHING)
+  const [facts, setFacts] = useState<readonly Fact[]>([])
+  const put = (next: readonly Fact[]) => {
+    setFacts(next)
+    walk.retell(callOf(tree, next).answers)
+  }
+  const answer = (observation: string, told: Answer) =>
+    put([...facts.filter(fact => fact.observation !== observation), { observation, answer: told }])
+  return {
+    facts,
+    contradictions: callOf(tree, facts).contradictions,
+    walk: { ...walk, answer, replace: answer },
+    tell: more => put([...facts, ...more]),
+    remove: gone => put(facts.filter(fact => fact !== gone))
+  }
+}

@@ -1,0 +1,28 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Tree } from '../../tree/tree.ts'
+import type { SaidPhrase } from '../../words/facts/fact.ts'
+import { createFactReader, type FactReader } from '../../words/facts/fact-reader.ts'
+import type { Words } from '../../words/words.ts'
+import type { TreeOpener } from '../opening/bundle.ts'
+
+const NOTHING_SAID: Readonly<Record<string, readonly SaidPhrase[]>> = {}
+
+/** Reads what is typed, in every language offered; callers' own words come as soon as they have arrived. */
+export function useFactReader(
+  opener: TreeOpener | undefined,
+  tree: Tree | null,
+  words: readonly Words[]
+): FactReader | null {
+  const [said, setSaid] = useState(NOTHING_SAID)
+  useEffect(() => {
+    opener?.said().then(
+      ({ default: phrases }) => setSaid(phrases),
+      // The labels of the answers are read all the same.
+      () => undefined
+    )
+  }, [opener])
+  return useMemo(
+    () => (tree === null ? null : createFactReader({ tree, said, words })),
+    [tree, said, words]
+  )
+}

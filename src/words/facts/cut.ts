@@ -1,0 +1,112 @@
+import { AND, BUT, NEGATORS, OR } from './lexicon.ts'
+import { wordsOf } from './normal.ts'
+import type { PhraseBook } from './phrase-book.ts'
+
+/** A part of a line that is read by itself. */
+export interface Piece {
+  readonly text: string
+  /** It is a question, with its mark or without: whoever asks does not tell. */
+  readonly asked: boolean
+}
+
+/** A place where a line may be cut, and the words of it that belong to neither side. */
+interface Joint {
+  readonly from: number
+  readonly to: number
+  readonly mark: string
+}
+
+const MARK = /[;!?¡¿\n\r]|[.,](?!\d)|(?<!\d)[.,](?=\d)/gu
+const CONJUNCTION = new RegExp(`(?<=\\s)(?:${[...AND, ...BUT].join('|')})(?=\\s)`, 'giu')
+
+/** "Is it mold", but not "is moldy". */
+const ASKS =
+  /^(?:so )?(?:is|are|was|were|does|do|did|has|have|can|could|would|should) (?:it|this|that|these|those|there|they|i|you|we|he|she|any(?:one|body)|some(?:one|body))\b/i
+
+/** Cuts a line where one fact ends and another may begin; a known phrase is never cut. */
+export function cut(line: string, book: PhraseBook): readonly Piece[] {
+  const pieces: Piece[] = []
+  let from = 0
+  const end = (to: number, mark: string): void => {
+    const text = line.slice(from, to).trim()
+    if (/[^\s\p{P}]/u.test(text)) pieces.push({ text, asked: mark === '?' || ASKS.test(text) })
+  }
+  const joints = jointsOf(line)
+  for (const [index, joint] of joints.entries()) {
+    const before = line.slice(from, joint.from)
+    const after = line.slice(joint.to, joints[index + 1]?.from ?? line.length)
+    const rest = () => line.slice(joint.to, joint.to + REACH)
+    if (holdsTogether(joint.mark, before, after, rest, book)) continue
+    end(joint.from, joint.mark)
+    from = joint.to
+  }
+  end(line.length, '')
+  return pieces
+}
+
+/** As far as a phrase may reach over a joint, in characters. */
+const REACH = 120
+
+function jointsOf(line: string): readonly Joint[] {
+  const marks = [...line.matchAll(MARK), ...line.matchAll(CONJUNCTION)]
+  return marks
+    .map(({ index, 0: mark }) => ({ from: index, to: index + mark.length, mark }))
+    .filter(
+      ({ from, mark }) =>
+        mark !== '.' || !/\bp(?:\. ?h)?$/i.test(line.slice(Math.max(0, from - 5), from))
+    )
+    .sort((a, b) => a.from - b.from)
+}
+
+function holdsTogether(
+  mark: string,
+  before: string,
+  after: string,
+  rest: () => string,
+  book: PhraseBook
+): boolean {
+  const word = mark.toLowerCase()
+  const joins = AND.has(word)
+  // "Anything but fuzzy", "nothing but bubbles".
+  if (BUT.has(word)) return /\b(?:any|every|no)thing\s*$/i.test(before)
+  if (mark !== ',' && !joins) return false
+  const left = wordsOf(before.slice(-REACH))
+  const right = wordsOf(after)
+  if (inPhrase(left, joins ? [word] : [], wordsOf(rest()), book)) return true
+  if (joins && /^\s*(?:a half|medi[oa])\b/i.test(after)) return true
+  // "Mold, no."
+  const [last = '', ...others] = right
+  const bare = others.length === 0 && NEGATORS.has(last) && !book.telling.has(last)
+  if (left.length > 0 && bare) return true
+  const denied = left.some(each => NEGATORS.has(each)) && !book.telling.has(left.join(' '))
+  // "No fuzz, mold, or hair" and "no fuzz and hair": the "no" may reach over the joint.
+  if (!denied || right.some(each => NEGATORS.has(each)) || /\d/.test(after)) return false
+  return joins
+    ? right.length <= 2
+    : OR.has(right[0] ?? '') || (right.length <= 2 && listEnds(rest()))
+}
+
+/** Whether a list that began before goes on to an "or": its commas then part nothing. */
+function listEnds(rest: string): boolean {
+  const [sentence = ''] = rest.split(/[;.!?\n\r]/)
+  return sentence
+    .split(',')
+    .slice(1)
+    .some(part => OR.has(wordsOf(part)[0] ?? ''))
+}
+
+function inPhrase(
+  left: readonly string[],
+  joint: readonly string[],
+  right: readonly string[],
+  book: PhraseBook
+): boolean {
+  for (let before = 1; before <= Math.min(left.length, book.longest); before++) {
+    const start = [...left.slice(left.length - before), ...joint].join(' ')
+    if (!book.beginnings.has(start)) continue
+    for (let after = 1; after <= Math.min(right.length, book.longest); after++) {
+      if (book.telling.has(`${start} ${right.slice(0, after).join(' ')}`)) return true
+    }
+  }
+  return false
+}

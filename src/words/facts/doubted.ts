@@ -1,0 +1,30 @@
+import { type Candidate, factKey } from './fact.ts'
+import { factOf } from './meaning.ts'
+import type { Phrase, PhraseBook } from './phrase-book.ts'
+import type { Scene } from './scene.ts'
+
+/** What a piece says that its speaker does not know; sure when it can be about one thing only. */
+export function doubtedBy(scene: Scene, book: PhraseBook, numbered: boolean): readonly Candidate[] {
+  const told = scene.spots.flatMap(({ meanings }) => meanings)
+  const alsoNames = scene.spots.flatMap(
+    ({ from, to }) => book.naming.get(wordsAt(scene, from, to)) ?? []
+  )
+  const named = [...scene.names.flatMap(({ meanings }) => meanings), ...alsoNames]
+    // Whoever names a sign and its screen doubts the sign.
+    .filter(({ observation }) => !told.some(each => each.observation === observation))
+  const candidates = [...told, ...named].flatMap((meaning: Phrase): readonly Candidate[] => {
+    const fact = factOf(meaning, 'unsure')
+    return fact ? [{ ...fact, matched: meaning.text, sure: meaning.readable }] : []
+  })
+  const one = new Set(candidates.map(factKey)).size === 1
+  return candidates.map(each => ({
+    ...each,
+    sure: each.sure && one && !numbered && !scene.crowded
+  }))
+}
+
+const wordsAt = ({ tokens }: Scene, from: number, to: number): string =>
+  tokens
+    .slice(from, to)
+    .map(({ word }) => word)
+    .join(' ')

@@ -1,0 +1,26 @@
+import type { SignValue } from '../../tree/answers.ts'
+import { unsureOf } from '../../tree/tell.ts'
+import type { Fact } from './fact.ts'
+import type { Phrase } from './phrase-book.ts'
+
+/** The fact that a phrase tells when it is affirmed, denied or doubted; null when it tells none. */
+export function factOf({ observation, answer }: Phrase, value: SignValue): Fact | null {
+  const { id } = observation
+  if (value === 'unsure') return unsureFact(observation, answer)
+  if (answer === null) return null
+  if (observation.kind === 'signs') return { observation: id, answer: { [answer]: value } }
+  return value === 'yes' ? { observation: id, answer } : null
+}
+
+/** Of a screen of signs one sign is doubted, or all that are asked when only the screen is named. */
+function unsureFact(observation: Phrase['observation'], sign: string | null): Fact {
+  const { id } = observation
+  if (observation.kind === 'signs' && sign !== null) {
+    return { observation: id, answer: { [sign]: 'unsure' } }
+  }
+  return { observation: id, answer: unsureOf({}, observation)[id] ?? 'unsure' }
+}
+
+/** Whether phrases all mean one answer or sign. */
+export const meanOne = (phrases: readonly Phrase[]): boolean =>
+  new Set(phrases.map(({ observation, answer }) => `${observation.id} ${answer}`)).size === 1

@@ -1,0 +1,71 @@
+import { DROPPED, NUMBERS, singular } from './lexicon.ts'
+
+/** A word of a line as it is compared: without case, accents, apostrophes and plural. */
+export interface Token {
+  readonly word: string
+  /** With its plural, for a look-up that forgives typing errors. */
+  readonly raw: string
+  readonly number?: number
+}
+
+const TOKEN = /(?:(?<![^\s])[-−])?\d+(?:[.,]\d+)*|[°%½]|\p{L}+/gu
+const SHORT_NOT = /\b(is|are|was|were|do|does|did|has|have|had|would|could|should|wo)(?:n't|nt)\b/g
+
+/** The words of a text, in order; articles and forms of "be" are left out everywhere. */
+export function tokensOf(text: string): readonly Token[] {
+  const tokens = [...clean(text).matchAll(TOKEN)].map(([raw]) => tokenOf(raw))
+  return halves(tokens).filter(({ word }) => !DROPPED.has(word))
+}
+
+/** The words alone, as phrases are compared. */
+export const wordsOf = (text: string): readonly string[] => tokensOf(text).map(({ word }) => word)
+
+function clean(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[’‘ʼ`´]/g, "'")
+    .replace(/º/g, '°')
+    .replace(/\bcan(?:'t|t| not)\b/g, 'cannot')
+    .replace(SHORT_NOT, '$1 not')
+    .replace(/'(?:s|m|re|ve|ll|d)\b/g, '')
+    .replace(/'/g, '')
+    .replace(/\bp\. ?h\b\.?/g, 'ph')
+    .replace(/(?<=\d) ?½/g, '.5')
+    .replace(/\b(?:a|una?) (?=(?:week|day|semana|dia)\b)/g, '1 ')
+    .replace(/\bpor ciento\b/g, '%')
+}
+
+function tokenOf(raw: string): Token {
+  const number = /\d/.test(raw) ? numberOf(raw) : NUMBERS.get(raw)
+  if (number === undefined) return { word: singular(raw), raw }
+  return { word: String(number), raw, number }
+}
+
+/** A comma is a decimal point to some; before three digits it parts the thousands. */
+function numberOf(raw: string): number | undefined {
+  const plain = raw.replace('−', '-')
+  if (/^-?\d{1,3}(?:,\d{3})+$/.test(plain)) return Number(plain.replaceAll(',', ''))
+  return /^-?\d+(?:[.,]\d+)?$/.test(plain) ? Number(plain.replace(',', '.')) : undefined
+}
+
+/** "Two and a half" is one number. */
+function halves(tokens: readonly Token[]): readonly Token[] {
+  const out: Token[] = []
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i] as Token
+    const run = tokens
+      .slice(i + 1, i + 4)
+      .map(({ word }) => word)
+      .join(' ')
+    const tail = run.startsWith('and a half') ? 3 : /^y medi[oa]\b/.test(run) ? 2 : 0
+    if (token.number === undefined || tail === 0) out.push(token)
+    else {
+      const number = token.number + 0.5
+      out.push({ word: String(number), raw: String(number), number })
+      i += tail
+    }
+  }
+  return out
+}
