@@ -46,16 +46,18 @@ export function callOf(tree: Tree, facts: readonly Fact[]): Call {
     const told = facts.filter(fact => fact.observation === observation.id)
     contradictions.push(...contradicted(observation, told, answers))
   }
-  // In the order of the tree, so that the order of telling decides nothing.
+  const doubtful = new Map<string, readonly Interval[]>()
   for (const id of Object.keys(tree.observations)) {
-    const all = distinct(readings.get(id) ?? [])
-    const [only, ...others] = all
+    const [only, ...others] = distinct(readings.get(id) ?? [])
     if (only === undefined) continue
-    const counts = others.length === 0 ? only : mostCautious(tree, answers, id, [span(all), ...all])
-    answers = { ...answers, [id]: counts }
-    if (others.length > 0) contradictions.push({ observation: id, sign: null, told: all, counts })
+    if (others.length === 0) answers = { ...answers, [id]: only }
+    else doubtful.set(id, [only, ...others])
   }
-  return { answers, contradictions }
+  const counts = mostCautious(tree, answers, doubtful)
+  for (const [id, told] of doubtful) {
+    contradictions.push({ observation: id, sign: null, told, counts: counts[id] as Interval })
+  }
+  return { answers: { ...answers, ...counts }, contradictions }
 }
 
 function contradicted(
@@ -74,7 +76,9 @@ function contradicted(
     values.set(sign, (values.get(sign) ?? new Set()).add(value))
   }
   return [...values].flatMap(([sign, told]) =>
-    told.size > 1 ? [{ observation: id, sign, told: [...told], counts: valueFor(counts, sign) }] : []
+    told.size > 1
+      ? [{ observation: id, sign, told: [...told], counts: valueFor(counts, sign) }]
+      : []
   )
 }
 
@@ -93,20 +97,22 @@ function span(readings: readonly Interval[]): Interval {
   return { low, reading: rounded((low + high) / 2), high }
 }
 
+/** Of every way to take doubtful readings, each as told or all that they span, the most cautious. */
 function mostCautious(
   tree: Tree,
   answers: Answers,
-  id: string,
-  readings: readonly [Interval, ...Interval[]]
-): Interval {
-  const [first, ...others] = readings
-  const least = (reading: Interval) => possible(tree, { ...answers, [id]: reading }).atLeast
-  let worst = { reading: first, least: least(first) }
-  for (const reading of others) {
-    const next = { reading, least: least(reading) }
-    if (isWorse(tree, next.least, worst.least)) worst = next
+  doubtful: ReadonlyMap<string, readonly Interval[]>
+): Answers {
+  let ways: readonly Answers[] = [{}]
+  for (const [id, told] of doubtful) {
+    ways = ways.flatMap(way => [span(told), ...told].map(reading => ({ ...way, [id]: reading })))
   }
-  return worst.reading
+  let [worst = {}] = ways
+  for (const way of ways.slice(1)) {
+    const least = (readings: Answers) => possible(tree, { ...answers, ...readings }).atLeast
+    if (isWorse(tree, least(way), least(worst))) worst = way
+  }
+  return worst
 }
 
 /** Whether an outcome is worse: by the person, then the container, then the batch, then the use. */

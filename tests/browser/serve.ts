@@ -10,6 +10,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Where the built page is served. */
     address: string
+    /** The folder that it was built into, the embed too. */
+    built: string
     /** The browser's program, or why there is none. */
     browser: { readonly program: string } | { readonly missing: string }
   }
@@ -22,6 +24,7 @@ export default async function serve(project: TestProject) {
   const browser = browserOrWhyNot()
   project.provide('browser', browser)
   project.provide('address', '')
+  project.provide('built', '')
   if ('missing' in browser) return undefined
 
   const outDir = mkdtempSync(join(tmpdir(), 'jarside-browser-'))
@@ -34,6 +37,7 @@ export default async function serve(project: TestProject) {
   })
   const at = server.httpServer.address()
   if (at === null || typeof at === 'string') throw new Error('the page is served nowhere')
+  project.provide('built', outDir)
   project.provide('address', `http://127.0.0.1:${at.port}/`)
   return async () => {
     await server.close()
@@ -51,9 +55,7 @@ function browserOrWhyNot() {
 
 // A process of its own: the test runner's NODE_ENV would build a page that nobody is given.
 function buildInto(outDir: string) {
-  const vite = join(root, 'node_modules/vite/bin/vite.js')
-  const args = ['build', '--logLevel', 'error', '--outDir', outDir, '--emptyOutDir']
-  execFileSync(process.execPath, [vite, ...args], {
+  execFileSync(process.execPath, [join(root, '.ci/build.mjs'), '--outDir', outDir], {
     cwd: root,
     stdio: ['ignore', 'ignore', 'inherit'],
     env: { ...process.env, NODE_ENV: 'production' }

@@ -44,7 +44,10 @@ export const writeGeneral = (tree: Tree, outcome: Outcome, language: string): st
  * The outcome of a finished walk that may leave the device; null when somebody needs help, because
  * the jar alone would then say less than was said.
  */
-export function outcomeToShare(tree: Tree, { answers, report }: WalkInHand): Outcome | null {
+export function outcomeToShare(
+  tree: Tree,
+  { answers, report }: Pick<WalkInHand, 'answers' | 'report'>
+): Outcome | null {
   if (report === null || report.outcome.person !== null) return null
   return outcomeToKeep(tree, answers)
 }

@@ -1,0 +1,129 @@
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import { axeFaults } from './axe.ts'
+import { KIOSK, LYING, touchLanguage, UPRIGHT, verdictsShown } from './kiosk.ts'
+import { cutOff, spilling } from './layout.ts'
+import { begin, play, playOn } from './play.ts'
+import { useVisits } from './visit.ts'
+
+const DOUBLE = 'html.kiosk { font-size: 337.5% !important }'
+
+/** What is wider than the page or than what scrolls in it. */
+const faultsOf = async (page: Page) => [
+  ...(await spilling(page)),
+  ...(await cutOff(page)),
+  ...(await page
+    .locator('.main, .screen')
+    .evaluateAll(all =>
+      all
+        .filter(one => one.scrollWidth > one.clientWidth)
+        .map(one => `${one.className} scrolls sideways to ${one.scrollWidth}`)
+    ))
+]
+
+/** Whether the bar's first button and all of the numbers are in sight without scrolling. */
+const barAndNumbers = (page: Page) =>
+  page.locator('[data-move="back"], .foot-numbers').evaluateAll(all =>
+    all.map(one => {
+      const { top, bottom } = one.getBoundingClientRect()
+      return top >= 0 && bottom <= innerHeight
+    })
+  )
+
+describe.each([
+  ['upright', UPRIGHT],
+  ['lying', LYING]
+])('the kiosk %s', (manner, viewport) => {
+  const visit = useVisits()
+
+  test('fits in Spanish, bar and numbers always in sight, and axe faults nothing', async () => {
+    const { page } = await visit({ viewport }, KIOSK)
+    const faults: string[] = []
+    const look = async (screen: string) => {
+      const found = [...(await axeFaults(page, `kiosk ${manner}`)), ...(await faultsOf(page))]
+      faults.push(...found.map(fault => `${screen}: ${fault}`))
+    }
+    await look('start')
+    for (const name of ['green-fuzz', 'day-nine-by-strip', 'somebody-ill']) {
+      await touchLanguage(page, 'es')
+      await look('choose')
+      await play(page, JARS[name] ?? {}, async screen => {
+        await look(screen ?? name)
+        await page.locator('.main').evaluate(main => main.scrollTo(0, main.scrollHeight))
+        expect(await barAndNumbers(page), `${screen}`).toEqual([true, true])
+      })
+      await page.locator('[data-action="done"]').click()
+    }
+    expect(faults).toEqual([])
+  })
+
+  test('fits with its text at twice its size', async () => {
+    const { page } = await visit({ viewport, bypassCSP: true }, KIOSK)
+    await page.addStyleTag({ content: DOUBLE })
+    const faults: string[] = []
+    const look = async (screen: string | null) =>
+      faults.push(...(await faultsOf(page)).map(fault => `${screen}: ${fault}`))
+    await look('start')
+    await touchLanguage(page, 'es')
+    await look('choose')
+    await play(page, JARS['day-nine-by-strip'] ?? {}, look)
+    await page.locator('[data-action="done"]').click()
+    await touchLanguage(page)
+    await play(page, JARS.emergency ?? {}, look)
+    expect(faults).toEqual([])
+  })
+})
+
+describe('a visitor to the kiosk', () => {
+  const visit = useVisits()
+
+  test('changes the language in the middle: the answers stay', async () => {
+    const { page } = await visit({ viewport: LYING }, KIOSK)
+    await touchLanguage(page)
+    await begin(page)
+    await playOn(page, JARS['new-film'] ?? {}, 'jar-ph')
+    await page.locator('#measure-jar-ph').fill('3.6')
+    await page.locator('.masthead [data-language="es"]').click()
+    await page.locator('html[lang="es"]').waitFor()
+    expect(await page.locator('#measure-jar-ph').inputValue()).toBe('3.6')
+    expect(await page.locator('button.bead').count()).toBe(6)
+  })
+
+  test('gets through with Tab and Enter alone', async () => {
+    const { page } = await visit({ viewport: LYING }, KIOSK)
+    const press = async (selector: string) => {
+      for (let tabs = 0; tabs < 60; tabs++) {
+        await page.keyboard.press('Tab')
+        if (await page.evaluate(one => document.activeElement?.matches(one), selector)) {
+          return page.keyboard.press('Enter')
+        }
+      }
+      throw new Error(`Tab never comes to ${selector}`)
+    }
+    const steps = {
+      'people-signs': 'none',
+      'container-signs': 'none',
+      'jar-signs': 'none',
+      'surface-texture': 'dry-fuzzy'
+    }
+    await press('.start [data-language="en"]')
+    await press('[data-tree]')
+    for (const [observation, answer] of Object.entries(steps)) {
+      await page.locator(`[data-observation="${observation}"] h1:focus`).waitFor()
+      await press(`[data-answer="${answer}"]`)
+    }
+    await page.locator('.outcome h1:focus').waitFor()
+    expect(await verdictsShown(page)).toEqual(['likely-mold'])
+    await press('[data-action="done"]')
+    expect(await page.locator('.start').count()).toBe(1)
+  })
+
+  test('who asked for less motion sees a jar that stands still', async () => {
+    const moving = (page: Page) => page.evaluate(() => document.getAnimations().length)
+    const { page } = await visit({ reducedMotion: 'reduce' }, KIOSK)
+    expect(await moving(page)).toBe(0)
+    await page.emulateMedia({ reducedMotion: 'no-preference' })
+    expect(await moving(page)).toBeGreaterThan(0)
+  })
+})

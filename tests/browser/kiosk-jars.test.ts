@@ -1,0 +1,85 @@
+import jsQR from 'jsqr'
+import type { Page } from 'playwright-core'
+import { PNG } from 'pngjs'
+import { describe, expect, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import words from '../../locales/en/kombucha-jar.json' with { type: 'json' }
+import office from '../../public/office.json' with { type: 'json' }
+import { axeFaults } from './axe.ts'
+import { KIOSK, keptBy, smallForFingers, touchLanguage, UPRIGHT, verdictsShown } from './kiosk.ts'
+import { play, TREE } from './play.ts'
+import { SAID } from './said.ts'
+import { address, useVisits } from './visit.ts'
+
+/** What a phone's camera reads in the square. */
+async function scanned(page: Page): Promise<string | undefined> {
+  const picture = await page.locator('.take-home .qr').screenshot()
+  const { data, width, height } = PNG.sync.read(picture)
+  return jsQR(new Uint8ClampedArray(data), width, height)?.data
+}
+
+/** What an address shows to whoever opens it elsewhere. */
+async function seenOn(phone: Page, taken: string): Promise<readonly (string | null)[]> {
+  expect(taken).toMatch(/^https:\/\/jarside\.larkspur\.example\/#\//)
+  await phone.evaluate(() => {
+    location.hash = '#/'
+  })
+  await phone.locator('.choose').waitFor()
+  await phone.evaluate(hash => {
+    location.hash = hash
+  }, new URL(taken).hash)
+  await phone.locator('.outcome, .question').first().waitFor()
+  return verdictsShown(phone)
+}
+
+const NOTHING_KEPT = {
+  local: 0,
+  session: 0,
+  cookies: '',
+  databases: [],
+  // Beside the files of the page itself.
+  cached: [],
+  address: '/kiosk'
+}
+
+describe('on the kiosk', () => {
+  const visit = useVisits()
+
+  test('every jar has its outcome, large targets, no way out, and leaves no trace', async () => {
+    const { page, context } = await visit({ viewport: UPRIGHT }, KIOSK)
+    const phone = await context.newPage()
+    await phone.goto(address())
+    const { entries } = await keptBy(page)
+    for (const [name, { first, also = [], use }] of Object.entries(SAID)) {
+      const faults: string[] = []
+      await touchLanguage(page)
+      await play(page, JARS[name] ?? {}, async screen => {
+        await page.locator('h1:focus').waitFor()
+        const found = [...(await axeFaults(page, 'kiosk')), ...(await smallForFingers(page))]
+        faults.push(...found.map(fault => `${screen}: ${fault}`))
+        faults.push(...(await page.locator('[href]:not(head *)').allTextContents()))
+      })
+      expect(faults, name).toEqual([])
+      expect(await verdictsShown(page), name).toEqual([first, ...also])
+      const said = await page.locator('.screen .use').allTextContents()
+      expect(said, name).toEqual(use === null ? [] : [words.use[use]])
+      expect(await keptBy(page), name).toEqual({ ...NOTHING_KEPT, entries })
+
+      // An emergency stands alone: only taking it back or the clock ends it.
+      if (use === null) {
+        await page.reload()
+        continue
+      }
+      const square = (await scanned(page)) ?? 'nothing read'
+      const typed = await page.locator('.take-home-address').textContent()
+      // Where somebody needs help the jar alone would say less: the questions are asked again.
+      const told = first === 'doctor-today' ? [] : [first, ...also]
+      expect(await seenOn(phone, square), name).toEqual(told)
+      expect(await seenOn(phone, `https://${typed}`), name).toEqual(told)
+      if (told.length === 0) expect(square).toBe(`${office.address}#/${TREE}`)
+      else expect(square, name).toMatch(/@[0-9a-f]{6}\//)
+      await page.locator('[data-action="done"]').click()
+      await page.locator('.start').waitFor()
+    }
+  })
+})

@@ -1,0 +1,65 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { createServer } from 'node:http'
+import { tmpdir } from 'node:os'
+import { extname, join } from 'node:path'
+
+const KINDS: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.json': 'application/json',
+  '.woff2': 'font/woff2',
+  '.webmanifest': 'application/manifest+json'
+}
+
+/** Serves a copy of a built page, which can be changed, until it is switched off. */
+export async function officeServer(built: string) {
+  const folder = mkdtempSync(join(tmpdir(), 'jarside-kiosk-'))
+  cpSync(built, folder, { recursive: true })
+  let signIn = false
+  const server = createServer((request, response) => {
+    const { pathname } = new URL(request.url ?? '/', 'http://kiosk')
+    const name = { '/': '/index.html', '/kiosk': '/kiosk.html' }[pathname] ?? pathname
+    if (signIn && name === '/office.json') {
+      response.setHeader('Content-Type', 'text/html').end('<p>Sign in to the wireless network</p>')
+      return
+    }
+    try {
+      const file = readFileSync(join(folder, name))
+      response.setHeader('Content-Type', KINDS[extname(name)] ?? 'text/plain').end(file)
+    } catch {
+      response.writeHead(404).end()
+    }
+  })
+  await new Promise<void>(ready => server.listen(0, '127.0.0.1', ready))
+  const at = server.address()
+  if (at === null || typeof at === 'string') throw new Error('the copy is served nowhere')
+  return {
+    address: `http://127.0.0.1:${at.port}/`,
+    /** Answers for the office's file as a wireless network does that wants a sign-in first. */
+    askToSignIn() {
+      signIn = true
+    },
+    /** A newer build: its page is marked, and its worker names the page's new revision. */
+    renew() {
+      const change = (name: string, from: RegExp, to: string) => {
+        const text = readFileSync(join(folder, name), 'utf8')
+        if (!from.test(text)) throw new Error(`${name} is not as this test knows it`)
+        writeFileSync(join(folder, name), text.replace(from, to))
+      }
+      change('kiosk.html', /<body>/, '<body data-build="newer">')
+      change(
+        'sw.js',
+        /(url:"kiosk\.html",revision:")[0-9a-f]+|[0-9a-f]+(",url:"kiosk\.html")/,
+        '$1f00d$2'
+      )
+    },
+    async switchOff() {
+      server.closeAllConnections()
+      await new Promise(done => server.close(done))
+      rmSync(folder, { recursive: true, force: true })
+    }
+  }
+}

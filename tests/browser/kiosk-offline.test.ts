@@ -1,0 +1,104 @@
+import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import { KIOSK, touchLanguage, verdictsShown } from './kiosk.ts'
+import { officeServer } from './kiosk-office-server.ts'
+import { begin, play } from './play.ts'
+import { useVisits, type Visit } from './visit.ts'
+
+const MINUTE = 60_000
+let server: Awaited<ReturnType<typeof officeServer>>
+
+beforeEach(async () => {
+  server = await officeServer(inject('built'))
+})
+
+afterEach(() => server.switchOff())
+
+/** Opens the kiosk from the office's server and waits until the device keeps all of it. */
+async function keptKiosk({ page }: Visit): Promise<void> {
+  await page.goto(`${server.address}kiosk`)
+  await page.locator('.start-edition', { hasText: /· Kept on this device/ }).waitFor()
+  // The office's file is read once more when it can be kept.
+  await page.waitForFunction(async () => (await caches.match('office.json')) !== undefined)
+}
+
+describe('a kiosk that was opened once', () => {
+  const visit = useVisits()
+
+  test('works with the network gone, in Spanish, with pictures, type and the numbers', async () => {
+    const visitor = await visit({}, KIOSK)
+    const { page } = visitor
+    await keptKiosk(visitor)
+    await server.switchOff()
+    await page.goto('about:blank')
+    await page.goto(`${server.address}kiosk.html`)
+    await touchLanguage(page, 'es')
+    await play(page, JARS['pink-with-hibiscus'] ?? {}, async screen => {
+      if (screen === 'surface-texture') {
+        expect(await page.locator('.card .picture > svg').count()).toBeGreaterThan(9)
+      }
+    })
+
+    expect(await verdictsShown(page)).toEqual(['normal-growth'])
+    const faces = await page.evaluate(async () => {
+      await document.fonts.ready
+      return [...document.fonts].map(({ family, status }) => `${family} ${status}`).sort()
+    })
+    expect(faces.map(face => face.replaceAll('"', ''))).toEqual([
+      'Atkinson Hyperlegible Next loaded',
+      'Literata loaded'
+    ])
+    expect(await page.locator('.foot-numbers').textContent()).toContain('555-0110')
+  })
+
+  test('keeps the numbers when a wireless network answers in their place', async () => {
+    const visitor = await visit({}, KIOSK)
+    const { page } = visitor
+    await keptKiosk(visitor)
+    server.askToSignIn()
+    await page.reload()
+    await page.locator('.foot-numbers', { hasText: '555-0110' }).waitFor()
+  })
+
+  test('leaves the page beside it alone', async () => {
+    const visitor = await visit({}, KIOSK)
+    const { page } = visitor
+    await keptKiosk(visitor)
+    const controlled = () => page.evaluate(() => navigator.serviceWorker.controller !== null)
+    expect(await controlled()).toBe(true)
+    await page.goto(server.address)
+    expect(await controlled()).toBe(false)
+    expect(await page.locator('head [rel="manifest"]').count()).toBe(0)
+  })
+
+  test('takes a newer build at rest, never in the middle of a walk', async () => {
+    const visitor = await visit({}, { ...KIOSK, before: page => page.clock.install() })
+    const { page } = visitor
+    await keptKiosk(visitor)
+    await touchLanguage(page)
+    await begin(page)
+    server.renew()
+    // An hour of somebody who goes on reading.
+    for (let at = 0; at < 75; at++) {
+      await page.clock.fastForward(50_000)
+      await page.mouse.move(300 + at, 300)
+    }
+    await page.waitForFunction(async () => {
+      const registration = await navigator.serviceWorker.getRegistration('/kiosk')
+      return registration?.waiting != null
+    })
+    await page.clock.runFor(2_000)
+    const newer = page.locator('body[data-build="newer"]')
+    expect(await page.locator('.question').count()).toBe(1)
+
+    await page.locator('[data-move="start-over"]').click()
+    await page.locator('.start').waitFor()
+    await page.clock.runFor(MINUTE - 5_000)
+    await page.mouse.move(500, 500)
+    await page.clock.runFor(MINUTE - 5_000)
+    expect(await newer.count()).toBe(0)
+    await page.clock.runFor(6_000)
+    await newer.waitFor()
+    await page.locator('.start').waitFor()
+  })
+})
