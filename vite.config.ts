@@ -1,4 +1,5 @@
 import { defineConfig, type Plugin } from 'vite'
+import { kioskEdition, kioskWorker } from './kiosk.config.ts'
 import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
@@ -34,7 +35,8 @@ function trees(): Plugin {
   }
 }
 
-function moduleOf({ catalogue, trees, drawings, screens, words }: BrowserBundle, name: string) {
+function moduleOf(bundle: BrowserBundle, name: string) {
+  const { catalogue, trees, drawings, screens, words, said } = bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -43,6 +45,8 @@ function moduleOf({ catalogue, trees, drawings, screens, words }: BrowserBundle,
       return asModule(drawings[tree])
     case 'words':
       return asModule(words[tree]?.[tag])
+    case 'said':
+      return asModule(said[tree])
     case 'screens':
       return asModule(screens[tree])
     default:
@@ -60,6 +64,7 @@ function openersOf({ trees, languages }: BrowserBundle['catalogue']) {
     ({ id }) => `${JSON.stringify(id)}: {
   open: ${open('tree', id)},
   draw: ${open('drawings', id)},
+  said: ${open('said', id)},
   words: ${byTag('words', id)}
 }`
   )
@@ -78,14 +83,32 @@ const POLICY = [
   "font-src 'self'",
   "img-src 'self'",
   "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'"
 ].join('; ')
 
+/** Anybody may frame the page that is made for frames: it is sent without that part of the policy. */
+function framedPage(): Plugin {
+  const framed = POLICY.replace(/; frame-ancestors [^;]*/, '')
+  return {
+    name: 'jarside-framed-page',
+    configurePreviewServer({ middlewares }) {
+      middlewares.use('/frame.html', (_, response, next) => {
+        const set = response.setHeader.bind(response)
+        response.setHeader = (name, value) => set(name, value === POLICY ? framed : value)
+        next()
+      })
+    }
+  }
+}
+
 export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [trees()],
+  plugins: [trees(), framedPage(), ...(mode === 'gallery' ? [] : kioskWorker())],
+  define: kioskEdition(),
   preview: {
     host: '127.0.0.1',
     headers: {
@@ -101,6 +124,8 @@ export default defineConfig(({ mode }) => ({
     // Small files stay files: the content-security policy allows no data addresses.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rollupOptions: { input: mode === 'gallery' ? ['gallery.html'] : ['index.html'] }
+    rollupOptions: {
+      input: mode === 'gallery' ? ['gallery.html'] : ['index.html', 'desk.html', 'kiosk.html']
+    }
   }
 }))

@@ -1,3 +1,4 @@
+import { buildAll } from './build.mjs'
 import { install, root } from './install.mjs'
 
 /**
@@ -10,7 +11,8 @@ export async function serve({ mode = 'production', at = '', name }) {
   // Not before: it has only just been installed.
   const { build, preview } = await import('vite')
   try {
-    await build({ root, mode, logLevel: 'warn' })
+    if (mode === 'production') await buildAll()
+    else await build({ root, mode, logLevel: 'warn' })
   } catch (error) {
     process.stderr.write(`The page cannot be built. ${error.message}\n`)
     return 1

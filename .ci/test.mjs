@@ -24,7 +24,8 @@ const steps = [
       `--outputFile.json=${report}`
     )
   },
-  { name: 'trees', run: [join(root, '.ci/jarside.mjs'), 'check'] }
+  { name: 'trees', run: [join(root, '.ci/jarside.mjs'), 'check'] },
+  { name: 'size of the embed', run: [join(root, 'bench/size.mjs')] }
 ]
 
 /** Passed and failed tests as vitest counts them; a run that left no report, or failed beside its tests, failed once. */

@@ -1,29 +1,36 @@
 // Measures the page and the engine: npm run -s bench. JSON on stdout, a small table on stderr.
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
-import { build } from 'vite'
 import { BROWSER_FLAGS, findBrowser } from '../.ci/browser.mjs'
-import { root } from '../.ci/install.mjs'
+import { buildAll } from '../.ci/build.mjs'
 import { measureAnswers } from './answering.mjs'
 import { serveBrotli } from './brotli-server.mjs'
 import { measureEngine } from './engine.mjs'
 import { measureFirstQuestion } from './first-question.mjs'
 
+/** Somebody else's page with nothing of its own to load. */
+const HOST = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Host</title>
+<script type="module" src="./jarside-walk.js"></script>
+<h1>Food at home</h1><jarside-walk tree="kombucha-jar"></jarside-walk>`
+
 const engine = await measureEngine()
 const folder = mkdtempSync(join(tmpdir(), 'jarside-bench-'))
-await build({ root, logLevel: 'error', build: { outDir: folder, emptyOutDir: true } })
+await buildAll({ outDir: folder, logLevel: 'error' })
+writeFileSync(join(folder, 'host.html'), HOST)
 const server = await serveBrotli(folder)
 const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_FLAGS })
 try {
-  const firstQuestion = await measureFirstQuestion(browser, server.address)
+  const firstQuestion = await measureFirstQuestion(browser, `${server.address}#/kombucha-jar`)
+  const embedded = await measureFirstQuestion(browser, `${server.address}host.html`)
   const answering = await measureAnswers(browser, server.address)
   const machine = { node: process.version, browser: browser.version(), cores: cpus().length }
   const figures = {
     on: new Date().toISOString().slice(0, 10),
     machine,
     firstQuestion,
+    embedded,
     answering,
     engine
   }
@@ -35,7 +42,7 @@ try {
   rmSync(folder, { recursive: true, force: true })
 }
 
-function table({ firstQuestion: first, answering, engine: { loadMs, trees } }) {
+function table({ firstQuestion: first, embedded, answering, engine: { loadMs, trees } }) {
   const kilobytes = bytes => `${(bytes / 1000).toFixed(1)} kB`
   const { bytes } = first
   const rows = [
@@ -45,6 +52,9 @@ function table({ firstQuestion: first, answering, engine: { loadMs, trees } }) {
     ['first screen, slow network and CPU', `${first.slowNetworkFirstScreenMs} ms`],
     ['first question, slow network and CPU', `${first.slowNetworkMs} ms`],
     ['first question, slow CPU alone', `${first.cpuOnlyMs} ms`],
+    ['embedded: there before the question', kilobytes(embedded.bytes.beforeTheQuestion)],
+    ['  first question, slow network and CPU', `${embedded.slowNetworkMs} ms`],
+    ['  first question, slow CPU alone', `${embedded.cpuOnlyMs} ms`],
     ['answer to next screen, slow CPU, median', `${answering.medianMs} ms`],
     ['  95th percentile', `${answering.p95Ms} ms (${answering.answers} answers)`],
     ['  the same with nothing to draw', `${answering.idleMs} ms`],

@@ -1,3 +1,4 @@
+import { type LocalText, readLocalText } from './local-text.ts'
 import { asList, asRecord, asText } from './read-json.ts'
 
 /** One office's name, hours, phone numbers, referral chain and notices, as this installation keeps them. */
@@ -55,15 +56,15 @@ export type OfficeTrigger = (typeof OFFICE_TRIGGERS)[number]
 
 export interface OfficeReferral {
   readonly trigger: OfficeTrigger
-  readonly name: string
+  readonly name: LocalText
   /** The id of one of the pack's numbers; none where the caller has the number already. */
   readonly number?: string
-  readonly say?: string
+  readonly say?: LocalText
 }
 
 export interface Notice {
   readonly id: string
-  readonly text: string
+  readonly text: LocalText
   readonly from?: string
   readonly until?: string
 }
@@ -136,17 +137,17 @@ function readOpenHours(authored: unknown): OpenHours[] {
 function readReferral(authored: unknown): OfficeReferral[] {
   const referral = asRecord(authored)
   const trigger = OFFICE_TRIGGERS.find(known => known === referral.trigger)
-  const name = asText(referral.name)
+  const name = readLocalText(referral.name)
   if (!trigger || !name) return []
   const number = asText(referral.number)
-  const say = asText(referral.say)
+  const say = readLocalText(referral.say)
   return [{ trigger, name, ...(number && { number }), ...(say && { say }) }]
 }
 
 function readNotice(authored: unknown): Notice[] {
   const notice = asRecord(authored)
   const id = asText(notice.id)
-  const text = asText(notice.text)
+  const text = readLocalText(notice.text)
   if (!id || !text) return []
   const from = asText(notice.from)
   const until = asText(notice.until)

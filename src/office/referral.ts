@@ -1,4 +1,5 @@
 import { numbersOf } from './constants.ts'
+import type { LocalText } from './local-text.ts'
 import type { OfficePack } from './office-pack.ts'
 import { isExpired, isStale } from './stale.ts'
 
@@ -6,9 +7,9 @@ import { isExpired, isStale } from './stale.ts'
 export interface Referral {
   readonly to: string
   /** The office's own word for whom it names; null where the words of the locale stand alone. */
-  readonly name: string | null
+  readonly name: LocalText | null
   readonly phone: string | null
-  readonly say: string | null
+  readonly say: LocalText | null
   /** `fixed`: a country's number. `missing`: no pack, or it names nobody or no number for this trigger. */
   readonly standing: 'fixed' | 'current' | 'stale' | 'missing'
 }

@@ -89,6 +89,6 @@ function officeStanding(
 }
 
 /** Whether a day written YYYY-MM-DD is over. An unreadable one is: nobody can vouch for it. */
-function isPast(day: string, today: Date): boolean {
+export function isPast(day: string, today: Date): boolean {
   return !(today.getTime() < Date.parse(day) + 86_400_000)
 }

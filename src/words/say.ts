@@ -1,4 +1,5 @@
 import { numbersOf } from '../office/constants.ts'
+import { nameIn, textIn } from '../office/local-text.ts'
 import type { Referral } from '../office/referral.ts'
 import type { Report } from '../office/report.ts'
 import type { SpokenAdvice } from '../tree/advice.ts'
@@ -7,9 +8,10 @@ import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
 import { type CitedSource, citedBy, type SourceLedger } from './sources.ts'
+import type { TextKey } from './text-key.ts'
 import { cautionText, rulesOfThumb } from './tree-texts.ts'
 import { verdictText } from './verdict-text.ts'
-import type { TextKey, Words } from './words.ts'
+import type { Words } from './words.ts'
 
 /** A finished walk in one language, in the order in which it is needed; every form arranges this. */
 export interface Said {
@@ -173,9 +175,10 @@ export function footNumbers(
 export function saidCall({ to, name, phone, say: told }: Referral, words: Words): SaidCall {
   return {
     to,
-    name: name ?? words.t(`ui:referral.${to}.name`),
+    name: nameIn(name, words.tag) ?? words.t(`ui:referral.${to}.name`),
     phone,
-    say: told ?? words.t(`ui:referral.${to}.say`)
+    // What an office wrote in one language is not read out in another.
+    say: textIn(told, words.tag) ?? words.t(`ui:referral.${to}.say`)
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Caution } from '../tree/cautions.ts'
-import type { TextKey, Words } from './words.ts'
+import type { TextKey } from './text-key.ts'
+import type { Words } from './words.ts'
 
 /** A caution in a tree's words. @throws MissingText when no author wrote it. */
 export const cautionText = (words: Words, tree: string, caution: Caution): string =>

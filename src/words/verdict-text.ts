@@ -1,6 +1,7 @@
 import type { Manner } from '../tree/advice.ts'
 import type { Use } from '../tree/tree.ts'
-import type { TextKey, Words } from './words.ts'
+import type { TextKey } from './text-key.ts'
+import type { Words } from './words.ts'
 
 /** What is said of a verdict: its short name, its main message, its reason. */
 export type VerdictPart = 'name' | 'message' | 'why'

@@ -1,5 +1,6 @@
 import { createInstance } from 'i18next'
 import { isSafetyText } from './kinds.ts'
+import type { TextKey } from './text-key.ts'
 
 /** The language that authors write first, and that a missing label falls back to. */
 export const SOURCE_TAG = 'en'
@@ -9,9 +10,6 @@ export type Resources = Readonly<Record<string, Readonly<Record<string, unknown>
 
 /** What stands in a text's `{{…}}`; `count` also chooses the plural. */
 export type Values = Readonly<Record<string, string | number>>
-
-/** A namespace and a key in it: `steps:call-911`. */
-export type TextKey = `${string}:${string}`
 
 /** The words of one language. */
 export interface Words {

@@ -65,13 +65,22 @@ describe('a damaged link', () => {
     await page.locator(`.question[data-observation="${next}"]`).waitFor()
   })
 
-  test.each(['no-such-tree', '__proto__', 'constructor', 'toString?f=1', '%', 'kombucha-jar/more'])(
+  test.each(['no-such-tree', '__proto__', 'constructor', 'toString?f=1', '%'])(
     'to the tree %s leads to the first screen with a sentence',
     async name => {
       const { page } = await visit({}, { hash: `#/${name}` })
 
       await page.locator('.choose').waitFor()
       expect(await page.locator('.notice').textContent()).toBe(ui['no-such-tree'])
+    }
+  )
+
+  test.each(['more', 'likely-mold+normal-growth', '__proto__'])(
+    'to the outcome %s leads to the first question with a sentence',
+    async name => {
+      const { page } = await visit({}, { hash: `#/${TREE}/${name}` })
+      await page.locator('.question').waitFor()
+      expect(await page.locator('.notice').textContent()).toBe(ui['no-such-outcome'])
     }
   )
 })

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../../.ci/jars.mjs'
 import { axeFaults } from './axe.ts'
-import { KIOSK, LYING, touchLanguage, UPRIGHT, verdictsShown } from './kiosk.ts'
+import { KIOSK, LYING, smallForFingers, touchLanguage, UPRIGHT, verdictsShown } from './kiosk.ts'
 import { cutOff, spilling } from './layout.ts'
 import { begin, play, playOn } from './play.ts'
 import { useVisits } from './visit.ts'
@@ -37,11 +37,15 @@ describe.each([
 ])('the kiosk %s', (manner, viewport) => {
   const visit = useVisits()
 
-  test('fits in Spanish, bar and numbers always in sight, and axe faults nothing', async () => {
+  test('fits in Spanish, bar and numbers in sight, targets large, and axe faults nothing', async () => {
     const { page } = await visit({ viewport }, KIOSK)
     const faults: string[] = []
     const look = async (screen: string) => {
-      const found = [...(await axeFaults(page, `kiosk ${manner}`)), ...(await faultsOf(page))]
+      const found = [
+        ...(await axeFaults(page, `kiosk ${manner}`)),
+        ...(await faultsOf(page)),
+        ...(await smallForFingers(page))
+      ]
       faults.push(...found.map(fault => `${screen}: ${fault}`))
     }
     await look('start')
@@ -56,6 +60,17 @@ describe.each([
       await page.locator('[data-action="done"]').click()
     }
     expect(faults).toEqual([])
+  })
+
+  test('shows an emergency whole, both numbers in sight, in both languages at once', async () => {
+    const { page } = await visit({ viewport }, KIOSK)
+    await touchLanguage(page, 'es')
+    await play(page, JARS.emergency ?? {})
+    const bottoms = await page
+      .locator('.emergency h1, .emergency .phone, .emergency [type="button"]')
+      .evaluateAll(all => all.map(one => one.getBoundingClientRect().bottom))
+    expect(bottoms.length).toBe(4)
+    expect(Math.max(...bottoms)).toBeLessThanOrEqual(viewport.height)
   })
 
   test('fits with its text at twice its size', async () => {

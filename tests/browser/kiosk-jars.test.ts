@@ -6,10 +6,10 @@ import { JARS } from '../../.ci/jars.mjs'
 import words from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import office from '../../public/office.json' with { type: 'json' }
 import { axeFaults } from './axe.ts'
-import { KIOSK, keptBy, smallForFingers, touchLanguage, UPRIGHT, verdictsShown } from './kiosk.ts'
+import { KIOSK, keptBy, SMALL, smallForFingers, touchLanguage, verdictsShown } from './kiosk.ts'
 import { play, TREE } from './play.ts'
 import { SAID } from './said.ts'
-import { address, useVisits } from './visit.ts'
+import { useVisits } from './visit.ts'
 
 /** What a phone's camera reads in the square. */
 async function scanned(page: Page): Promise<string | undefined> {
@@ -46,9 +46,8 @@ describe('on the kiosk', () => {
   const visit = useVisits()
 
   test('every jar has its outcome, large targets, no way out, and leaves no trace', async () => {
-    const { page, context } = await visit({ viewport: UPRIGHT }, KIOSK)
-    const phone = await context.newPage()
-    await phone.goto(address())
+    const { page } = await visit({ viewport: SMALL }, KIOSK)
+    const { page: phone } = await visit()
     const { entries } = await keptBy(page)
     for (const [name, { first, also = [], use }] of Object.entries(SAID)) {
       const faults: string[] = []

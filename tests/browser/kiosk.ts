@@ -2,6 +2,8 @@ import type { Page } from 'playwright-core'
 
 export const KIOSK = { hash: 'kiosk' }
 export const UPRIGHT = { width: 1080, height: 1920 }
+/** Of ten inches, as they are sold most. */
+export const SMALL = { width: 800, height: 1280 }
 export const LYING = { width: 1920, height: 1080 }
 
 /** Touches a language on the start screen: the choice of a ferment follows. */

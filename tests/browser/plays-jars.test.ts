@@ -27,7 +27,7 @@ async function walkOf(page: Page, jar: Jar): Promise<Seen> {
     titles.push(await page.title())
     faults.push(...(await axeFaults(page)).map(fault => `${screen ?? 'outcome'}: ${fault}`))
   })
-  const use = await page.locator('.use').allTextContents()
+  const use = await page.locator('.outcome .use').allTextContents()
   return { verdicts: await verdictsOn(page), use, faults, titles, headings }
 }
 

@@ -56,7 +56,7 @@ export function useVisits() {
     visits.push(opened)
     await before?.(page)
     await page.goto(address() + hash)
-    await page.locator('h1').waitFor()
+    await page.locator('h1').first().waitFor()
     return opened
   }
 }

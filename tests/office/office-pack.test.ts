@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import shipped from '../../public/office.json' with { type: 'json' }
+import { nameIn, textIn } from '../../src/office/local-text.ts'
 import { readOfficePack } from '../../src/office/office-pack.ts'
 
 describe('a kiosk goes on with what is right in a pack', () => {
@@ -29,4 +30,27 @@ describe('a kiosk goes on with what is right in a pack', () => {
       expect(readOfficePack(authored)).toBeNull()
     }
   )
+})
+
+describe('what an office says in its own words', () => {
+  const pack = (say: unknown) =>
+    readOfficePack({
+      ...shipped,
+      referrals: [{ trigger: 'office', name: 'The office', say }]
+    })?.referrals[0]?.say ?? null
+
+  test('written once is English, and is not read out in another language', () => {
+    expect(textIn(pack('Ask for the desk.'), 'en')).toBe('Ask for the desk.')
+    expect(textIn(pack('Ask for the desk.'), 'es')).toBeUndefined()
+  })
+
+  test('written by language is read in each of them', () => {
+    const say = pack({ en: 'Ask for the desk.', es: 'Pida la mesa.', ar: 7 })
+    expect(textIn(say, 'es')).toBe('Pida la mesa.')
+    expect(textIn(say, 'ar')).toBeUndefined()
+  })
+
+  test('of a name is better than none', () => {
+    expect(nameIn({ en: 'The office' }, 'es')).toBe('The office')
+  })
 })

@@ -14,7 +14,7 @@ describe('Spanish signal words are the standardized ones', () => {
     ['warning', 'ADVERTENCIA'],
     ['caution', 'PRECAUCIÓN'],
     ['notice', 'AVISO']
-  ])('%s is %s', (signal, word) => {
+  ] as const)('%s is %s', (signal, word) => {
     expect(spanish.t(`ui:signal.${signal}`)).toBe(word)
   })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { textsIn } from '../../src/load/texts.ts'
-import { createWords, type TextKey } from '../../src/words/words.ts'
+import type { TextKey } from '../../src/words/text-key.ts'
+import { createWords } from '../../src/words/words.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { negatedIn } from './negations.ts'
 
@@ -70,9 +71,8 @@ describe.each(tags)('the words of %s say what the English say', tag => {
   })
 
   test('signal words of one language are four different words', () => {
-    const signals = ['danger', 'warning', 'caution', 'notice'].map(id =>
-      speaks.t(`ui:signal.${id}`)
-    )
+    const ids = ['danger', 'warning', 'caution', 'notice'] as const
+    const signals = ids.map(id => speaks.t(`ui:signal.${id}`))
     expect(new Set(signals).size).toBe(4)
     for (const signal of signals) expect(signal).toBe(signal.toLocaleUpperCase(tag))
   })

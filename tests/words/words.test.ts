@@ -24,11 +24,18 @@ describe('a safety text is never replaced by another language', () => {
   })
 
   test('a label missing in every language stops too: no raw key is shown', () => {
-    expect(() => spanish.t('ui:forward')).toThrow(MissingText)
-    expect(() => createWords(resources, 'en').t('ui:forward')).toThrow(MissingText)
+    // A key that the screens know, and that these few texts lack.
+    expect(() => spanish.t('ui:quit')).toThrow(MissingText)
+    expect(() => createWords(resources, 'en').t('ui:quit')).toThrow(MissingText)
+  })
+
+  test('a misspelled key does not compile', () => {
+    // @ts-expect-error: there is no such key in locales/en/ui.json.
+    expect(() => createWords(resources, 'en').t('ui:bakc')).toThrow(MissingText)
   })
 
   test('a group of texts is no text', () => {
+    // @ts-expect-error: the key of a group does not compile; a key put together at run time may be one.
     expect(() => createWords(resources, 'en').t('ui:units')).toThrow(MissingText)
   })
 })

@@ -2,6 +2,9 @@ import { z } from 'zod'
 import { OFFICE_TRIGGERS } from '../../office/office-pack.ts'
 import { day, id, text } from './common.ts'
 
+/** One text, which is English, or the same text by language tag. */
+const localText = z.union([text, z.strictObject({ en: text }).catchall(text)])
+
 const clock = z
   .string()
   .regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/, 'a time written as hours and minutes, like `16:30`')
@@ -37,12 +40,14 @@ export const officePackSchema = z.strictObject({
   referrals: z.array(
     z.strictObject({
       trigger: z.enum(OFFICE_TRIGGERS),
-      name: text,
+      name: localText,
       number: id.optional(),
-      say: text.optional()
+      say: localText.optional()
     })
   ),
-  notices: z.array(z.strictObject({ id, text, from: day.optional(), until: day.optional() })),
+  notices: z.array(
+    z.strictObject({ id, text: localText, from: day.optional(), until: day.optional() })
+  ),
   'valid-until': day
 })
 export type AuthoredOffice = z.infer<typeof officePackSchema>

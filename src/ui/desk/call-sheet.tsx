@@ -7,9 +7,9 @@ import { outcomeToShare } from '../opening/outcome-address.ts'
 import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
 import { Emergency } from '../parts/emergency.tsx'
 import { Foot } from '../parts/foot.tsx'
+import { PrintedSheet } from '../parts/printed-sheet.tsx'
 import { QuestionInHand } from '../parts/question-in-hand.tsx'
 import { type Setting, SettingProvider, useSetting } from '../parts/setting.tsx'
-import { Sheet } from '../parts/sheet.tsx'
 import { tellOf } from '../parts/use-walk.ts'
 import { Always } from './always.tsx'
 import { CallHead } from './call-head.tsx'
@@ -104,7 +104,7 @@ export function CallSheet({
       </div>
       {told !== null && report !== null && (
         <SettingProvider value={handed}>
-          <Sheet
+          <PrintedSheet
             {...tellOf(handed, report)}
             address={sheetAddress(tree, outcomeToShare(tree, walk), caller, homeOf(office))}
           />

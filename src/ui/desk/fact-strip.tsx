@@ -53,11 +53,10 @@ function FactChip({ fact, isCurrent, call }: { fact: Fact; isCurrent: boolean; c
         type="button"
         class="fact-change"
         aria-current={isCurrent ? 'step' : undefined}
-        aria-label={words.t('ui:desk.change', { name, answer })}
         onClick={() => call.walk.change(fact.observation)}
       >
-        <span class="fact-name">{name}</span>
-        <span class="fact-answer">{answer}</span>
+        <span class="fact-name">{name}</span> <span class="fact-answer">{answer}</span>{' '}
+        <span class="visually-hidden">{words.t('ui:change')}</span>
       </button>
       <button
         type="button"

@@ -63,7 +63,7 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
 /** A walk that a link began, with each thing that can be said of the link. */
 function linked({ tree, words }: Setting): readonly Sheet[] {
   const brought = playedUntil(tree, {}, 'jar-ph')
-  return ['whole', 'other-edition', 'damaged'].map(standing => ({
+  return (['whole', 'other-edition', 'damaged'] as const).map(standing => ({
     id: `notice/link-${standing}`,
     parts: ['notice'],
     whole: true,

@@ -8,12 +8,12 @@ import { type OfficePack, readOfficePack } from '../../office/office-pack.ts'
 export function useOffice(address = './office.json', again = ''): OfficePack | null {
   const [office, setOffice] = useState<OfficePack | null>(null)
   useEffect(() => {
-    fetch(address).then(
-      async answer => {
+    fetch(address)
+      .then(async answer => {
         if (answer.ok) setOffice(readOfficePack(await answer.json()))
-      },
-      () => undefined
-    )
+      })
+      // Neither a network that is gone nor a file that breaks off is anybody's fault here.
+      .catch(() => undefined)
   }, [address, again])
   return office
 }

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { preferred } from '../../words/languages.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { readLink } from '../opening/link.ts'
+import { readOutcome } from '../opening/outcome-address.ts'
 import { addressOf, readRoute } from '../opening/route.ts'
 import { settingOf } from '../opening/setting-of.ts'
 import { speechIn } from '../opening/speech.ts'
@@ -62,6 +63,14 @@ export function App({
     [ready?.bundle, route.query]
   )
 
+  const named = useMemo(
+    () =>
+      ready === null || route.outcome === null
+        ? null
+        : readOutcome(ready.bundle.tree, route.outcome, route.fingerprint),
+    [ready?.bundle, route.outcome, route.fingerprint]
+  )
+
   const go = (next: string | null) => {
     setFirst(false)
     setWalkNumber(n => n + 1)
@@ -96,13 +105,19 @@ export function App({
   }
   return (
     <SettingProvider value={setting}>
-      {route.outcome === null ? (
+      {named === null ? (
         <WalkScreen
           // A link pasted into the open page is a new walk too.
           key={`${walkNumber} ${route.query ?? ''}`}
           {...shared}
           start={link?.answers ?? NOTHING}
-          notice={link === null ? null : setting.words.t(`ui:link-${link.standing}`)}
+          notice={
+            route.outcome !== null
+              ? setting.words.t('ui:no-such-outcome')
+              : link === null
+                ? null
+                : setting.words.t(`ui:link-${link.standing}`)
+          }
           onLeave={() => go(null)}
           underOutcome={walk => (
             <>
@@ -114,8 +129,7 @@ export function App({
       ) : (
         <OutcomePage
           {...shared}
-          outcome={route.outcome}
-          fingerprint={route.fingerprint}
+          named={named}
           onAsk={() => go(setting.tree.id)}
           onLeave={() => go(null)}
         />

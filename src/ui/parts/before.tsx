@@ -1,6 +1,6 @@
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Language } from '../../words/languages.ts'
-import type { TextKey } from '../../words/words.ts'
+import type { TextKey } from '../../words/text-key.ts'
 import { Choose } from './choose.tsx'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'

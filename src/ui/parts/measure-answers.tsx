@@ -3,6 +3,7 @@ import type { Interval } from '../../tree/answers.ts'
 import type { MeasureObservation } from '../../tree/observation.ts'
 import { measured } from '../../tree/tell.ts'
 import { answerHint } from '../../words/tree-texts.ts'
+import type { Words } from '../../words/words.ts'
 import { AnswerName } from './answer-name.tsx'
 import { KEY_UNSURE, Key } from './key.tsx'
 import { useSetting } from './setting.tsx'
@@ -101,7 +102,7 @@ function faultOf(
   value: number | null,
   { span, unit }: MeasureObservation,
   typedIn: TypedUnit,
-  t: (key: `${string}:${string}`, values?: Record<string, string | number>) => string
+  t: Words['t']
 ): string | null {
   if (value === null || !Number.isFinite(value)) return t(`ui:errors.not-a-number-${unit}`)
   if (unit === 'day' && !Number.isInteger(value)) return t('ui:errors.not-whole')

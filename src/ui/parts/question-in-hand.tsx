@@ -1,4 +1,5 @@
 import { alarmsOf } from '../../words/alarms.ts'
+import type { Words } from '../../words/words.ts'
 import { Alarms } from './alarms.tsx'
 import { Answers } from './answers.tsx'
 import { QuestionFrame } from './question-frame.tsx'
@@ -32,7 +33,7 @@ export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boole
 
 /** How far a walk has come, in words. */
 export function progressText(
-  t: (key: `${string}:${string}`, values?: Record<string, number>) => string,
+  t: Words['t'],
   { question, atMostMore }: WalkInHand['progress']
 ): string {
   const more = atMostMore === 0 ? t('ui:the-last') : t('ui:at-most-more', { count: atMostMore })

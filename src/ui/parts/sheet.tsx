@@ -1,9 +1,7 @@
-import { useEffect, useRef } from 'preact/hooks'
 import { referralFor } from '../../office/referral.ts'
 import { footNumbers, type SectionId } from '../../words/say.ts'
 import { sourceLine } from '../../words/sources.ts'
 import { Calls } from './calls.tsx'
-import { fitSheet, SHEET_TYPE } from './fit-sheet.ts'
 import { DoNow, type Told } from './outcome.tsx'
 import { Qr } from './qr.tsx'
 import { SectionPart } from './section-part.tsx'
@@ -31,8 +29,8 @@ const SECTIONS: readonly SectionId[] = [
 ]
 
 /**
- * An outcome on one side of one sheet of paper, letter or A4, black and white. On a screen it is not
- * shown; whoever prints the screen gets this instead.
+ * An outcome on one side of one sheet of paper, letter or A4, black and white. Whoever
+ * prints the screen gets this instead.
  */
 export function Sheet({
   said,
@@ -48,20 +46,10 @@ export function Sheet({
   size?: number
 }) {
   const { words } = useSetting()
-  const sheet = useRef<HTMLElement>(null)
-  useEffect(() => {
-    const fit = () => sheet.current !== null && fitSheet(sheet.current, SHEET_TYPE)
-    addEventListener('beforeprint', fit)
-    return () => removeEventListener('beforeprint', fit)
-  }, [])
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
   return (
-    <article
-      class="sheet"
-      ref={sheet}
-      {...(size !== undefined && { style: { '--sheet-size': `${size}pt` } })}
-    >
+    <article class="sheet" {...(size !== undefined && { style: { '--sheet-size': `${size}pt` } })}>
       <Head general={general} />
       <div class="sheet-top">
         <VerdictCard

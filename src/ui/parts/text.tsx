@@ -1,5 +1,6 @@
 import { type Kind, kindOf } from '../../words/kinds.ts'
-import type { TextKey, Values } from '../../words/words.ts'
+import type { TextKey } from '../../words/text-key.ts'
+import type { Values } from '../../words/words.ts'
 import { type Speech, useSpeech } from './setting.tsx'
 
 /** A second language longer than this starts a line of its own even where room is short. */

@@ -3,12 +3,12 @@ import type { Unit } from '../../tree/observation.ts'
 /** A unit that a person may type in, and how it turns into the measure's own. */
 export interface TypedUnit {
   /** Its words are `ui:unit-names.<id>`. */
-  readonly id: string
+  readonly id: 'ph' | 'days' | 'weeks' | 'fahrenheit' | 'celsius' | 'percent'
   readonly toMeasure: (typed: number) => number
   readonly fromMeasure: (value: number) => number
 }
 
-const same = (id: string): TypedUnit => ({ id, toMeasure: x => x, fromMeasure: x => x })
+const same = (id: TypedUnit['id']): TypedUnit => ({ id, toMeasure: x => x, fromMeasure: x => x })
 
 /** The units offered for each measure, its own first. */
 export const TYPED_UNITS: Readonly<Record<Unit, readonly TypedUnit[]>> = {

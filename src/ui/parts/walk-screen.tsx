@@ -8,9 +8,9 @@ import { Emergency } from './emergency.tsx'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'
 import { Outcome } from './outcome.tsx'
+import { PrintedSheet } from './printed-sheet.tsx'
 import { QuestionInHand } from './question-in-hand.tsx'
 import { useSetting } from './setting.tsx'
-import { Sheet } from './sheet.tsx'
 import { StringOfMouths } from './string-of-mouths.tsx'
 import { useWalk, type WalkInHand } from './use-walk.ts'
 
@@ -92,7 +92,7 @@ export function WalkScreen({
         {foot}
       </div>
       {ownsPage && question === null && told !== null && (
-        <Sheet
+        <PrintedSheet
           {...told}
           address={sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
         />

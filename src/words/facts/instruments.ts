@@ -1,5 +1,6 @@
 import type { MeasureObservation } from '../../tree/observation.ts'
-import type { TextKey, Words } from '../words.ts'
+import type { TextKey } from '../text-key.ts'
+import type { Words } from '../words.ts'
 import { LIGHT } from './lexicon.ts'
 import { wordsOf } from './normal.ts'
 import { UNIT_WORDS } from './typed-units.ts'

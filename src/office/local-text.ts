@@ -1,0 +1,23 @@
+import { asRecord, asText } from './read-json.ts'
+
+/** An office's own text by language tag; one that an office wrote once is in English. */
+export type LocalText = Readonly<Record<string, string>>
+
+/** Reads a text, or texts by language tag; undefined when there is none. */
+export function readLocalText(authored: unknown): LocalText | undefined {
+  const plain = asText(authored)
+  if (plain !== undefined) return { en: plain }
+  const texts = Object.entries(asRecord(authored)).flatMap(([tag, value]) => {
+    const text = asText(value)
+    return text === undefined ? [] : [[tag, text] as const]
+  })
+  return texts.length === 0 ? undefined : Object.fromEntries(texts)
+}
+
+/** The text in a language, if the office wrote one. */
+export const textIn = (text: LocalText | null, tag: string): string | undefined =>
+  text !== null && Object.hasOwn(text, tag) ? text[tag] : undefined
+
+/** A name in a language, else as it is known in English: a name is better than none. */
+export const nameIn = (text: LocalText | null, tag: string): string | undefined =>
+  textIn(text, tag) ?? textIn(text, 'en')

@@ -1,0 +1,66 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { SOURCE_TAG } from '../../words/words.ts'
+import type { Catalogue, Openers } from '../opening/bundle.ts'
+import { useOffice } from '../opening/use-office.ts'
+import { usePageLanguage } from '../opening/use-screens.ts'
+import { useOpenedAhead } from './open-ahead.ts'
+import { Start } from './start.tsx'
+import { useCopy } from './use-copy.ts'
+import { useUntouched } from './use-sitting.ts'
+import { Visit } from './visit.tsx'
+
+const MINUTE = 60_000
+
+/** The kiosk: a start screen that waits, and one visitor after the other, none of whom leaves a trace. */
+export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
+  const [language, setLanguage] = useState<string | null>(null)
+  const [visitors, setVisitors] = useState(0)
+  const [today, setToday] = useState(() => new Date())
+  const served = language !== null
+  const { kept } = useCopy(useUntouched(served))
+  const ahead = useOpenedAhead(catalogue, openers)
+  // The office's file is read again for every visitor, and once more when it can first be kept.
+  const office = useOffice('./office.json', `${visitors} ${kept}`)
+  const texts = useMemo(
+    () => ahead?.texts ?? { [SOURCE_TAG]: catalogue.texts },
+    [ahead?.texts, catalogue]
+  )
+  const languages = catalogue.languages.filter(({ tag }) => Object.hasOwn(texts, tag))
+  usePageLanguage(language ?? SOURCE_TAG)
+  useEffect(() => {
+    // Opening hours and review dates go by while the kiosk stands; a visit keeps its day.
+    if (served) return undefined
+    const timer = setInterval(() => setToday(new Date()), MINUTE)
+    return () => clearInterval(timer)
+  }, [served])
+
+  const begin = (tag: string) => {
+    setToday(new Date())
+    setLanguage(tag)
+  }
+  const wipe = () => {
+    setVisitors(n => n + 1)
+    setToday(new Date())
+    setLanguage(null)
+    scrollTo(0, 0)
+  }
+  const shared = { languages, texts, office, today }
+  return language === null ? (
+    <Start
+      {...shared}
+      due={ahead?.due ?? null}
+      kept={kept}
+      quiet={visitors === 0}
+      onLanguage={begin}
+    />
+  ) : (
+    <Visit
+      {...shared}
+      trees={catalogue.trees.map(({ id }) => id)}
+      openers={openers}
+      language={language}
+      onLanguage={setLanguage}
+      onGone={wipe}
+    />
+  )
+}

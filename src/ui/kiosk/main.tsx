@@ -1,0 +1,24 @@
+import catalogue, { openers } from 'virtual:jarside/catalogue'
+import { render } from 'preact'
+import '../style/fonts.css'
+import '../style/base.css'
+import '../style/question.css'
+import '../style/outcome.css'
+import '../style/sheet.css'
+import '../style/print.css'
+import '../style/kiosk.css'
+import '../style/kiosk-start.css'
+import '../style/kiosk-visit.css'
+import { Kiosk } from './kiosk.tsx'
+
+const page = document.getElementById('page')
+if (page !== null) {
+  // Whatever the address brought along, a kiosk begins with nobody's answers.
+  history.scrollRestoration = 'manual'
+  history.replaceState(null, '', location.pathname)
+  // A long press is somebody looking closely, not somebody asking for a menu.
+  addEventListener('contextmenu', event => event.preventDefault())
+  addEventListener('dragstart', event => event.preventDefault())
+  page.replaceChildren()
+  render(<Kiosk catalogue={catalogue} openers={openers} />, page)
+}

@@ -1,0 +1,33 @@
+import { type ComponentProps, render } from 'preact'
+import { useEffect, useRef } from 'preact/hooks'
+import { fitSheet, SHEET_TYPE } from './fit-sheet.ts'
+import { SettingProvider, useSetting } from './setting.tsx'
+import { Sheet } from './sheet.tsx'
+
+/** Makes the sheet of an outcome when somebody prints it, and only then: on the screen it would all stand twice. */
+export function PrintedSheet(sheet: ComponentProps<typeof Sheet>) {
+  const setting = useSetting()
+  const place = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    const put = () => {
+      if (place.current === null) return
+      // A root of its own is drawn at once: the printer does not wait.
+      render(
+        <SettingProvider value={setting}>
+          <Sheet {...sheet} />
+        </SettingProvider>,
+        place.current
+      )
+      const [drawn] = place.current.children
+      if (drawn instanceof HTMLElement) fitSheet(drawn, SHEET_TYPE)
+    }
+    const takeAway = () => place.current !== null && render(null, place.current)
+    addEventListener('beforeprint', put)
+    addEventListener('afterprint', takeAway)
+    return () => {
+      removeEventListener('beforeprint', put)
+      removeEventListener('afterprint', takeAway)
+    }
+  })
+  return <div class="sheet-place" ref={place} />
+}

@@ -1,0 +1,43 @@
+import type { Page } from 'playwright-core'
+import type { Jar } from '../../.ci/jars.mjs'
+import { answer, askedOn } from './play.ts'
+
+/** Opens the desk as somebody who has just picked up the telephone. */
+export const atDesk = (page: Page) => page.locator('.desk .question').waitFor()
+
+/** Types into the field for facts and sends it. */
+export async function say(page: Page, line: string): Promise<void> {
+  await page.locator('.fact-input').fill(line)
+  await page.locator('.fact-input').press('Enter')
+}
+
+/** The facts on the strip, as they read. */
+export const factsOn = (page: Page): Promise<readonly string[]> =>
+  page
+    .locator('.fact')
+    .evaluateAll(facts =>
+      facts.map(fact =>
+        ['name', 'answer'].map(part => fact.querySelector(`.fact-${part}`)?.textContent).join(': ')
+      )
+    )
+
+/** Answers question after question, by the keys beside the answers where they have one. */
+export async function callOn(page: Page, jar: Jar): Promise<void> {
+  for (let screen = 0; screen < 14; screen++) {
+    const observation = await askedOn(page)
+    if (observation === null) return
+    const told = jar[observation]
+    const one = typeof told === 'string' ? told : null
+    const target = page.locator(`.question [data-answer="${one}"][data-key]`)
+    if (one !== null && (await target.count()) === 1) {
+      const key = await target.getAttribute('data-key')
+      await page.locator('.step-heading').focus()
+      await page.keyboard.press(key ?? '')
+    } else {
+      await answer(page, observation, told)
+    }
+    const next = `.question:not([data-observation="${observation}"]), .outcome, .emergency`
+    await page.locator(next).first().waitFor()
+  }
+  throw new Error('the call does not end')
+}

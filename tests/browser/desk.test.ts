@@ -1,0 +1,210 @@
+import { beforeAll, describe, expect, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import kombucha from '../../locales/en/kombucha-jar.json' with { type: 'json' }
+import { axeFaults } from './axe.ts'
+import { atDesk, callOn, factsOn, say } from './desk-call.ts'
+import { cutOff, spilling } from './layout.ts'
+import { answer, verdictsOn } from './play.ts'
+import { SAID } from './said.ts'
+import { toPrint } from './to-print.ts'
+import { useVisits, type Visit } from './visit.ts'
+
+const visit = useVisits()
+const toDesk = async (options = {}) => {
+  const opened = await visit(options, { hash: 'desk.html' })
+  await atDesk(opened.page)
+  return opened
+}
+
+describe('at the desk, by its keys, the jar', () => {
+  test.each(Object.entries(SAID))('%s comes to what it comes to anywhere', async (name, said) => {
+    const { page } = await toDesk()
+    await callOn(page, JARS[name] ?? {})
+    expect(await verdictsOn(page)).toEqual([said.first, ...(said.also ?? [])])
+    expect(await page.locator('.desk .use').allTextContents()).toEqual(
+      said.use === null ? [] : [kombucha.use[said.use]]
+    )
+  })
+})
+
+describe('a line of facts', () => {
+  test('is taken in any order, and the walk asks only for the rest', async () => {
+    const { page } = await toDesk()
+    await say(page, '75 F, ph 4.1 strip, hairy, day 9')
+    expect(await factsOn(page)).toEqual([
+      'Room: 75 °F',
+      'pH: pH 4.1',
+      'Surface: Dry, like fur or cotton',
+      'Day: 9 days'
+    ])
+    await callOn(page, JARS['white-fuzz'] ?? {})
+    expect(await verdictsOn(page)).toEqual(['likely-mold'])
+  })
+
+  test('is told what it comes to at once, before any question is answered', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy')
+    expect(await page.locator('.decided').textContent()).toContain('Likely mold')
+  })
+
+  test('with something that may mean two things takes neither and offers both', async () => {
+    const { page } = await toDesk()
+    await say(page, 'pink')
+    expect(await factsOn(page)).toEqual([])
+    expect(await page.locator('.fact-message').textContent()).toContain('is not clear')
+    await page.locator('.fact-input').press('ArrowDown')
+    await page.locator('.fact-input').press('Enter')
+    expect(await factsOn(page)).toEqual(['Color: Spots on top: pink, red, orange, yellow'])
+  })
+
+  test('that is not understood stays in the field and is said', async () => {
+    const { page } = await toDesk()
+    await say(page, 'zqzq, day 9')
+    expect(await factsOn(page)).toEqual(['Day: 9 days'])
+    expect(await page.locator('.fact-input').inputValue()).toBe('zqzq')
+    expect(await page.locator('.fact-message').textContent()).toContain('Not understood')
+  })
+
+  test('is read in Spanish too once the caller speaks it', async () => {
+    const { page } = await toDesk()
+    await page.locator('[data-language="es"]').click()
+    await page.locator('.step-heading .second').waitFor()
+    await say(page, 'peludo, día 9')
+    expect(await factsOn(page)).toEqual(['Surface: Dry, like fur or cotton', 'Day: 9 days'])
+  })
+})
+
+describe('a call that contradicts itself', () => {
+  test('shows both facts, and the more cautious counts', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy')
+    await say(page, 'jelly')
+    expect(await factsOn(page)).toEqual([
+      'Surface: Dry, like fur or cotton',
+      'Surface: Wet, in one skin or disc'
+    ])
+    expect(await page.locator('.contradiction').textContent()).toMatch(/counts: Dry, like fur/)
+    await callOn(page, JARS['white-fuzz'] ?? {})
+    expect(await verdictsOn(page)).toEqual(['likely-mold'])
+  })
+
+  test('is one no more when the wrong fact is removed', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy')
+    await say(page, 'jelly')
+    await page.locator('.fact').first().locator('.fact-remove').click()
+    expect(await page.locator('.contradiction').count()).toBe(0)
+    expect(await page.locator('.decided').textContent()).not.toContain('Likely mold')
+  })
+})
+
+describe('a fact on the strip', () => {
+  test('is changed where it stands, and the rest stays', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy, day 9')
+    await page.locator('.fact[data-observation="surface-texture"] .fact-change').click()
+    await page.locator('.question [data-answer="wet-film"]').click()
+    expect(await factsOn(page)).toEqual(['Day: 9 days', 'Surface: Wet, in one skin or disc'])
+  })
+
+  test('is gone with the call', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy, day 9')
+    await page.locator('[data-move="start-over"]').click()
+    expect(await factsOn(page)).toEqual([])
+    expect(await page.locator('.decided').textContent()).not.toContain('Likely mold')
+  })
+
+  test('stays when the caller turns out to speak another language', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy, day 9')
+    await page.locator('[data-language="es"]').click()
+    await page.locator('.step-heading .second').waitFor()
+    expect(await factsOn(page)).toEqual(['Surface: Dry, like fur or cotton', 'Day: 9 days'])
+  })
+})
+
+describe('a call in which everything is decided', () => {
+  test('may be ended before every question was asked, and can be gone on with', async () => {
+    const { page } = await toDesk()
+    for (const observation of ['people-signs', 'container-signs']) {
+      await answer(page, observation, 'none')
+      await page.locator(`.question:not([data-observation="${observation}"])`).waitFor()
+    }
+    await say(page, 'hairy')
+    await page.locator('[data-action="stop-here"]').click()
+    expect(await verdictsOn(page)).toEqual(['likely-mold'])
+    await page.locator('[data-action="go-on"]').click()
+    expect(await page.locator('.question').getAttribute('data-observation')).toBe('jar-signs')
+  })
+})
+
+describe('the outcome at the desk', () => {
+  let opened: Visit
+  beforeAll(async () => {
+    opened = await toDesk({ permissions: ['clipboard-read', 'clipboard-write'] })
+    const { page } = opened
+    await page.locator('[data-language="es"]').click()
+    await page.locator('.step-heading .second').waitFor()
+    await callOn(page, JARS['white-fuzz'] ?? {})
+  })
+
+  test('is read aloud in both languages, is copied and printed in the caller’s', async () => {
+    const { page } = opened
+    const heading = page.locator('.desk .verdict .step-heading')
+    expect(await heading.textContent()).toMatch(/Likely mold.*Es probable que sea moho/s)
+    await page.locator('[data-action="copy-text"]').click()
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/Es probable/)
+    await toPrint(page)
+    const sheet = page.locator('.sheet')
+    expect(await sheet.isVisible()).toBe(true)
+    expect(await page.locator('.desk').isVisible()).toBe(false)
+    expect(await sheet.locator('h1').textContent()).toMatch(/^Es probable que sea moho/)
+    expect(await sheet.locator('h1 .second').getAttribute('lang')).toBe('en')
+  })
+})
+
+describe('the call sheet', () => {
+  test.each(['en', 'es'])('has no fault that axe finds, with a caller who speaks %s', async tag => {
+    const { page } = await toDesk()
+    await page.locator(`[data-language="${tag}"]`).click()
+    await page.locator('.fact-input').fill('pink, day')
+    const faults = [...(await axeFaults(page))]
+    await say(page, 'hairy, jelly, day 9')
+    await page.locator('.contradiction').waitFor()
+    faults.push(...(await axeFaults(page)))
+    await callOn(page, JARS['white-fuzz'] ?? {})
+    faults.push(...(await axeFaults(page)))
+    expect(faults).toEqual([])
+  })
+
+  test('fits with its text at twice its size, in both languages', async () => {
+    const { page } = await toDesk()
+    await page.locator('[data-language="es"]').click()
+    await page.locator('.step-heading .second').waitFor()
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    await say(page, 'hairy, jelly, day 9')
+    expect([...(await spilling(page)), ...(await cutOff(page))]).toEqual([])
+    await callOn(page, JARS['white-fuzz'] ?? {})
+    expect([...(await spilling(page)), ...(await cutOff(page))]).toEqual([])
+  })
+
+  test('is worked from the first key to the outcome without a mouse', async () => {
+    const { page } = await toDesk()
+    await page.keyboard.press('/')
+    await page.keyboard.type('hairy')
+    await page.keyboard.press('Enter')
+    await page.keyboard.press('Escape')
+    for (let screen = 0; screen < 3; screen++) {
+      const before = await page.locator('.question').getAttribute('data-observation')
+      await page.keyboard.press('0')
+      await page
+        .locator(`.question:not([data-observation="${before}"]), .outcome`)
+        .first()
+        .waitFor()
+    }
+    expect(await verdictsOn(page)).toEqual(['likely-mold'])
+  })
+})

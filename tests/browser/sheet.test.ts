@@ -1,0 +1,80 @@
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { JARS } from '../../.ci/jars.mjs'
+import { play } from './play.ts'
+import { toPrint } from './to-print.ts'
+import { useVisits } from './visit.ts'
+
+const visit = useVisits()
+const outcomes = Object.entries(JARS).filter(([name]) => name !== 'emergency')
+
+/** A page's PDF as a printer would get it, and how many sides it takes. */
+async function sides(page: Page, format: 'Letter' | 'A4'): Promise<number> {
+  const pdf = await page.pdf({ format, preferCSSPageSize: true })
+  // One page object for each side (ISO 32000-1, 7.7.3.3); Chromium writes them uncompressed.
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+}
+
+describe('printed from the screen the outcome', () => {
+  test.each(outcomes)('of %s takes one side, in English and in Spanish', async (_, jar) => {
+    const { page } = await visit()
+    await play(page, jar)
+    expect(await sides(page, 'Letter')).toBe(1)
+    await page.locator('[data-language="es"]').click()
+    await page.locator('.outcome [lang="en"]').first().waitFor()
+    expect(await sides(page, 'Letter')).toBe(1)
+    expect(await sides(page, 'A4')).toBe(1)
+  })
+
+  test('with more notes than a side holds goes on overleaf, and nothing is cut', async () => {
+    const { page } = await visit({}, { hash: '#/es/' })
+    await play(page, {
+      'people-signs': ['illness-signs', 'someone-drank', 'at-risk-drank', 'swallowed-cleaner'],
+      'container-signs': ['cracked-glass', 'tight-lid'],
+      'jar-signs': [
+        ...['mold-removed', 'insects-inside', 'lead-risk-vessel'],
+        ...['continuous-vessel', 'flies-outside', 'late-acid']
+      ],
+      'surface-texture': 'dry-fuzzy'
+    })
+    expect(await sides(page, 'Letter')).toBe(2)
+    await toPrint(page)
+    const cut = await page.locator('.sheet').evaluate(sheet => {
+      sheet.setAttribute('data-fitting', '')
+      const columns = sheet.querySelector('.sheet-columns') as HTMLElement
+      const over = columns.scrollWidth - columns.clientWidth
+      sheet.removeAttribute('data-fitting')
+      return over
+    })
+    expect(cut).toBeLessThanOrEqual(1)
+  })
+})
+
+describe('the sheet', () => {
+  test('is black on white, whatever the screen', async () => {
+    const { page } = await visit({ colorScheme: 'dark' })
+    await play(page, JARS['white-fuzz'] ?? {})
+    await toPrint(page)
+    const colors = await page.locator('.sheet *').evaluateAll(all => {
+      const used = all.flatMap(one => {
+        const { color, backgroundColor } = getComputedStyle(one)
+        return [color, backgroundColor]
+      })
+      return [...new Set(used)]
+    })
+    const gray = colors.filter(color => {
+      const [red, green, blue] = color.match(/\d+/g) ?? []
+      return red === green && green === blue
+    })
+    expect(colors).toEqual(gray)
+    expect(await page.locator('.screen').isVisible()).toBe(false)
+  })
+
+  test('is not there on a screen, neither before it is printed nor after', async () => {
+    const { page } = await visit()
+    await play(page, JARS['white-fuzz'] ?? {})
+    expect(await page.locator('.sheet').count()).toBe(0)
+    await sides(page, 'Letter')
+    expect(await page.locator('.sheet').count()).toBe(0)
+  })
+})

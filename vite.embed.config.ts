@@ -1,0 +1,125 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { defineConfig, type Plugin } from 'vite'
+import { browserBundle } from './src/cli/browser-bundle.ts'
+import { embedTrees, helpTexts } from './src/cli/embed-bundle.ts'
+import type { EmbedCatalogue } from './src/ui/embed/embed-files.ts'
+
+const NAME = 'virtual:jarside/embed'
+const root = import.meta.dirname
+
+/** Writes the trees as files beside the script, and gives the script the names of those files. */
+function trees(): Plugin {
+  return {
+    name: 'jarside-embed-trees',
+    resolveId: id => (id === NAME ? `\0${id}` : undefined),
+    async load(id) {
+      if (id !== `\0${NAME}`) return undefined
+      const bundle = await browserBundle(root)
+      const write = (name: string, content: unknown) => {
+        const source = JSON.stringify(content)
+        const hash = createHash('sha256').update(source).digest('hex').slice(0, 8)
+        const fileName = `embed/${name}-${hash}.json`
+        this.emitFile({ type: 'asset', fileName, source })
+        return fileName
+      }
+      const byTag = (name: string, contents: Readonly<Record<string, unknown>>) =>
+        mapped(contents, (content, tag) => write(`${name}-${tag}`, content))
+      const catalogue: EmbedCatalogue = {
+        languages: bundle.catalogue.languages,
+        help: helpTexts(bundle),
+        trees: mapped(embedTrees(bundle), (tree, id) => ({
+          first: byTag(`${id}-first`, tree.first),
+          whole: write(`${id}-whole`, tree.whole),
+          words: byTag(`${id}-words`, tree.words),
+          drawings: write(`${id}-drawings`, tree.drawings)
+        }))
+      }
+      return `export default ${JSON.stringify(catalogue)}`
+    }
+  }
+}
+
+/** The page that shows the element alone, for a frame; it is written as it stands. */
+function framePage(): Plugin {
+  return {
+    name: 'jarside-frame-page',
+    generateBundle() {
+      const source = readFileSync(join(root, 'frame.html'))
+      this.emitFile({ type: 'asset', fileName: 'frame.html', source })
+    }
+  }
+}
+
+/** Writes the name of the rest's file into the script, for when it has to be asked for twice. */
+function nameOfRest(): Plugin {
+  return {
+    name: 'jarside-name-of-rest',
+    generateBundle(_, files) {
+      const chunks = Object.values(files).filter(file => file.type === 'chunk')
+      const rest = chunks.find(({ name }) => name === 'rest')
+      if (rest === undefined) throw new Error('the embed has no rest')
+      for (const chunk of chunks) chunk.code = chunk.code.replaceAll('%REST%', rest.fileName)
+    }
+  }
+}
+
+/** Nothing is loaded ahead of an import here: the bundler's own code for that would be dead weight. */
+function plainImports(): Plugin {
+  return {
+    name: 'jarside-plain-imports',
+    enforce: 'pre',
+    load: id =>
+      id === '\0vite/preload-helper.js' ? 'export const __vitePreload = open => open()' : undefined
+  }
+}
+
+/** What a `rem` is in pixels where nobody has changed their text size: 112.5% of 16. */
+const REM = 18
+const REMS = /(-?\d*\.?\d+)rem\b/g
+
+/** Turns the page's style to the element's: its own measure, its own width, its own root. */
+function ownMeasure(): Plugin {
+  return {
+    name: 'jarside-own-measure',
+    enforce: 'pre',
+    transform(code, id) {
+      if (!id.endsWith('.css?inline')) return undefined
+      const own = code
+        // A condition can hold no variable.
+        .replace(/@(?:container|media)[^{]*/g, condition =>
+          condition.replace(REMS, (_, n) => `${Number(n) * REM}px`)
+        )
+        .replace(REMS, 'calc($1 * var(--jarside-rem))')
+        .replace(/(-?\d*\.?\d+)(?:d?vw)\b/g, '$1cqi')
+      return id.endsWith('/embed.css?inline') ? own : own.replace(/:host\b/g, '.embed')
+    }
+  }
+}
+
+const mapped = <T, U>(all: Readonly<Record<string, T>>, of: (one: T, key: string) => U) =>
+  Object.fromEntries(Object.entries(all).map(([key, one]) => [key, of(one, key)]))
+
+/** The second build, into the folder of the first: `jarside-walk.js`, `embed/` and the page for a frame. */
+export default defineConfig({
+  base: './',
+  publicDir: false,
+  plugins: [trees(), framePage(), ownMeasure(), plainImports(), nameOfRest()],
+  build: {
+    target: 'es2022',
+    // Colors by scheme are asked for with `@supports`: nothing stands in for them.
+    cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
+    outDir: 'dist',
+    emptyOutDir: false,
+    assetsInlineLimit: 0,
+    modulePreload: false,
+    rollupOptions: {
+      input: {
+        'jarside-walk': 'src/ui/embed/element.tsx',
+        'jarside-frame': 'src/ui/embed/framed-page.ts'
+      },
+      output: { entryFileNames: '[name].js', chunkFileNames: 'embed/[name]-[hash].js' }
+    }
+  }
+})
