@@ -19,7 +19,7 @@ let browser: Browser | undefined
 beforeAll(async () => {
   const found = inject('browser')
   if ('missing' in found) throw new Error(found.missing)
-  folder = built('gallery')
+  folder = builtGallery()
   server = await preview({
     root,
     mode: 'gallery',
@@ -37,10 +37,10 @@ afterAll(async () => {
 })
 
 /** A fresh build in a folder of its own. The test runner's NODE_ENV would build what nobody is given. */
-function built(mode: 'gallery' | 'production'): string {
-  const outDir = mkdtempSync(join(tmpdir(), `jarside-${mode}-`))
+function builtGallery(): string {
+  const outDir = mkdtempSync(join(tmpdir(), 'jarside-gallery-'))
   const vite = join(root, 'node_modules/vite/bin/vite.js')
-  const args = ['build', '--mode', mode, '--logLevel', 'error', '--outDir', outDir]
+  const args = ['build', '--mode', 'gallery', '--logLevel', 'error', '--outDir', outDir]
   execFileSync(process.execPath, [vite, ...args, '--emptyOutDir'], {
     cwd: root,
     stdio: ['ignore', 'ignore', 'inherit'],
@@ -152,7 +152,7 @@ describe('the gallery is for development alone', () => {
   })
 
   test('nothing of it is in the page that is published', () => {
-    const published = built('production')
+    const published = inject('built')
     const files = readdirSync(published, { recursive: true, encoding: 'utf8' })
     const texts = files
       .filter(file => /\.(html|js|css)$/.test(file))
@@ -161,6 +161,5 @@ describe('the gallery is for development alone', () => {
     expect(files).toContain('index.html')
     expect(files.filter(file => file.includes('gallery'))).toEqual([])
     expect(texts.filter(text => text.includes('specimen') || text.includes('gallery'))).toEqual([])
-    rmSync(published, { recursive: true, force: true })
   })
 })

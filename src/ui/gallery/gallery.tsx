@@ -2,12 +2,18 @@ import { useEffect, useRef } from 'preact/hooks'
 import { type Setting, SettingProvider } from '../parts/setting.tsx'
 import { frameSheets } from './frame-sheets.tsx'
 import { outcomeSheets } from './outcome-sheets.tsx'
+import { placeSheets } from './place-sheets.tsx'
 import { questionSheets } from './question-sheets.tsx'
 import type { Sheet, State } from './sheet.ts'
 
 /** Every part of the page in all its states: a list of sheets, and the sheet that the address names. */
 export function Gallery({ setting, at }: { setting: Setting; at: string }) {
-  const sheets = [...frameSheets(setting), ...questionSheets(setting), ...outcomeSheets(setting)]
+  const sheets = [
+    ...frameSheets(setting),
+    ...questionSheets(setting),
+    ...outcomeSheets(setting),
+    ...placeSheets(setting)
+  ]
   const index = sheets.findIndex(({ id }) => id === at)
   const sheet = sheets[index]
   useEffect(() => {

@@ -8,6 +8,7 @@ import '../style/fonts.css'
 import '../style/base.css'
 import '../style/question.css'
 import '../style/outcome.css'
+import '../style/sheet.css'
 import './gallery.css'
 import { Gallery } from './gallery.tsx'
 
