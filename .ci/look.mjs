@@ -1,4 +1,4 @@
-// Pictures of the running app: node .ci/look.mjs <folder> [width] [light|dark] — for eyes, and for README.
+// Pictures of the running app: node --import tsx .ci/look.mjs <folder> [width] [light|dark] — for eyes, and for README.
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'

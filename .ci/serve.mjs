@@ -3,9 +3,10 @@ import { install, root } from './install.mjs'
 
 /**
  * Installs what is missing, builds the page and serves it to this machine alone until Ctrl-C.
- * `mode` and `at`: which page is built, and its file where that is not the first one.
+ * `mode` and `at`: which page is built, and its file where that is not the first one. `places`: what else
+ * is served beside it, by name.
  */
-export async function serve({ mode = 'production', at = '', name }) {
+export async function serve({ mode = 'production', at = '', name, places = {} }) {
   const failed = install()
   if (failed) return failed
   // Not before: it has only just been installed.
@@ -19,7 +20,11 @@ export async function serve({ mode = 'production', at = '', name }) {
   }
   const server = await preview({ root, mode, logLevel: 'warn' })
   const { port } = server.httpServer.address()
-  process.stdout.write(`${name}: http://127.0.0.1:${port}/${at}  (Ctrl-C stops it)\n`)
+  const home = `http://127.0.0.1:${port}/`
+  process.stdout.write(`${name}: ${home}${at}  (Ctrl-C stops it)\n`)
+  for (const [place, file] of Object.entries(places)) {
+    process.stdout.write(`${place.padEnd(name.length)}: ${home}${file}\n`)
+  }
   await stopped()
   // A browser keeps its connections open: they must not keep the server.
   server.httpServer.closeAllConnections?.()
