@@ -98,25 +98,27 @@ export function FactField({
       <p class="fact-how" id={`${id}-how`}>
         {words.t('ui:desk.how')}
       </p>
-      <ul
+      <div
         class="fact-candidates"
         id={`${id}-list`}
         role="listbox"
         aria-label={words.t('ui:desk.candidates')}
       >
         {candidates.map((candidate, at) => (
-          <li
+          // biome-ignore lint/a11y/useKeyWithClickEvents: the focus stays in the field, whose keys choose (ARIA combobox pattern).
+          <div
             key={textOf(candidate)}
             id={`${id}-${at}`}
             role="option"
+            tabIndex={-1}
             class="fact-candidate"
             aria-selected={at === active}
             onClick={() => pick(candidate)}
           >
             {textOf(candidate)}
-          </li>
+          </div>
         ))}
-      </ul>
+      </div>
       <div class="fact-message" role="status">
         {message.map(line => (
           <p key={line}>{line}</p>
