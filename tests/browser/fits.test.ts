@@ -76,13 +76,14 @@ describe('every screen fits', () => {
     expect(await faultsAtWidths(page, eachOtherScreen)).toEqual([])
   })
 
-  test.each([
+  test.each<[string, string, typeof eachScreen, string?]>([
     ['at twice its size', DOUBLE, eachScreen],
+    ['at twice its size, in Spanish', DOUBLE, eachScreen, '#/es/'],
     ['at twice its size, first screen to emergency', DOUBLE, eachOtherScreen],
     ['spaced as its reader likes', SPACED, eachScreen],
     ['spaced so, first screen to emergency', SPACED, eachOtherScreen]
-  ])('with its text %s', async (_, content, screens) => {
-    const { page } = await visit({ bypassCSP: true })
+  ])('with its text %s', async (_, content, screens, hash = '') => {
+    const { page } = await visit({ bypassCSP: true }, { hash })
     await page.addStyleTag({ content })
     expect(await faultsAtWidths(page, screens)).toEqual([])
   })
@@ -135,6 +136,15 @@ describe('the page heeds what its reader asked the system for', () => {
 
     await calm.page.emulateMedia({ reducedMotion: 'no-preference' })
     expect((await animated(calm.page)).length).toBeGreaterThan(0)
+  })
+
+  test('Spanish: axe faults nothing', async () => {
+    const { page } = await visit({}, { hash: '#/es/' })
+    const faults: string[] = []
+    await eachScreen(page, async screen => {
+      faults.push(...(await axeFaults(page)).map(fault => `${screen}: ${fault}`))
+    })
+    expect(faults).toEqual([])
   })
 
   test('dark: axe faults nothing, and the paper is dark', async () => {
