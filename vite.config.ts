@@ -60,7 +60,8 @@ function openersOf({ trees, languages }: BrowserBundle['catalogue']) {
   const others = languages.map(({ tag }) => tag).filter(tag => tag !== SOURCE_TAG)
   const byTag = (...parts: string[]) =>
     `{ ${others.map(tag => `${JSON.stringify(tag)}: ${open(...parts, tag)}`).join(', ')} }`
-  const treeOpeners = trees.map(
+  const standing = trees.filter(({ withdrawn }) => withdrawn === null)
+  const treeOpeners = standing.map(
     ({ id }) => `${JSON.stringify(id)}: {
   open: ${open('tree', id)},
   draw: ${open('drawings', id)},

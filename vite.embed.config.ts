@@ -29,6 +29,7 @@ function trees(): Plugin {
       const catalogue: EmbedCatalogue = {
         languages: bundle.catalogue.languages,
         help: helpTexts(bundle),
+        withdrawn: bundle.catalogue.trees.flatMap(({ id, withdrawn }) => (withdrawn ? [id] : [])),
         trees: mapped(embedTrees(bundle), (tree, id) => ({
           first: byTag(`${id}-first`, tree.first),
           whole: write(`${id}-whole`, tree.whole),

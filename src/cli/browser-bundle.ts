@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Loaded } from '../load/load.ts'
+import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
 import { prove } from '../prove/prove.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Catalogue, Texts, TreeBundle } from '../ui/opening/bundle.ts'
@@ -29,26 +30,35 @@ export interface BrowserBundle {
 export async function browserBundle(folder: string): Promise<BrowserBundle> {
   const { loaded } = await loadProject(folder)
   const open = loaded.trees.flatMap(tree =>
-    prove(tree, loaded.places[tree.id]).filter(({ standing }) => standing !== 'proved')
+    prove(tree, loaded.places[tree.id], loaded.sources).filter(
+      ({ standing }) => standing !== 'proved'
+    )
   )
   if (loaded.findings.length > 0 || open.length > 0 || loaded.trees.length === 0) {
     const count = loaded.findings.length + open.length
     throw new Error(`${count} findings: run \`npm run -s jarside -- check\` to read them.`)
   }
-  const bundles = loaded.trees.map(tree => [tree.id, bundleOf(tree, loaded)] as const)
+  // Of a withdrawn tree nothing is given out.
+  const shown = loaded.trees.filter(({ id }) => !Object.hasOwn(loaded.withdrawn, id))
+  const bundles = shown.map(tree => [tree.id, bundleOf(tree, loaded)] as const)
   const screens = eachLanguage(loaded, words => screenWords(loaded.trees, words))
   return {
     catalogue: {
-      trees: loaded.trees.map(({ id, edition, fingerprint }) => ({ id, edition, fingerprint })),
+      trees: loaded.trees.map(({ id, edition, fingerprint }) => ({
+        id,
+        edition,
+        fingerprint,
+        withdrawn: loaded.withdrawn[id]?.on ?? null
+      })),
       languages: languagesOf(loaded.words),
       texts: screens[SOURCE_TAG] ?? {}
     },
     trees: Object.fromEntries(bundles),
     screens,
     words: Object.fromEntries(
-      loaded.trees.map(tree => [tree.id, eachLanguage(loaded, words => treeWords(tree, words))])
+      shown.map(tree => [tree.id, eachLanguage(loaded, words => textsOf(tree, words))])
     ),
-    said: Object.fromEntries(loaded.trees.map(tree => [tree.id, saidOf(tree, loaded)])),
+    said: Object.fromEntries(shown.map(tree => [tree.id, saidOf(tree, loaded)])),
     drawings: Object.fromEntries(bundles.map(([id, { pictures }]) => [id, drawn(folder, pictures)]))
   }
 }
@@ -73,34 +83,17 @@ const saidOf = ({ observations }: Tree, { said }: Loaded): Loaded['said'] =>
     ])
   )
 
-function treeWords(tree: Tree, words: Texts): Texts {
-  const named = namedIn(tree)
-  return {
-    observations: pick(words.observations, new Set(Object.keys(tree.observations))),
-    verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
-    steps: pick(words.steps, named),
-    notes: pick(words.notes, named),
-    [tree.id]: words[tree.id]
-  }
-}
-
 function bundleOf(tree: Tree, { sources, pictures, words }: Loaded): TreeBundle {
   return {
     tree: withoutRules(tree),
     sources: pick(sources, namedIn(tree)),
-    texts: treeWords(tree, words[SOURCE_TAG] ?? {}),
+    texts: textsOf(tree, words[SOURCE_TAG] ?? {}),
     pictures: pick(pictures, new Set(Object.keys(tree.observations)))
   }
 }
 
 /** The rules are proved here, once; the browser has no use for them. */
 const withoutRules = (tree: Tree): Tree => ({ ...tree, rules: [] })
-
-/** Every name that a tree uses: its observations, notes, steps, sources. */
-function namedIn(tree: Tree): ReadonlySet<string> {
-  const names = JSON.stringify(withoutRules(tree)).match(/"[a-z0-9-]+"/g) ?? []
-  return new Set(names.map(name => name.slice(1, -1)))
-}
 
 /** The drawings that stand ready; one that is missing leaves its answer with words alone. */
 function drawn(folder: string, pictures: Loaded['pictures']): Readonly<Record<string, string>> {
@@ -116,9 +109,4 @@ function drawn(folder: string, pictures: Loaded['pictures']): Readonly<Record<st
       .filter(([, file]) => existsSync(file))
       .map(([id, file]) => [id, readFileSync(file, 'utf8').trim()])
   )
-}
-
-function pick<T>(all: unknown, wanted: ReadonlySet<string>): Readonly<Record<string, T>> {
-  const entries = Object.entries((all ?? {}) as Record<string, T>)
-  return Object.fromEntries(entries.filter(([id]) => wanted.has(id)))
 }

@@ -13,10 +13,11 @@ USAGE
   jarside check [--json] [--in <folder>]
 
   Prints each finding with its place, its reason and how to mend it, then one line for each
-  kind of property of each tree: how many are proved. "Not decided" is not "proved".
+  property of each tree: in how many cases it is proved (rules, questions, danger signs …).
+  "Not decided" is not "proved". trees/README.md has a page for each property.
 
 OPTIONS
-  --json         print one object: { ok, findings, trees }
+  --json         print one object: { ok, findings, trees: [ { tree, proved, properties } ] }
   --in <folder>  check this folder's files
   --help         show this page
 
@@ -41,7 +42,7 @@ export const check: Command = {
     }
     const { loaded, files } = await open(values.in)
     const trees = loaded.trees.map(tree =>
-      checkedTree(tree.id, prove(tree, loaded.places[tree.id]))
+      checkedTree(tree.id, prove(tree, loaded.places[tree.id], loaded.sources))
     )
     const findings = [...loaded.findings, ...trees.flatMap(tree => tree.findings)]
     const ok = findings.length === 0 && trees.length > 0 && trees.every(({ proved }) => proved)
@@ -56,7 +57,7 @@ export const check: Command = {
   }
 }
 
-const plain = ({ tree, proved, groups }: CheckedTree) => ({ tree, proved, groups })
+const plain = ({ tree, proved, properties }: CheckedTree) => ({ tree, proved, properties })
 
 function lastLine(findings: number, ok: boolean): string {
   if (ok) return 'No findings. Everything is proved.'

@@ -74,7 +74,18 @@ function firstQuestion(bundle: BrowserBundle, id: string, tag: string): FirstQue
 }
 
 /** Groups of the screens' words that no question shows; `embed` is in the script itself. */
-const LATER = ['desk', 'kiosk', 'sheet', 'short', 'units', 'signal', 'embed']
+const LATER = [
+  'desk',
+  'kiosk',
+  'sheet',
+  'short',
+  'units',
+  'signal',
+  'embed',
+  'table',
+  'recall',
+  'withdrawn'
+]
 /** Groups that only a question for a number shows. */
 const OF_MEASURES = ['prompts', 'errors', 'unit-names']
 /** Whom the foot of every screen names. */

@@ -1,5 +1,6 @@
 import { reportOn } from '../office/report.ts'
 import type { Answers } from '../tree/answers.ts'
+import { isLeft } from '../tree/caution.ts'
 import type { Observation } from '../tree/observation.ts'
 import { possible } from '../tree/possible.ts'
 import { progressOf } from '../tree/progress.ts'
@@ -76,7 +77,13 @@ function show(
     paint.faint(progress.join(' · ')),
     ...alarmLines(tree, possible(tree, answers).atLeast, making),
     ...(partly ? [PROMPTS.others] : []),
-    ...questionText(observation, answers, making),
+    // To a jar that may burst nobody goes back, not even to answer.
+    ...questionText(
+      observation,
+      answers,
+      making,
+      observation.about === 'batch' && isLeft(tree, walked.outcome.container)
+    ),
     '',
     words.t(`ui:prompts.${observation.kind}`),
     ...(observation.kind === 'signs' ? [PROMPTS.signs] : []),

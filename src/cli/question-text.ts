@@ -1,5 +1,6 @@
 import { type Answers, signsOf } from '../tree/answers.ts'
 import type { Observation, Sign } from '../tree/observation.ts'
+import { askKey } from '../words/ask-key.ts'
 import { answerHint, answerLabel } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
 import type { Making } from './making.ts'
@@ -30,12 +31,13 @@ export function openSigns(
 export function questionText(
   observation: Observation,
   answers: Answers,
-  { words, paint }: Making
+  { words, paint }: Making,
+  recalled = false
 ): string[] {
   const { id, kind } = observation
   return [
-    paint.strong(words.t(`observations:${id}.ask`)),
-    words.t(`observations:${id}.how`),
+    paint.strong(words.t(askKey(words, id, recalled))),
+    ...(recalled ? [] : [words.t(`observations:${id}.how`)]),
     '',
     ...(kind === 'measure' ? [] : answerLines(words, observation, answers)),
     ...(kind === 'signs' ? [`${'0'.padStart(4)}  ${answerLabel(words, id, 'none')}`] : []),

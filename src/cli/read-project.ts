@@ -12,7 +12,8 @@ export const PROJECT = fileURLToPath(new URL('../../', import.meta.url))
 const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] = [
   { folder: 'shared', ending: '.yaml' },
   { folder: 'shared/pieces', ending: '.yaml' },
-  { folder: 'trees', ending: '.yaml' }
+  { folder: 'trees', ending: '.yaml' },
+  { folder: 'trees/editions', ending: '.json' }
 ]
 
 /** A project's authored files, with paths as findings show them. */
@@ -24,8 +25,10 @@ export function readAuthored(project: string): AuthoredFile[] {
   const locales = foldersIn(project, 'locales').flatMap(tag =>
     filesIn(project, `locales/${tag}`, '.json')
   )
-  const office = existsSync(join(project, 'public/office.json')) ? ['public/office.json'] : []
-  return [...paths, ...locales, ...office].map(path => ({
+  const single = ['public/office.json', 'trees/withdrawn.json'].filter(path =>
+    existsSync(join(project, path))
+  )
+  return [...paths, ...locales, ...single].map(path => ({
     path,
     text: readFileSync(join(project, path), 'utf8')
   }))

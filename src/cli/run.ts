@@ -4,14 +4,33 @@ import { clean } from '../findings/wording.ts'
 import { MissingText } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { check } from './check.ts'
+import { cites } from './cites.ts'
 import type { Command } from './command.ts'
+import { compareCommand } from './compare.ts'
+import { figures } from './figures.ts'
 import { handout } from './handout.ts'
 import { list } from './list.ts'
+import { publish } from './publish.ts'
 import { loadProject, type OpenProject } from './read-project.ts'
+import { schema } from './schema.ts'
+import { table } from './table.ts'
 import { say, type Terminal } from './terminal.ts'
 import { walkCommand } from './walk.ts'
+import { withdraw } from './withdraw.ts'
 
-const COMMANDS: readonly Command[] = [walkCommand, list, check, handout]
+const COMMANDS: readonly Command[] = [
+  walkCommand,
+  list,
+  check,
+  compareCommand,
+  publish,
+  withdraw,
+  cites,
+  handout,
+  table,
+  figures,
+  schema
+]
 
 const MANUAL = `NAME
   jarside - decision trees for questions about a home ferment

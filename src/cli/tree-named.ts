@@ -16,7 +16,18 @@ export function treeNamed(
   if (name === undefined || rest.length > 0) {
     throw new BadUse(`Name one tree: ${authored.map(id => `\`${id}\``).join(', ')}.`)
   }
-  const tree = loaded.trees.find(({ id }) => id === name)
+  const tree =
+    loaded.trees.find(({ id }) => id === name) ??
+    loaded.editions.find(edition => `${edition.tree.id}@${edition.tree.edition}` === name)?.tree
+  if (tree && Object.hasOwn(loaded.withdrawn, name)) {
+    const { on, because } = loaded.withdrawn[name] ?? { on: '', because: '' }
+    say(
+      terminal.errors,
+      `\`${name}\` was withdrawn on ${on}: ${because}`,
+      'Until a new edition: the county office. Emergency 911. Poison Help 1-800-222-1222.'
+    )
+    return undefined
+  }
   if (tree) return tree
   if (!authored.includes(name)) {
     const near = didYouMean(nearestNames(name, authored))

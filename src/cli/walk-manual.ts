@@ -4,6 +4,7 @@ export const WALK_MANUAL = `NAME
 
 USAGE
   jarside walk <tree> [options]
+  jarside walk <tree>@<edition> [options]     as it was published, with its words then
 
   In a terminal it asks one question at a time. Anywhere else, or with --json, it
   never asks: it takes the answers given and says how far they lead.

@@ -13,6 +13,7 @@ import { print, say } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
 import { unfinishedText } from './unfinished-text.ts'
 import { WALK_MANUAL } from './walk-manual.ts'
+import { wordsOfTree } from './words-of-tree.ts'
 
 /** `jarside walk`: one walk through a tree, asked in a terminal or told on the command line. */
 export const walkCommand: Command = {
@@ -36,10 +37,11 @@ export const walkCommand: Command = {
     const others = loaded.trees.filter(({ id }) => id !== tree.id)
     const known = { tree, others, observations: Object.keys(loaded.observations) }
     const answers = readTold(known, values)
+    const { texts, sources } = wordsOfTree(tree, loaded)
     const making: Making = {
-      words: createWords(loaded.words, SOURCE_TAG),
+      words: createWords(texts, SOURCE_TAG),
       paint: createPaint(terminal.colors),
-      sources: loaded.sources,
+      sources,
       office
     }
     if (terminal.interactive && !values.json) {
@@ -53,10 +55,7 @@ export const walkCommand: Command = {
     }
     const report = reportOn(tree, answers, office, terminal.today)
     if (values.json) {
-      say(
-        terminal.output,
-        JSON.stringify(reportJson(report, making.words, loaded.sources), null, 2)
-      )
+      say(terminal.output, JSON.stringify(reportJson(report, making.words, sources), null, 2))
     } else {
       const lines = report.walk.finished
         ? outcomeText(report, making)

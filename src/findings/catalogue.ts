@@ -1,4 +1,5 @@
 import { CIRCUIT_FINDINGS } from './catalogue/circuit.ts'
+import { EDITION_FINDINGS } from './catalogue/edition.ts'
 import { LINK_FINDINGS } from './catalogue/link.ts'
 import { PROOF_FINDINGS } from './catalogue/proof.ts'
 import { READ_FINDINGS } from './catalogue/read.ts'
@@ -15,6 +16,7 @@ export const CATALOGUE = {
   ...CIRCUIT_FINDINGS,
   ...RULE_FINDINGS,
   ...WORD_FINDINGS,
+  ...EDITION_FINDINGS,
   ...PROOF_FINDINGS
 } satisfies Record<string, Entry>
 

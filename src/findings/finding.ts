@@ -1,3 +1,4 @@
+import type { Answers } from '../tree/answers.ts'
 import type { FindingCode } from './catalogue.ts'
 import type { Facts } from './facts.ts'
 import type { Place } from './place.ts'
@@ -12,6 +13,8 @@ export interface Finding {
   readonly facts: Facts
   /** The shortest walk that shows it; absent when the point is that no walk exists. */
   readonly witness?: Witness
+  /** The complete set of answers behind the witness, for a program to walk again. */
+  readonly answers?: Answers
 }
 
 export type { Facts }

@@ -58,6 +58,8 @@ function optionalTexts(
   const known = new Set(Object.keys({ ...person, ...container, ...batch }))
   return keys.filter(key => {
     const [first, second = ''] = key.split('.')
-    return first === 'rules-of-thumb' || (first === 'verdicts' && known.has(second))
+    // What a sheet says where no jar was looked at.
+    const general = first === 'use' && second.endsWith('-in-general')
+    return general || first === 'rules-of-thumb' || (first === 'verdicts' && known.has(second))
   })
 }

@@ -31,6 +31,17 @@ export function wordsFingerprint(tree: Meaning, { words, observations }: Project
   })
 }
 
+/** SHA-256 over everything that a published edition says and shows. */
+export const spokenFingerprint = ({
+  texts,
+  sources,
+  pictures
+}: {
+  readonly texts: unknown
+  readonly sources: unknown
+  readonly pictures: unknown
+}): Promise<string> => sha256({ texts, sources, pictures })
+
 function picturesOf(observation: unknown): readonly unknown[] {
   if (typeof observation !== 'object' || observation === null) return []
   return Object.entries(observation).flatMap(([key, value]) =>

@@ -1,7 +1,8 @@
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
-  | { readonly kind: 'observations' | 'verdicts' | 'sources' | 'office' }
+  | { readonly kind: 'observations' | 'verdicts' | 'sources' | 'office' | 'withdrawn' }
   | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
+  | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
 
 const NAME = '[a-z][a-z0-9]*(?:-[a-z0-9]+)*'
@@ -10,9 +11,14 @@ const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
   [/^shared\/verdicts\.yaml$/, () => ({ kind: 'verdicts' })],
   [/^shared\/sources\.yaml$/, () => ({ kind: 'sources' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
+  [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],
   [new RegExp(`^trees/(${NAME})\\.rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
   [new RegExp(`^trees/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],
+  [
+    new RegExp(`^trees/editions/(${NAME})@([1-9]\\d{0,5})\\.json$`),
+    ([, stem = '', edition = '']) => ({ kind: 'edition', stem, edition: Number(edition) })
+  ],
   [
     new RegExp(`^locales/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)/(${NAME})\\.json$`),
     ([, tag = '', stem = '']) => ({ kind: 'words', tag, stem })

@@ -1,7 +1,7 @@
+import { coverage, isEmpty } from '../tree/coverage.ts'
 import type { MeasureObservation, Range } from '../tree/observation.ts'
 import type { MeasureQuestion } from '../tree/tree.ts'
 import { rangeOf } from './build-observations.ts'
-import { coverage, isEmpty } from './coverage.ts'
 import type { DraftQuestion } from './expand.ts'
 import { linkBranch, linkEffect } from './link-branch.ts'
 import type { Linking } from './linking.ts'

@@ -5,9 +5,11 @@ import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
 import { buildVerdicts, checkSharedSources } from './build-verdicts.ts'
+import { checkEditions, checkWithdrawn, readEditions } from './check-editions.ts'
 import { checkTranslations } from './check-translations.ts'
 import { checkOffice, checkWhole } from './check-whole.ts'
 import { checkWords } from './check-words.ts'
+import type { PublishedEdition } from './edition.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
 import { type Linked, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
@@ -17,6 +19,7 @@ import { openReport, type Report } from './report.ts'
 import { type Said, saidBy } from './said.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
+import type { Withdrawals } from './schemas/withdrawn.ts'
 
 export type { AuthoredFile, Said, Sources }
 
@@ -38,6 +41,10 @@ export interface Loaded {
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
   readonly office: AuthoredOffice | null
+  /** Published editions that are still what was published. */
+  readonly editions: readonly PublishedEdition[]
+  /** Trees that nobody is shown until a newer edition stands, by id. */
+  readonly withdrawn: Withdrawals
   readonly findings: readonly Finding[]
 }
 
@@ -66,12 +73,16 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
       wordsFingerprint: await wordsFingerprint(tree, project)
     }))
   )
+  const editions = await readEditions(files, report)
+  checkEditions(trees, editions, report)
+  checkWithdrawn(trees, project, report)
   const { observations, verdicts } = project
-  const places = linked.flatMap(each =>
-    observations && verdicts
-      ? [[each.tree.id, placesOf(each, observations.doc, verdicts.doc)] as const]
+  const places = linked.flatMap(each => {
+    const authored = project.trees.get(each.tree.id)?.doc
+    return authored && observations && verdicts
+      ? [[each.tree.id, placesOf(each, authored, observations.doc, verdicts.doc)] as const]
       : []
-  )
+  })
   return {
     trees,
     places: Object.fromEntries(places),
@@ -88,6 +99,8 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
       ])
     ),
     office: project.office?.value ?? null,
+    editions,
+    withdrawn: stillWithdrawn(trees, project),
     findings: bounded(sortFindings(report.findings))
   }
 }
@@ -114,6 +127,15 @@ function linkTrees(
     )
     return (waits ? null : linkTree(tree, project, verdicts, catalogue, report)) ?? []
   })
+}
+
+/** A withdrawal ends with a newer edition than the one withdrawn. */
+function stillWithdrawn(trees: readonly Tree[], { withdrawn }: Project): Withdrawals {
+  return Object.fromEntries(
+    Object.entries(withdrawn?.value ?? {}).filter(([id, { edition }]) =>
+      trees.some(tree => tree.id === id && tree.edition <= edition)
+    )
+  )
 }
 
 /** A file that is wrong from end to end is not told of line by line. */

@@ -1,6 +1,6 @@
+import { isEmpty } from '../tree/coverage.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Condition, Rule } from '../tree/tree.ts'
-import { isEmpty } from './coverage.ts'
 
 /** Why no set of answers can meet a rule, as far as its words alone show it; null if nothing does. */
 export function neverApplies(

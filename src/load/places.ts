@@ -2,18 +2,28 @@ import type { Places } from '../findings/place.ts'
 import type { Authored } from './authored.ts'
 import type { DraftQuestion } from './expand.ts'
 import type { Linked } from './link-tree.ts'
+import type { AuthoredTree } from './schemas/tree.ts'
 
 /**
  * Where the parts of a tree stand: `questions/growth`, `questions/growth/dry-fuzzy`, the index of a
  * range, `branch/0` and `taste/0` under their question, `after/cover`, `rules/fuzz-is-mold`,
- * `notes/still-sweet`, `observations/day`, `verdicts/likely-mold`.
+ * `notes/still-sweet`, `review/due`, `advice/likely-mold` where the tree says its own steps,
+ * `observations/day`, `verdicts/likely-mold`.
  */
 export function placesOf(
   { tree, draft, rules }: Linked,
+  authored: Authored,
   observations: Authored,
   verdicts: Authored
 ): Places {
+  const { review, advice } = authored.value as Pick<AuthoredTree, 'review' | 'advice'>
   return {
+    ...Object.fromEntries(
+      Object.keys(review).map(key => [`review/${key}`, authored.place(['review', key], 'value')])
+    ),
+    ...Object.fromEntries(
+      Object.keys(advice ?? {}).map(id => [`advice/${id}`, authored.place(['advice', id])])
+    ),
     ...Object.assign(
       {},
       ...[...draft.questions.values()].map(each => ofQuestion('questions', each))

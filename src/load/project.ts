@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import { startOf } from '../findings/place.ts'
 import type { Authored, AuthoredFile } from './authored.ts'
+import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { readYaml } from './read-yaml.ts'
 import type { Report } from './report.ts'
@@ -11,6 +12,7 @@ import { type AuthoredRule, rulesSchema } from './schemas/rules.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
 import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
 import { type AuthoredVerdicts, verdictsSchema } from './schemas/verdicts.ts'
+import { type Withdrawals, withdrawnSchema } from './schemas/withdrawn.ts'
 import { shaped } from './shape.ts'
 
 /** What a file says in its format's shape, with the places of its parts. */
@@ -25,6 +27,7 @@ export interface Project {
   verdicts: Shaped<AuthoredVerdicts> | null
   sources: Shaped<Sources> | null
   office: Shaped<AuthoredOffice> | null
+  withdrawn: Shaped<Withdrawals> | null
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<{ rules: AuthoredRule[] }>>
@@ -45,6 +48,7 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
     verdicts: null,
     sources: null,
     office: null,
+    withdrawn: null,
     pieces: new Map(),
     trees: new Map(),
     rules: new Map(),
@@ -73,8 +77,11 @@ function readInto(
     report.add('unknown-file', startOf(file.path), { file: file.path })
     return
   }
-  const doc = readYaml(file, report)
-  if (!doc) return
+  // A published edition is data of our own making: it is opened and vouched for by itself.
+  if (what.kind === 'edition') return
+  const read = readYaml(file, report)
+  if (!read) return
+  const doc = what.kind === 'words' || what.kind === 'office' ? withoutSchemaKey(read) : read
   const as = <T>(format: z.ZodType<T>): Shaped<T> | null => {
     const value = shaped(doc, format, report)
     return value === null ? null : { value, doc }
@@ -91,6 +98,9 @@ function readInto(
       break
     case 'office':
       project.office = as(officePackSchema)
+      break
+    case 'withdrawn':
+      project.withdrawn = as(withdrawnSchema)
       break
     case 'piece':
       keep(project.pieces, what.stem, named(as(pieceSchema), what.stem, report))

@@ -22,6 +22,8 @@ export interface Report {
   readonly emergency: boolean
   /** The review date is past: the advice stands, and says so. */
   readonly overdue: boolean
+  /** It speaks of such jars in general: nobody looked at one. */
+  readonly general: boolean
 }
 
 /** A report on one caller's answers. */
@@ -43,17 +45,28 @@ export function reportOn(
   const walked = walk(tree, answers)
   const { finished, outcome, trail } = walked
   const advice = finished ? adviceFor(tree, outcome, answers) : null
-  return { ...gather(tree, outcome, advice, office, today), trail, answers, walk: walked }
+  return {
+    ...gather(tree, outcome, advice, office, today),
+    trail,
+    general: false,
+    answers,
+    walk: walked
+  }
 }
 
-/** Gathers what is said of an outcome by itself, whatever answers led there, on a given day. */
+/**
+ * Gathers what is said of an outcome by itself, on a given day: whatever answers led there, or those
+ * that are known though not every question was asked. Without answers it is general.
+ */
 export function reportOf(
   tree: Tree,
   outcome: Outcome,
   office: OfficePack | null,
-  today: Date
+  today: Date,
+  answers: Answers | null = null
 ): Report {
-  return { ...gather(tree, outcome, adviceFor(tree, outcome, {}), office, today), trail: [] }
+  const advice = adviceFor(tree, outcome, answers ?? {})
+  return { ...gather(tree, outcome, advice, office, today), trail: [], general: answers === null }
 }
 
 function gather(
@@ -62,7 +75,7 @@ function gather(
   advice: SpokenAdvice | null,
   office: OfficePack | null,
   today: Date
-): Omit<Report, 'trail'> {
+): Omit<Report, 'trail' | 'general'> {
   const named = (advice?.refer ?? []).map(trigger => referralFor(office, trigger, today))
   const standing = officeStanding(office, named, today)
   const missing =

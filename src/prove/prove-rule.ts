@@ -1,15 +1,20 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Places } from '../findings/place.ts'
+import type { Answers } from '../tree/answers.ts'
 import { verdictsOf } from '../tree/caution.ts'
-import { emergencySigns } from '../tree/emergency.ts'
-import type { Condition, Rule } from '../tree/tree.ts'
+import { type EmergencySign, emergencySigns } from '../tree/emergency.ts'
+import type { Open } from '../tree/reach.ts'
+import type { Rule, Tree } from '../tree/tree.ts'
 import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 import { walk } from '../tree/walk.ts'
 import { type Breach, breachOf, claimText, levelText } from './claim.ts'
+import { names } from './danger.ts'
+import { found, shownBy } from './found.ts'
 import { boxesOf } from './open.ts'
 import { type Proved, standing } from './proved.ts'
 import { levelIn } from './replay.ts'
-import { completed, shortestTo, witnessOf } from './witness.ts'
+import { soughtIn } from './search/large.ts'
+import { completed, shortestTo, unusualIn } from './witness.ts'
 
 /**
  * Proves one rule of the tree over every complete set of answers, or refutes it with the walk of
@@ -18,42 +23,58 @@ import { completed, shortestTo, witnessOf } from './witness.ts'
 export function proveRule(made: TreeDiagrams, rule: Rule, places: Places): Proved {
   const breach = breachOf(made.tree, rule.claim)
   const boxes = boxesOf(made, rule)
-  const emergency = speaksOfEmergency(made, rule, breach)
-  if (boxes.length === 0 && !emergency) {
-    return standing(rule.id, 'rule', [neverApplies(rule, places)])
+  const emergency = emergencySpokenOf(made, rule, breach)
+  if (boxes.length === 0 && emergency === undefined) {
+    return standing(rule.id, 'rule', [[neverApplies(rule, places)]])
   }
   // An emergency ends at the top of the person track with `use: never`, whatever else is answered.
   const top = breach.lens === 'use' ? 2 : verdictsOf(made.tree, 'person').length
-  if (emergency && breach.breaks(top)) {
-    return standing(rule.id, 'rule', [refuted(made, rule, breach, top, [], places)])
+  if (emergency !== undefined && breach.breaks(top)) {
+    const answers = emergencyAnswers(made.tree, emergency)
+    return standing(rule.id, 'rule', [[refuted(made, rule, breach, top, answers, places)]])
   }
-  const diagram = made.of(breach.lens)
-  for (const box of boxes) {
-    const choice = shortestTo(made, diagram, box, breach.breaks)
-    if (choice === undefined) continue
-    const answers = completed(made, choice, box)
+  const sought = soughtIn(made, breach, boxes)
+  const answers = sought ? sought.answers : fewestUnusual(made, breach, boxes)
+  if (answers !== undefined) {
     const got = levelIn(made.tree, breach.lens, walk(made.tree, answers).outcome)
     if (!breach.breaks(got)) throw new Error(`the walk does not show what refutes ${rule.id}`)
-    const witness = witnessOf(made.tree, answers)
-    return standing(rule.id, 'rule', [refuted(made, rule, breach, got, witness, places)])
+    return standing(rule.id, 'rule', [[refuted(made, rule, breach, got, answers, places)]])
   }
-  return standing(rule.id, 'rule', [])
+  return standing(rule.id, 'rule', [[]])
 }
 
-/** Rules on batch and container speak of answer sets without an emergency. */
-function speaksOfEmergency(made: TreeDiagrams, rule: Rule, { lens }: Breach): boolean {
-  if (lens !== 'person' && lens !== 'use') return false
-  const signs = emergencySigns(made.tree)
-  const names = (condition: Condition) =>
-    condition.kind !== 'measure' &&
-    signs.some(
-      ({ observation, sign }) =>
-        condition.observation === observation &&
-        (condition.kind === 'sign'
-          ? condition.sign === sign && condition.among.includes('yes')
-          : condition.among.includes(sign))
-    )
-  return rule.when.some(names)
+/** Of all sets of answers in the boxes that break a claim one with the fewest unusual answers. */
+function fewestUnusual(
+  made: TreeDiagrams,
+  { lens, breaks }: Breach,
+  boxes: readonly Open[]
+): Answers | undefined {
+  const diagram = made.of(lens)
+  const [best] = boxes
+    .flatMap(box => {
+      const choice = shortestTo(made, diagram, box, breaks)
+      return choice === undefined ? [] : [{ box, choice, cost: unusualIn(made, choice, box) }]
+    })
+    .sort((a, b) => a.cost - b.cost)
+  return best && completed(made, best.choice, best.box)
+}
+
+/** The emergency that the rule names; rules on batch and container speak of answer sets without one. */
+function emergencySpokenOf(
+  made: TreeDiagrams,
+  rule: Rule,
+  { lens }: Breach
+): EmergencySign | undefined {
+  if (lens !== 'person' && lens !== 'use') return undefined
+  return emergencySigns(made.tree).find(({ observation, sign }) =>
+    rule.when.some(condition => names(condition, observation, sign))
+  )
+}
+
+/** The one answer that ends a walk as an emergency, whatever else is told. */
+function emergencyAnswers({ observations }: Tree, { observation, sign }: EmergencySign): Answers {
+  const isScreen = observations[observation]?.kind === 'signs'
+  return { [observation]: isScreen ? { [sign]: 'yes' } : sign }
 }
 
 function refuted(
@@ -61,27 +82,17 @@ function refuted(
   rule: Rule,
   { lens }: Breach,
   got: number,
-  witness: Finding['witness'] & object,
+  answers: Answers,
   places: Places
 ): Finding {
-  return {
-    code: 'rule-refuted',
-    place: places[`rules/${rule.id}`] ?? null,
-    because: [],
-    facts: {
-      rule: rule.id,
-      claim: claimText(rule.claim),
-      gets: levelText(made.tree, lens, got)
-    },
-    witness
-  }
+  const finding = found('rule-refuted', places[`rules/${rule.id}`], {
+    rule: rule.id,
+    claim: claimText(rule.claim),
+    gets: levelText(made.tree, lens, got)
+  })
+  return shownBy(made.tree, answers, finding)
 }
 
 function neverApplies(rule: Rule, places: Places): Finding {
-  return {
-    code: 'rule-never-applies',
-    place: places[`rules/${rule.id}`] ?? null,
-    because: [],
-    facts: { rule: rule.id }
-  }
+  return found('rule-never-applies', places[`rules/${rule.id}`], { rule: rule.id })
 }

@@ -1,14 +1,77 @@
 import type { Places } from '../findings/place.ts'
+import { TooManyVertices } from '../tree/diagram.ts'
 import type { Tree } from '../tree/tree.ts'
-import { diagramsOf } from '../tree/tree-diagrams.ts'
-import { proveRule } from './prove-rule.ts'
-import { proveUnsure } from './prove-unsure.ts'
-import type { Proved } from './proved.ts'
+import { diagramsOf, type TreeDiagrams } from '../tree/tree-diagrams.ts'
+import { aSecondAnswerNeverReassures } from './properties/a-second-answer-never-reassures.ts'
+import { adviceIsDueForReview } from './properties/advice-is-due-for-review.ts'
+import { anUnsureDangerSignIsNotGentle } from './properties/an-unsure-danger-sign-is-not-gentle.ts'
+import { answersReachAnOutcome } from './properties/answers-reach-an-outcome.ts'
+import { dangerRulesSayWhatTheyRestOn } from './properties/danger-rules-say-what-they-rest-on.ts'
+import { dangerSignsAreCovered } from './properties/danger-signs-are-covered.ts'
+import { noCircle } from './properties/no-circle.ts'
+import { noDeadEnd } from './properties/no-dead-end.ts'
+import { noIdleQuestion } from './properties/no-idle-question.ts'
+import { noIdleSign } from './properties/no-idle-sign.ts'
+import { notKnowingNeverReassures } from './properties/not-knowing-never-reassures.ts'
+import { questionsAreReached } from './properties/questions-are-reached.ts'
+import { rangesLeaveNoGap } from './properties/ranges-leave-no-gap.ts'
+import { rulesHold } from './properties/rules-hold.ts'
+import { sourcesArePresent } from './properties/sources-are-present.ts'
+import { upperBoundsAreAQuarter } from './properties/upper-bounds-are-a-quarter.ts'
+import { verdictsAreGiven } from './properties/verdicts-are-given.ts'
+import type { Ledger, Property } from './property.ts'
+import { type Proved, undecided } from './proved.ts'
 
-/** Proves every rule of a tree, and that not knowing never reassures, over its whole answer space. */
-export function prove(tree: Tree, places: Places = {}): readonly Proved[] {
-  const made = diagramsOf(tree)
-  return [...tree.rules.map(rule => proveRule(made, rule, places)), ...proveUnsure(made, places)]
+/** What must be so of every tree, in the order in which an author wants to read it. */
+export const PROPERTIES: readonly Property[] = [
+  noDeadEnd,
+  noCircle,
+  rangesLeaveNoGap,
+  questionsAreReached,
+  answersReachAnOutcome,
+  verdictsAreGiven,
+  rulesHold,
+  dangerSignsAreCovered,
+  notKnowingNeverReassures,
+  anUnsureDangerSignIsNotGentle,
+  noIdleQuestion,
+  noIdleSign,
+  upperBoundsAreAQuarter,
+  sourcesArePresent,
+  dangerRulesSayWhatTheyRestOn,
+  adviceIsDueForReview,
+  aSecondAnswerNeverReassures
+]
+
+/**
+ * How every property of a tree stands, over its whole answer space. Without the project's sources what
+ * rests on them is not decided.
+ */
+export function prove(tree: Tree, places: Places = {}, ledger?: Ledger): readonly Proved[] {
+  return proveWith(diagramsOf(tree), places, ledger)
+}
+
+/** The same, by diagrams that were made already. */
+export function proveWith(
+  made: TreeDiagrams,
+  places: Places = {},
+  ledger?: Ledger,
+  properties = PROPERTIES
+): readonly Proved[] {
+  const ends = [noDeadEnd, noCircle].every(
+    property => property.prove(made, places, ledger).standing === 'proved'
+  )
+  return properties.map(property => {
+    if (property.needsWalks && !ends) {
+      return undecided(property.id, property.kind, 'a walk does not come to an end')
+    }
+    try {
+      return property.prove(made, places, ledger)
+    } catch (error) {
+      if (!(error instanceof TooManyVertices)) throw error
+      return undecided(property.id, property.kind, error.message)
+    }
+  })
 }
 
 /** How many complete sets of answers the proofs are about. They count sets of answers, not callers. */

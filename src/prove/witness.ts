@@ -1,7 +1,7 @@
 import type { Witness } from '../findings/finding.ts'
 import { type Answers, isInterval } from '../tree/answers.ts'
 import type { Open } from '../tree/reach.ts'
-import { type Variable, withValue } from '../tree/space.ts'
+import { type Value, type Variable, withValue } from '../tree/space.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 import { walk } from '../tree/walk.ts'
@@ -21,6 +21,7 @@ export function shortestTo(
   wanted: (level: number) => boolean
 ): Choice | undefined {
   const { diagrams } = made
+  const forced = forcedBefore(made, open)
   const best = new Map<number, { cost: number; value: number } | null>()
   const visit = (at: number): number => {
     if (diagrams.isConstant(at)) return wanted(at) ? 0 : Number.POSITIVE_INFINITY
@@ -30,7 +31,8 @@ export function shortestTo(
     let found: { cost: number; value: number } | null = null
     diagrams.childrenOf(at).forEach((child, value) => {
       if (!open[index]?.[value]) return
-      const cost = visit(child) + costOf(made, index, value)
+      const skipped = (forced[diagrams.variableOf(child)] ?? 0) - (forced[index + 1] ?? 0)
+      const cost = visit(child) + costOf(made, index, value) + skipped
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { cost, value }
     })
     best.set(at, found)
@@ -46,6 +48,18 @@ export function shortestTo(
   return choice
 }
 
+/** For each place in the order how many coordinates before it have nothing usual left open. */
+function forcedBefore(made: TreeDiagrams, open: Open): readonly number[] {
+  const sums = [0]
+  made.variables.forEach((variable, index) => {
+    const usual = variable.values.some(
+      (value, at) => open[index]?.[at] && isUsual(made.tree, variable, value)
+    )
+    sums.push((sums[index] as number) + (usual ? 0 : 1))
+  })
+  return sums
+}
+
 function costOf(made: TreeDiagrams, index: number, value: number): number {
   const variable = made.variables[index] as Variable
   const chosen = variable.values[value]
@@ -54,17 +68,30 @@ function costOf(made: TreeDiagrams, index: number, value: number): number {
 
 /** A complete set of answers that makes the choice; the rest usual where that is open. */
 export function completed(made: TreeDiagrams, choice: Choice, open: Open): Answers {
-  let answers: Answers = {}
-  made.variables.forEach((variable, index) => {
-    const allowed = variable.values.filter((_, value) => open[index]?.[value])
-    const chosen = choice.get(index)
-    const value =
-      chosen === undefined
-        ? (allowed.find(one => isUsual(made.tree, variable, one)) ?? allowed[0])
-        : variable.values[chosen]
-    if (value !== undefined) answers = withValue(answers, variable, value)
-  })
+  const values = valuesOf(made, choice, open)
+  const answers = made.variables.reduce<Answers>((so, variable, index) => {
+    const value = values[index]
+    return value === undefined ? so : withValue(so, variable, value)
+  }, {})
   return { ...answers, ...settlersUnsure(made.tree) }
+}
+
+/** How many unusual answers that set has. */
+export function unusualIn(made: TreeDiagrams, choice: Choice, open: Open): number {
+  const values = valuesOf(made, choice, open)
+  return made.variables.filter((variable, index) => {
+    const value = values[index]
+    return value !== undefined && !isUsual(made.tree, variable, value)
+  }).length
+}
+
+function valuesOf(made: TreeDiagrams, choice: Choice, open: Open): readonly (Value | undefined)[] {
+  return made.variables.map((variable, index) => {
+    const chosen = choice.get(index)
+    if (chosen !== undefined) return variable.values[chosen]
+    const allowed = variable.values.filter((_, value) => open[index]?.[value])
+    return allowed.find(one => isUsual(made.tree, variable, one)) ?? allowed[0]
+  })
 }
 
 /** Settling observations are no coordinates: unsure leaves the settled answer as it is. */

@@ -1,6 +1,6 @@
 import { afterNotes } from './after.ts'
 import type { Answers } from './answers.ts'
-import { level, type Outcome, spoken, verdict } from './caution.ts'
+import { isLeft, level, type Outcome, spoken, verdict } from './caution.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
 import { TRACKS, type Track } from './observation.ts'
@@ -108,7 +108,7 @@ export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): Spoke
 function mannerOf(tree: Tree, outcome: Outcome): Manner {
   const { person, container } = outcome
   if (person === EMERGENCY) return 'plain'
-  if (container !== null && tree.advice.verdicts[container]?.leaveIt === true) return 'leave-it'
+  if (isLeft(tree, container)) return 'leave-it'
   const urgent = level(tree, 'person', person) > 1
   return urgent || (person !== null && isDiscarded(tree, outcome)) ? 'while-ill' : 'plain'
 }

@@ -28,7 +28,7 @@ export function cutsOn(tree: Tree, measure: MeasureObservation): readonly Cut[] 
 }
 
 /** The limits of taste on a measure: they compare the reading alone. */
-function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
+export function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
   return Object.values(tree.questions).flatMap(question =>
     question.kind === 'measure' && question.asks === measure.id
       ? question.taste.flatMap(({ range }) => cutsOf(range))
@@ -42,6 +42,7 @@ function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
  */
 export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[] {
   const cuts = cutsOn(tree, measure)
+  const taste = tasteCuts(tree, measure)
   const points = samples(cuts, isExact(measure))
   const bands = new Map<string, Band>()
   for (let from = 0; from < points.length; from++) {
@@ -54,7 +55,7 @@ export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[
           number
         ]
         const interval = { low, reading, high }
-        const key = bandKey(tree, measure, interval)
+        const key = keyOf(cuts, taste, interval)
         if (!bands.has(key)) bands.set(key, { label: labelOf(cuts, from, to), interval })
       }
     }
@@ -64,9 +65,15 @@ export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[
 
 /** Equal for two intervals that no limit on the measure tells apart. */
 export function bandKey(tree: Tree, measure: MeasureObservation, told: Interval): string {
-  const cuts = cutsOn(tree, measure)
-  const { low, reading, high } = told
-  return `${past(cuts, low)},${past(cuts, high)},${past(tasteCuts(tree, measure), reading)}`
+  return keyOf(cutsOn(tree, measure), tasteCuts(tree, measure), told)
+}
+
+function keyOf(
+  cuts: readonly Cut[],
+  taste: readonly Cut[],
+  { low, reading, high }: Interval
+): string {
+  return `${past(cuts, low)},${past(cuts, high)},${past(taste, reading)}`
 }
 
 /** A measure without instruments is counted, not measured. */
@@ -91,7 +98,7 @@ function samples(cuts: readonly Cut[], counted: boolean): readonly number[] {
 }
 
 /** How many of the cuts lie before the number. */
-function past(cuts: readonly Cut[], x: number): number {
+export function past(cuts: readonly Cut[], x: number): number {
   return cuts.filter(cut => (cut.side === 'below' ? x >= cut.at : x > cut.at)).length
 }
 

@@ -61,3 +61,7 @@ export function lessFree(a: Use, b: Use): Use {
 export function spoken(outcome: Outcome): readonly string[] {
   return TRACKS.map(track => outcome[track]).filter(id => id !== null)
 }
+
+/** Whether a container verdict means that nobody goes back to the jar. */
+export const isLeft = (tree: Tree, container: string | null): boolean =>
+  container !== null && tree.advice.verdicts[container]?.leaveIt === true

@@ -1,3 +1,10 @@
+/** Thrown where a diagram would grow beyond what one machine holds in memory. */
+export class TooManyVertices extends Error {
+  constructor(most: number) {
+    super(`more than ${most} diagram vertices`)
+  }
+}
+
 /**
  * Reduced multi-valued decision diagrams with small numbers at the ends (levels of caution).
  * Vertices are shared: two equal functions are the same vertex, so comparing is `===`.
@@ -10,9 +17,12 @@ export class Diagrams {
   readonly #unique = new Map<string, number>()
   readonly #selected = new Map<string, number>()
   readonly #joined = new Map<number, number>()
+  readonly #most: number
 
-  constructor(sizes: readonly number[]) {
+  /** `most`: how many vertices there may be before `TooManyVertices` is thrown. */
+  constructor(sizes: readonly number[], most = MOST_VERTICES) {
     this.sizes = sizes
+    this.#most = most
     for (let value = 0; value < TERMINALS; value++) {
       this.#variable.push(sizes.length)
       this.#children.push([])
@@ -145,6 +155,7 @@ export class Diagrams {
     const key = `${variable}:${children}`
     const known = this.#unique.get(key)
     if (known !== undefined) return known
+    if (this.count >= this.#most) throw new TooManyVertices(this.#most)
     const made = this.#variable.push(variable) - 1
     this.#children.push(children)
     this.#unique.set(key, made)
@@ -154,6 +165,8 @@ export class Diagrams {
 
 /** One end for each level there can be; no track has as many verdicts. */
 const TERMINALS = 32
+/** About a gigabyte; the shipped trees need a few ten thousand. */
+const MOST_VERTICES = 4_000_000
 /** Two vertex numbers in one exact integer: below 2^26 vertices each. */
 const PAIR = 2 ** 26
 

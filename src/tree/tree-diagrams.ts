@@ -1,4 +1,5 @@
 import type { Interval, SignValue } from './answers.ts'
+import { leadingTo } from './circuit.ts'
 import { decide, takesTurn } from './decide.ts'
 import { Diagrams } from './diagram.ts'
 import { type Lens, lensName, levelOf } from './lens.ts'
@@ -13,10 +14,15 @@ export class TreeDiagrams {
   readonly #index: ReadonlyMap<string, number>
   readonly #made = new Map<string, number>()
 
-  constructor(tree: Tree) {
+  /** Over its own answer space, or over a wider one with the diagrams that another tree shares. */
+  constructor(
+    tree: Tree,
+    variables: readonly Variable[] = spaceOf(tree),
+    diagrams = new Diagrams(variables.map(variable => variable.values.length))
+  ) {
     this.tree = tree
-    this.variables = spaceOf(tree)
-    this.diagrams = new Diagrams(this.variables.map(variable => variable.values.length))
+    this.variables = variables
+    this.diagrams = diagrams
     this.#index = new Map(this.variables.map((v, i) => [keyOf(v.observation, v.sign), i]))
   }
 
@@ -27,16 +33,33 @@ export class TreeDiagrams {
 
   /** The level of caution on one side of the outcome, as a function of the answers. */
   of(lens: Lens): number {
-    return this.#from(this.tree.start, lens)
+    return this.from(this.tree.start, lens)
   }
 
-  #from(question: string, lens: Lens): number {
+  /** The level of caution that a walk meets from a question on. */
+  from(question: string, lens: Lens): number {
     const key = `${question} ${lensName(lens)}`
     const known = this.#made.get(key)
     if (known !== undefined) return known
     const made = this.#ofQuestion(this.tree.questions[question] as Question, lens)
     this.#made.set(key, made)
     return made
+  }
+
+  /** The level on one side if, from a question on, a walk met another one: what the question is for. */
+  instead(lens: Lens, question: string, diagram: number): number {
+    this.of(lens)
+    const other = new TreeDiagrams(this.tree, this.variables, this.diagrams)
+    const questions = new Map(Object.entries(this.tree.questions))
+    const before = leadingTo(questions, question)
+    for (const id of questions.keys()) {
+      // What does not lead to the question stays as it is known.
+      const key = `${id} ${lensName(lens)}`
+      const known = this.#made.get(key)
+      if (known !== undefined && !before.has(id)) other.#made.set(key, known)
+    }
+    other.#made.set(`${question} ${lensName(lens)}`, diagram)
+    return other.of(lens)
   }
 
   #ofQuestion(question: Question, lens: Lens): number {
@@ -101,7 +124,7 @@ export class TreeDiagrams {
   #branch(branch: Branch, lens: Lens): number {
     const { leads } = branch
     if ('end' in leads) return this.diagrams.constant(levelOf(this.tree, lens, branch, leads.end))
-    return this.diagrams.join(this.#constant(branch, lens), this.#from(leads.to, lens))
+    return this.diagrams.join(this.#constant(branch, lens), this.from(leads.to, lens))
   }
 
   #constant(effect: Effect, lens: Lens): number {

@@ -1,4 +1,4 @@
-import { level, verdict } from '../tree/caution.ts'
+import { isLeft, level, verdict } from '../tree/caution.ts'
 import type { Signal, Tree } from '../tree/tree.ts'
 import { verdictText } from './verdict-text.ts'
 import type { Words } from './words.ts'
@@ -25,10 +25,10 @@ export interface Known {
  */
 export function alarmsOf(tree: Tree, { person, container }: Known, words: Words): readonly Alarm[] {
   const urgent = level(tree, 'person', person) >= level(tree, 'person', 'poison-help')
-  const burst = container !== null && tree.advice.verdicts[container]?.leaveIt === true
+  const burst = isLeft(tree, container)
   const raised = [
     ...(urgent && person !== null ? [[person, words.t('ui:people-first')] as const] : []),
-    ...(burst ? [[container, words.t('ui:from-memory')] as const] : [])
+    ...(burst && container !== null ? [[container, words.t('ui:from-memory')] as const] : [])
   ]
   return raised.map(([id, meanwhile]) => {
     const { signal } = verdict(tree, id)

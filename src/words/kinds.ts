@@ -19,7 +19,8 @@ const SCREEN_CAUTIONS = new Set([
   'from-memory',
   'outcome-from-address',
   'outcome-in-general',
-  'outcome-other-edition'
+  'outcome-other-edition',
+  'withdrawn'
 ])
 
 /** The kind of a text, decided by its key alone so that no file can forget to say it. */

@@ -84,7 +84,7 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
     use: emergency ? null : useText(report, words),
     doNow: advice.doNow.map(step => words.t(`steps:${step}`)),
     recheck: advice.recheck && recheckText(words, advice.recheck),
-    sections: emergency ? [] : sectionsOf(report, advice, words),
+    sections: sectionsOf(report, advice, words),
     calls: report.referrals.map(referral => saidCall(referral, words)),
     officeDoubt:
       emergency || report.office === 'current'
@@ -97,7 +97,10 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
 }
 
 /** What may be drunk: in a batch's own words for this use where it has some. */
-function useText({ tree, outcome }: Report, words: Words): string {
+function useText({ tree, outcome, general }: Report, words: Words): string {
+  // Where no jar was looked at, the check that is missing is named in full.
+  const check: TextKey = `${tree.id}:use.${outcome.use}-in-general`
+  if (general && words.has(check)) return words.t(check)
   const own: TextKey = `${tree.id}:verdicts.${outcome.batch}.use-${outcome.use}`
   const others = outcome.container !== null || !words.has(own)
   return words.t(others ? `${tree.id}:use.${outcome.use}` : own)
@@ -123,14 +126,19 @@ function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): reado
 }
 
 function sectionsOf(
-  { tree, outcome }: Report,
+  { tree, outcome, emergency, general }: Report,
   advice: SpokenAdvice,
   words: Words
 ): readonly Section[] {
-  const howMuch: readonly Caution[] = outcome.use === 'never' ? [] : ['how-much']
+  // An amount beside "do not drink it yet" would be read as leave to drink that much.
+  const howMuch: readonly Caution[] = outcome.use === 'as-directed' ? ['how-much'] : []
   // "Throw it out" must not stand beside "keep it" for somebody who needs help.
   const inDoubt: readonly Caution[] = outcome.person === null ? ['when-in-doubt'] : []
-  const gentle = outcome.batch !== null && verdict(tree, outcome.batch).ceiling === 'as-directed'
+  const gentle =
+    advice.manner === 'plain' &&
+    outcome.batch !== null &&
+    verdict(tree, outcome.batch).ceiling === 'as-directed'
+  const only: readonly SectionId[] | null = emergency ? (general ? ['medical-help'] : []) : null
   const steps = (ids: readonly string[]) => ids.map(id => words.t(`steps:${id}`))
   const notes = (ids: readonly string[]) => ids.map(id => words.t(`notes:${id}`))
   const cautions = (ids: readonly Caution[]) => ids.map(id => cautionText(words, tree.id, id))
@@ -147,7 +155,7 @@ function sectionsOf(
     ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', ...inDoubt])]
   ]
   return all
-    .filter(([, lines]) => lines.length > 0)
+    .filter(([id, lines]) => lines.length > 0 && (only === null || only.includes(id)))
     .map(([id, lines]) => ({ id, title: words.t(`ui:${id}`), lines }))
 }
 

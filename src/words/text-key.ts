@@ -20,10 +20,12 @@ type Singular<Key extends string> = Key extends `${infer Base}_${
 
 /** What the screens say: known to the letter, so that a misspelled key does not compile. */
 export type UiKey =
-  | KeysOf<typeof english>
+  // Which schema the file names is for editors.
+  | KeysOf<Omit<typeof english, '$schema'>>
   // Their members are named by the trees and by the office, not by the code.
   | `referral.${string}`
   | `short.${string}`
+  | `recall.${string}`
 
 /** What a tree's own file holds. */
 type TreeKey =

@@ -15,11 +15,15 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
     folders: ['tree', 'office', 'machine', 'words'],
     packages: ['preact', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
-  paper: { folders: ['tree', 'office', 'words', 'ui'], packages: ['preact-render-to-string'] },
+  paper: {
+    folders: ['tree', 'office', 'prove', 'words', 'ui'],
+    packages: ['preact-render-to-string']
+  },
   cli: {
     folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words', 'ui', 'paper'],
     packages: [
       'playwright-core',
+      'node:crypto',
       'node:fs',
       'node:path',
       'node:process',

@@ -21,11 +21,14 @@ export const factsOn = (page: Page): Promise<readonly string[]> =>
       )
     )
 
-/** Answers question after question, by the keys beside the answers where they have one. */
-export async function callOn(page: Page, jar: Jar): Promise<void> {
+/** Answers question after question to the outcome, by the keys beside the answers where they have one. */
+export const callOn = (page: Page, jar: Jar): Promise<void> => callUntil(page, jar, null)
+
+/** The same until a question is asked; null to the outcome. */
+export async function callUntil(page: Page, jar: Jar, until: string | null): Promise<void> {
   for (let screen = 0; screen < 14; screen++) {
     const observation = await askedOn(page)
-    if (observation === null) return
+    if (observation === null || observation === until) return
     const told = jar[observation]
     const one = typeof told === 'string' ? told : null
     const target = page.locator(`.question [data-answer="${one}"][data-key]`)

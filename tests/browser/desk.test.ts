@@ -2,9 +2,9 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { JARS } from '../../.ci/jars.mjs'
 import kombucha from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import { axeFaults } from './axe.ts'
-import { atDesk, callOn, factsOn, say } from './desk-call.ts'
+import { atDesk, callOn, callUntil, factsOn, say } from './desk-call.ts'
 import { cutOff, spilling } from './layout.ts'
-import { answer, verdictsOn } from './play.ts'
+import { verdictsOn } from './play.ts'
 import { SAID } from './said.ts'
 import { toPrint } from './to-print.ts'
 import { useVisits, type Visit } from './visit.ts'
@@ -33,7 +33,7 @@ describe('a line of facts', () => {
     await say(page, '75 F, ph 4.1 strip, hairy, day 9')
     expect(await factsOn(page)).toEqual([
       'Room: 75 °F',
-      'pH: pH 4.1',
+      'pH: pH 4.1 (Not sure which)',
       'Surface: Dry, like fur or cotton',
       'Day: 9 days'
     ])
@@ -127,15 +127,73 @@ describe('a fact on the strip', () => {
 describe('a call in which everything is decided', () => {
   test('may be ended before every question was asked, and can be gone on with', async () => {
     const { page } = await toDesk()
-    for (const observation of ['people-signs', 'container-signs']) {
-      await answer(page, observation, 'none')
-      await page.locator(`.question:not([data-observation="${observation}"])`).waitFor()
-    }
-    await say(page, 'hairy')
+    const told = { ...JARS.maggots, 'surface-texture': 'unsure', 'side-light': 'flat-ridges' }
+    await callUntil(page, told, 'looked-before')
     await page.locator('[data-action="stop-here"]').click()
-    expect(await verdictsOn(page)).toEqual(['likely-mold'])
+    expect(await verdictsOn(page)).toEqual(['discard-and-sanitize'])
     await page.locator('[data-action="go-on"]').click()
-    expect(await page.locator('.question').getAttribute('data-observation')).toBe('jar-signs')
+    expect(await page.locator('.question').getAttribute('data-observation')).toBe('looked-before')
+  })
+
+  test('is not ended while an open question could still add a step', async () => {
+    const { page } = await toDesk()
+    await say(page, 'hairy')
+    await callUntil(page, JARS['white-fuzz'] ?? {}, 'jar-signs')
+    // Mold is certain by now; whether the pot holds lead is not.
+    expect(await page.locator('.decided').textContent()).toContain('Likely mold')
+    expect(await page.locator('[data-action="stop-here"]').count()).toBe(0)
+  })
+})
+
+describe('what was told is never ruled out by going on', () => {
+  test('a sign typed while its own screen stands is marked on it', async () => {
+    const { page } = await toDesk()
+    await callUntil(page, JARS['new-film'] ?? {}, 'container-signs')
+    await say(page, 'hissing')
+    const box = page.locator('[data-sign="lid-bulging-or-hissing"]')
+    await expect.poll(() => box.isChecked()).toBe(true)
+    await page.locator('.question [data-answer="none"]').click()
+    await page.locator('.question:not([data-observation="container-signs"])').waitFor()
+    expect(await page.locator('.alarm').getAttribute('data-verdict')).toBe('pressure-hazard')
+  })
+
+  test('a sign taken off the strip is marked no more', async () => {
+    const { page } = await toDesk()
+    await callUntil(page, JARS['new-film'] ?? {}, 'container-signs')
+    await say(page, 'hissing')
+    await page.locator('.fact').last().locator('.fact-remove').click()
+    const box = page.locator('[data-sign="lid-bulging-or-hissing"]')
+    await expect.poll(() => box.isChecked()).toBe(false)
+  })
+
+  test('of a jar that may burst nobody is sent to look', async () => {
+    const { page } = await toDesk()
+    await callUntil(page, JARS['bulging-lid'] ?? {}, 'surface-texture')
+    expect(await page.locator('h1').textContent()).toMatch(/^From memory/)
+    expect(await page.locator('.question-how').count()).toBe(0)
+  })
+})
+
+describe('the keyboard at the desk', () => {
+  test('types on in the field after a fact, and answers no question by it', async () => {
+    const { page } = await toDesk()
+    await callUntil(page, JARS['new-film'] ?? {}, 'surface-texture')
+    await page.keyboard.press('/')
+    await page.keyboard.type('jelly')
+    await page.keyboard.press('Enter')
+    await page.locator('.question:not([data-observation="surface-texture"])').waitFor()
+    await page.keyboard.type('u0 day 9')
+    expect(await page.locator('.fact-input').inputValue()).toBe('u0 day 9')
+    expect((await factsOn(page)).at(-1)).toBe('Surface: Wet, in one skin or disc')
+  })
+
+  test('answers once however long a key is held', async () => {
+    const { page } = await toDesk()
+    await page.locator('.step-heading').focus()
+    await page.keyboard.down('0')
+    for (let times = 0; times < 5; times++) await page.keyboard.down('0')
+    await page.keyboard.up('0')
+    expect((await factsOn(page)).length).toBe(1)
   })
 })
 
@@ -155,10 +213,15 @@ describe('the outcome at the desk', () => {
     expect(await heading.textContent()).toMatch(/Likely mold.*Es probable que sea moho/s)
     await page.locator('[data-action="copy-text"]').click()
     expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/Es probable/)
+    await page.locator('[data-action="copy-link"]').click()
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(
+      /^https:\/\/jarside\.larkspur\.example\/#\/es\/kombucha-jar\?/
+    )
     await toPrint(page)
     const sheet = page.locator('.sheet')
     expect(await sheet.isVisible()).toBe(true)
     expect(await page.locator('.desk').isVisible()).toBe(false)
+    expect(await sheet.getAttribute('lang')).toBe('es')
     expect(await sheet.locator('h1').textContent()).toMatch(/^Es probable que sea moho/)
     expect(await sheet.locator('h1 .second').getAttribute('lang')).toBe('en')
   })

@@ -1,8 +1,11 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { checkedLines, checkedTree } from '../../src/cli/checked-tree.ts'
+import { type CheckedProperty, checkedLines, checkedTree } from '../../src/cli/checked-tree.ts'
+import { PROPERTIES } from '../../src/prove/prove.ts'
+import { standing, undecided } from '../../src/prove/proved.ts'
+import { projectWith } from '../load/project-files.ts'
 import { runCommand } from './run-command.ts'
 
 describe('the shipped project is checked whole', () => {
@@ -16,9 +19,24 @@ describe('the shipped project is checked whole', () => {
     expect(code).toBe(0)
   })
 
-  test('as text there is a line for each kind of property', async () => {
+  test('each property of each tree is told with its counts', async () => {
+    const { output } = await runCommand(['check', '--json'])
+    const [{ proved, properties }] = JSON.parse(output).trees
+    expect(proved).toBe(true)
+    expect(properties.map(({ property }: CheckedProperty) => property)).toEqual(
+      PROPERTIES.map(({ id }) => id)
+    )
+    for (const { standing, counts } of properties as CheckedProperty[]) {
+      expect([standing, counts.refuted]).toEqual(['proved', 0])
+      expect(counts.proved).toBeGreaterThan(0)
+    }
+  })
+
+  test('as text there is a line for each property', async () => {
     const { output } = await runCommand(['check'])
-    expect(output).toMatch(/^kombucha-jar: rules: [1-9]\d* proved$/m)
+    for (const { id } of PROPERTIES) {
+      expect(output).toMatch(new RegExp(`^kombucha-jar: ${id}: [1-9]\\d* proved$`, 'm'))
+    }
     expect(output).toMatch(/No findings\. Everything is proved\.\n$/)
   })
 })
@@ -56,14 +74,48 @@ describe('a project with a fault fails the check', () => {
   })
 })
 
-describe('only proved is proved', () => {
-  const proved = { property: 'a', kind: 'rule', standing: 'proved', findings: [] } as const
-  const open = { ...proved, standing: 'not-decided', because: 'too many' } as const
+describe('a tree that breaks a property fails the check', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'jarside-'))
+  beforeAll(() => {
+    for (const { path, text } of projectWith(readFileSync('tests/bad/idle-sign.yaml', 'utf8'))) {
+      mkdirSync(dirname(join(folder, path)), { recursive: true })
+      writeFileSync(join(folder, path), text)
+    }
+  })
+  afterAll(() => rmSync(folder, { recursive: true }))
 
-  test('a property that is not decided is counted apart, with its reason', () => {
+  test('it is counted apart, and its finding is printed', async () => {
+    const { code, output } = await runCommand(['check', '--in', folder])
+    expect(code).toBe(1)
+    expect(output).toContain('jar: no-idle-sign: 1 proved, 1 refuted\n')
+    expect(output).toContain(readFileSync('tests/bad/idle-sign.txt', 'utf8'))
+  })
+
+  test('as one object it has its standing and its counts', async () => {
+    const { code, output } = await runCommand(['check', '--in', folder, '--json'])
+    const { ok, trees, findings } = JSON.parse(output)
+    expect([code, ok, trees[0].proved]).toEqual([1, false, false])
+    expect(trees[0].properties).toContainEqual({
+      property: 'no-idle-sign',
+      kind: 'shape',
+      standing: 'refuted',
+      counts: { proved: 1, refuted: 1 }
+    })
+    expect(findings).toMatchObject([{ code: 'idle-sign', facts: { sign: 'cloudy' } }])
+  })
+})
+
+describe('only proved is proved', () => {
+  const proved = standing('rules-hold', 'rule', [[], []])
+  const open = undecided('no-idle-sign', 'shape', 'too many')
+
+  test('a property that is not decided is told with its reason', () => {
     const checked = checkedTree('jar', [proved, open])
     expect(checked.proved).toBe(false)
-    expect(checkedLines(checked)).toEqual(['jar: rules: 1 proved, 1 not decided (too many)'])
+    expect(checkedLines(checked)).toEqual([
+      'jar: rules-hold: 2 proved',
+      'jar: no-idle-sign: not decided (too many)'
+    ])
   })
 
   test('a tree of which nothing was proved is not proved', () => {

@@ -21,7 +21,7 @@ describe('the list says all that can be named on a command line', () => {
   test('answers stand most worrying first, with their marks', async () => {
     const { 'surface-texture': texture } = await listed()
     expect(texture?.answers?.[0]).toMatchObject({ id: 'dry-fuzzy', danger: true, usual: false })
-    expect(texture?.answers?.at(-1)).toMatchObject({ id: 'nothing-yet', usual: true })
+    expect(texture?.answers?.at(-1)).toMatchObject({ id: 'wet-film', usual: true })
   })
 
   test('a settling observation says what it settles and what its answers stand for', async () => {

@@ -13,7 +13,7 @@ export function authoredFiles(): readonly AuthoredFile[] {
         join(folder, name)
       )
     )
-    .filter(path => /\.(yaml|json)$/.test(path))
+    .filter(path => /\.(yaml|json)$/.test(path) && !path.startsWith(join('shared', 'schemas')))
     .map(path => ({ path, text: readFileSync(join(root, path), 'utf8') }))
 }
 

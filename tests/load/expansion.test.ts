@@ -124,7 +124,7 @@ describe('what authors leave out is made plain', () => {
     because: guide
 `
     const { rules } = await tree([...wholeProject(), { path: 'trees/jar.rules.yaml', text: rule }])
-    expect(rules[1]).toEqual({
+    expect(rules.at(-1)).toEqual({
       id: 'young-waits',
       when: [{ kind: 'measure', observation: 'age', is: { within: { under: 7 } } }],
       unless: [[{ kind: 'sign', observation: 'vessel', sign: 'insects', among: ['unsure'] }]],

@@ -51,7 +51,10 @@ export function projectWhere(
 }
 
 /** What an author reads of what loading found. */
-export function reportOn(files: readonly AuthoredFile[], { findings }: Loaded): string {
+export function reportOn(
+  files: readonly AuthoredFile[],
+  { findings }: Pick<Loaded, 'findings'>
+): string {
   const textOf = (path: string) => files.find(file => file.path === path)?.text
   return findings.map(finding => formatFinding(finding, textOf)).join('\n')
 }

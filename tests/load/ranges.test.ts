@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { coverage, isEmpty } from '../../src/load/coverage.ts'
+import { coverage, isEmpty } from '../../src/tree/coverage.ts'
 import type { Range } from '../../src/tree/observation.ts'
 import { holds } from '../../src/tree/range.ts'
 

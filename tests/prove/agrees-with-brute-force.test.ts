@@ -1,26 +1,46 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { aSecondAnswerNeverReassures } from '../../src/prove/properties/a-second-answer-never-reassures.ts'
+import { anUnsureDangerSignIsNotGentle } from '../../src/prove/properties/an-unsure-danger-sign-is-not-gentle.ts'
+import { dangerSignsAreCovered } from '../../src/prove/properties/danger-signs-are-covered.ts'
+import { noIdleQuestion } from '../../src/prove/properties/no-idle-question.ts'
+import { noIdleSign } from '../../src/prove/properties/no-idle-sign.ts'
+import { notKnowingNeverReassures } from '../../src/prove/properties/not-knowing-never-reassures.ts'
+import { questionsAreReached } from '../../src/prove/properties/questions-are-reached.ts'
+import {
+  verdictsAreGiven,
+  verdictsSpokenOf
+} from '../../src/prove/properties/verdicts-are-given.ts'
+import type { Property } from '../../src/prove/property.ts'
 import { proveRule } from '../../src/prove/prove-rule.ts'
-import { proveUnsure } from '../../src/prove/prove-unsure.ts'
-import { useLevel } from '../../src/tree/caution.ts'
-import { holdsAll } from '../../src/tree/range.ts'
-import { spaceOf, withValue } from '../../src/tree/space.ts'
-import type { Tree } from '../../src/tree/tree.ts'
+import type { Rule, Tree } from '../../src/tree/tree.ts'
 import { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
-import { walk } from '../../src/tree/walk.ts'
-import { everySet, ruleHolds, sizeOf } from '../helpers/brute-force.ts'
+import { ruleHolds, sizeOf } from '../helpers/brute-force.ts'
 import { randomRule, randomTree } from '../helpers/random-tree.ts'
+import {
+  coveredDangers,
+  givenVerdicts,
+  questionsThatMatter,
+  reachedQuestions,
+  secondAnswerNeverReassures,
+  signsThatMatter,
+  unsureDangerIsMet,
+  unsureNeverReassures
+} from './brute-properties.ts'
 
-const SMALL = 3000
+const upTo = (sets: number) => randomTree.filter(tree => sizeOf(tree) <= sets)
+/** With a word for what is asked after a person, without which nothing about people is decided. */
+const withNote = (tree: Tree): Tree => ({
+  ...tree,
+  advice: { ...tree.advice, unsureNote: { person: 'note-a' } }
+})
 
 describe('the prover agrees with trying every set of answers', () => {
-  test('on 600 random trees, each with a random rule', () => {
+  test('on 1,000 random trees, each with a random rule', () => {
     const seen = { proved: 0, refuted: 0, never: 0 }
     fc.assert(
       fc.property(
-        randomTree
-          .filter(tree => sizeOf(tree) <= SMALL)
-          .chain(tree => fc.tuple(fc.constant(tree), randomRule(tree))),
+        upTo(3000).chain(tree => fc.tuple(fc.constant(tree), randomRule(tree))),
         ([sketched, rule]) => {
           const tree = { ...sketched, rules: [rule] }
           const proved = proveRule(new TreeDiagrams(tree), rule, {})
@@ -30,48 +50,133 @@ describe('the prover agrees with trying every set of answers', () => {
           expect(never ? null : proved.standing === 'proved').toBe(truth)
         }
       ),
-      { numRuns: 600 }
+      { numRuns: 1000 }
     )
     // A comparison that never meets one of the three standings would show nothing.
     expect(Math.min(seen.proved, seen.refuted, seen.never)).toBeGreaterThan(5)
   })
 
   test('on 400 random trees, for what not knowing may do to the use', () => {
-    const seen = { proved: 0, refuted: 0 }
-    fc.assert(
-      fc.property(
-        randomTree.filter(tree => sizeOf(tree) <= SMALL),
-        tree => {
-          const [law] = proveUnsure(new TreeDiagrams(tree), {})
-          const truth = unsureNeverReassures(tree)
-          seen[law?.standing === 'proved' ? 'proved' : 'refuted']++
-          expect(law?.standing === 'proved').toBe(truth)
-        }
-      ),
-      { numRuns: 400 }
+    agree(notKnowingNeverReassures, unsureNeverReassures, upTo(3000), 400)
+  })
+
+  test('on 300 random trees, for what an unsure danger sign must come to', () => {
+    agree(anUnsureDangerSignIsNotGentle, unsureDangerIsMet, upTo(1000).map(withNote), 300)
+  })
+
+  test('on 300 random trees, for a second answer beside a known one', () => {
+    const withTexture = upTo(1000).filter(tree => tree.observations.texture !== undefined)
+    agree(aSecondAnswerNeverReassures, secondAnswerNeverReassures, withTexture, 300)
+  })
+
+  test('on 300 random trees, for the questions that are ever asked', () => {
+    agreeOn(questionsAreReached, 'question', upTo(1000), 300, tree => {
+      const reached = reachedQuestions(tree)
+      return Object.keys(tree.questions).filter(id => !reached.has(id))
+    })
+  })
+
+  test('on 300 random trees, for the verdicts that are ever given', () => {
+    agreeOn(verdictsAreGiven, 'verdict', upTo(1000), 300, tree => {
+      const given = givenVerdicts(tree)
+      return verdictsSpokenOf(tree).flatMap(({ id }) => (given.has(id) ? [] : [id]))
+    })
+  })
+
+  test('on 300 random trees, for the questions that change nothing', () => {
+    const dull = upTo(600).chain(tree => fc.tuple(fc.constant(tree), fc.nat(5)).map(dulled))
+    agreeOn(noIdleQuestion, 'question', dull, 300, tree => {
+      const reached = reachedQuestions(tree)
+      const matter = questionsThatMatter(tree)
+      return Object.keys(tree.questions).filter(id => reached.has(id) && !matter.has(id))
+    })
+  })
+
+  test('on 300 random trees, for the signs that change nothing', () => {
+    agreeOn(noIdleSign, 'sign', upTo(600), 300, tree => {
+      const matter = signsThatMatter(tree)
+      return Object.values(tree.observations).flatMap(({ id, ...rest }) =>
+        rest.kind === 'signs'
+          ? rest.signs.flatMap(sign => (matter.has(`${id} ${sign.id}`) ? [] : [sign.id]))
+          : []
+      )
+    })
+  })
+
+  test('on 400 random trees, for the danger signs that rules cover', () => {
+    const ruled = upTo(1000).chain(tree =>
+      fc.array(randomRule(tree), { minLength: 1, maxLength: 6 }).map(rules => ({
+        ...tree,
+        rules: rules.map((one, i) => (i % 2 === 0 ? strict(one) : one))
+      }))
     )
-    expect(Math.min(seen.proved, seen.refuted)).toBeGreaterThan(5)
+    const covers = { some: 0 }
+    agreeOn(dangerSignsAreCovered, 'answer', ruled, 400, tree => {
+      const covered = coveredDangers(tree)
+      covers.some += covered.size
+      return Object.values(tree.observations).flatMap(({ id, ...rest }) => {
+        // Light is never asked by these trees.
+        if (rest.kind === 'measure' || id === 'light') return []
+        const marked = rest.kind === 'choice' ? rest.answers : rest.signs
+        return marked.filter(one => one.danger && !covered.has(`${id} ${one.id}`)).map(o => o.id)
+      })
+    })
+    expect(covers.some).toBeGreaterThan(20)
   })
 })
 
-function unsureNeverReassures(tree: Tree): boolean {
-  const use = (answers: Parameters<typeof walk>[1]) => useLevel(walk(tree, answers).outcome.use)
-  for (const answers of everySet(tree)) {
-    if (use(answers) > 0) continue
-    for (const variable of spaceOf(tree)) {
-      const told = answers[variable.observation]
-      const now = variable.sign ? (told as Record<string, string>)[variable.sign] : told
-      const borderline =
-        typeof now === 'object' &&
-        Object.values(tree.questions).some(
-          q =>
-            q.kind === 'measure' &&
-            q.asks === variable.observation &&
-            !q.ranges.some(({ range }) => holdsAll(range, now as never))
-        )
-      if (now !== 'unsure' && !borderline) continue
-      if (variable.values.some(value => use(withValue(answers, variable, value)) > 0)) return false
-    }
+/** A rule that covers what it names, without exceptions: random ones seldom do. */
+const strict = (rule: Rule): Rule => ({
+  ...rule,
+  unless: [],
+  restUsual: false,
+  claim: { kind: 'use-at-most', use: 'not-yet' }
+})
+
+/** Both give the same standing, and each standing is met. */
+function agree(
+  property: Property,
+  truth: (tree: Tree) => boolean,
+  trees: fc.Arbitrary<Tree>,
+  numRuns: number
+): void {
+  const seen = { proved: 0, refuted: 0 }
+  const compare = (tree: Tree) => {
+    const { standing } = property.prove(new TreeDiagrams(tree), {}, undefined)
+    expect(standing).toBe(truth(tree) ? 'proved' : 'refuted')
+    seen[standing as 'proved']++
   }
-  return true
+  fc.assert(fc.property(trees, compare), { numRuns })
+  expect(Math.min(seen.proved, seen.refuted)).toBeGreaterThan(5)
+}
+
+/** Both find the same at fault, and there is sometimes something and sometimes nothing to find. */
+function agreeOn(
+  property: Property,
+  fact: string,
+  trees: fc.Arbitrary<Tree>,
+  numRuns: number,
+  faulty: (tree: Tree) => readonly string[]
+): void {
+  const seen = { none: 0, some: 0 }
+  const compare = (tree: Tree) => {
+    const { findings } = property.prove(new TreeDiagrams(tree), {}, undefined)
+    const wanted = faulty(tree)
+    expect(findings.map(({ facts }) => String(facts[fact])).sort()).toEqual([...wanted].sort())
+    seen[wanted.length > 0 ? 'some' : 'none']++
+  }
+  fc.assert(fc.property(trees, compare), { numRuns })
+  expect(Math.min(seen.none, seen.some)).toBeGreaterThan(5)
+}
+
+/** The tree with one question of which every answer does and leads to the same. */
+function dulled([tree, at]: readonly [Tree, number]): Tree {
+  const ids = Object.keys(tree.questions)
+  const id = ids[at % ids.length] as string
+  const question = tree.questions[id]
+  if (question?.kind !== 'choice') return tree
+  const [first] = Object.values(question.answers)
+  if (first === undefined) return tree
+  const answers = Object.fromEntries(Object.keys(question.answers).map(key => [key, first]))
+  return { ...tree, questions: { ...tree.questions, [id]: { ...question, answers } } }
 }

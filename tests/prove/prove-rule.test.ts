@@ -39,6 +39,7 @@ describe('a rule speaks of every set of answers', () => {
       property: 'fuzz-is-mold',
       kind: 'rule',
       standing: 'proved',
+      counts: { proved: 1, refuted: 0 },
       findings: []
     })
   })

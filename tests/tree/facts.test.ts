@@ -87,6 +87,16 @@ describe('of two things told the more cautious counts', () => {
     ])
   })
 
+  test('of a reading and "not sure", whichever leaves less', () => {
+    const told = (...facts: Fact[]) => callOf(tree, [...known('jar-ph'), ...facts])
+    const unsure = fact('jar-ph', 'unsure')
+    const sour = reading('jar-ph', 3.2, 'meter')
+    const useOf = (...facts: Fact[]) => walk(tree, told(...facts).answers).outcome.use
+    expect(useOf(sour)).toBe('as-directed')
+    expect(useOf(sour, unsure)).toBe(useOf(unsure))
+    expect(told(unsure, sour).contradictions.map(({ counts }) => counts)).toEqual(['unsure'])
+  })
+
   test('of two readings, never the one that would let somebody drink', () => {
     const useOf = (...facts: Fact[]) =>
       walk(tree, callOf(tree, [...known('jar-ph'), ...facts]).answers).outcome.use

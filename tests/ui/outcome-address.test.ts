@@ -91,6 +91,23 @@ describe('an outcome is shared', () => {
   )
 })
 
+describe('an outcome that leaves less to be drunk because of somebody', () => {
+  test.each([
+    ['a drinker at higher risk', { 'at-risk-will-drink': 'yes' }],
+    ['people nobody is sure of', { 'at-risk-will-drink': 'unsure' }]
+  ])('is not shared for %s: the jar alone would free it', (_, told) => {
+    const ordinary = usualExcept(tree, {})
+    const answers = {
+      ...ordinary,
+      'people-signs': { ...(ordinary['people-signs'] as object), ...told }
+    } as Answers
+    const report = reportOn(tree, answers, null, TODAY)
+    expect(report.outcome.person).toBeNull()
+    expect(report.outcome.use).not.toBe('as-directed')
+    expect(outcomeToShare(tree, { answers, report })).toBeNull()
+  })
+})
+
 describe('an address that was cut, mistyped or tampered with', () => {
   const whole = writeOutcome(tree, outcomeToKeep(tree, JARS['moldy and topped up'] ?? {}), 'en')
 

@@ -29,7 +29,11 @@ const pairsOf = (tag: string): readonly Pair[] =>
 const ALIKE: readonly RegExp[] = [
   /^(?:pH|%|°F|°C)$/,
   /^(?:pH )?\{\{value\}\}(?: °F|%)?$/,
-  /^Color$/
+  /^Color$/,
+  // The same in both: a sign that is not there, and two names side by side.
+  /^no$/,
+  /^\{\{some\}\} \/ \{\{other\}\}$/,
+  /^\{\{from\}\}, \{\{to\}\}$/
 ]
 
 /** Sentences that say no in one language only, each with the reason. */

@@ -1,5 +1,5 @@
 import type { Facts } from '../facts.ts'
-import { type Entry, quoted } from '../wording.ts'
+import { type Entry, named, quoted } from '../wording.ts'
 
 /** What proving can find: walks that a rule or a law forbids. */
 export const PROOF_FINDINGS = {
@@ -23,6 +23,62 @@ export const PROOF_FINDINGS = {
   'unsure-person-note-missing': {
     says: f => `\`unsure\` ${about(f)}, a danger sign, adds no advice for the person.`,
     remedy: () => 'Add the note that `unsure-note:` in `shared/verdicts.yaml` names.'
+  },
+  'second-answer-reassures': {
+    says: f =>
+      `Beside ${quoted(f.answer)} of ${quoted(f.observation)} the second answer ${quoted(f.second)} of ${quoted(f.settler)} makes the outcome gentler.`,
+    remedy: f =>
+      `In shared/observations.yaml list the answers of ${quoted(f.observation)} most worrying first, or let ${quoted(f.second)} stand for another of them.`
+  },
+  'danger-uncovered': {
+    says: f =>
+      f.rules === 0
+        ? `No rule keeps the danger sign ${quoted(f.answer)} of ${quoted(f.observation)} from ending gently.`
+        : `The rules about the danger sign ${quoted(f.answer)} of ${quoted(f.observation)} leave out some sets of answers.`,
+    remedy: f =>
+      `Write a rule \`when: { ${f.observation}: ${f.answer} }\` with \`at-least:\` a verdict on its own track, or with \`use-at-most:\`.`
+  },
+  'question-never-reached': {
+    says: f =>
+      `No set of answers leads to the question ${quoted(f.question)}: each way there takes two answers to one observation.`,
+    remedy: f => `Lead to ${quoted(f.question)} from where it is needed, or remove it.`
+  },
+  'verdict-never-given': {
+    says: f =>
+      `No set of answers gives the verdict ${quoted(f.verdict)}: a more cautious one about the ${f.track} always stands in its place.`,
+    remedy: () => 'Raise it where nothing more cautious is raised, or leave it out.'
+  },
+  'idle-question': {
+    says: f =>
+      `Whatever is answered to the question ${quoted(f.question)}, no outcome and no note changes.`,
+    remedy: f =>
+      `Let some answer about ${quoted(f.observation)} raise a verdict, lower \`use:\`, add a note or lead elsewhere, or leave the question out.`
+  },
+  'idle-sign': {
+    says: f =>
+      `Whatever is told of the sign ${quoted(f.sign)} of ${quoted(f.observation)}, no outcome and no note changes.`,
+    remedy: f => `Say what follows from ${quoted(f.sign)}, or take it off the screen.`
+  },
+  'too-few-upper-bounds': {
+    says: f =>
+      `${f.upper} of ${f.rules} rules ${f.upper === 1 ? 'says' : 'say'} what must not alarm; ${f.least} ${f.least === 1 ? 'is' : 'are'} the least.`,
+    remedy: () =>
+      'Write rules with `at-most:`, `use-at-least:` or a `use-is:` that allows something, about what an ordinary jar shows.'
+  },
+  'source-missing': {
+    says: f => `The ${f.what} ${quoted(f.name)} names no source.`,
+    remedy: () =>
+      'Name one under `because:`. What stands in no publication is `common-practice`, `own-caution` or `from-memory`.'
+  },
+  'rests-on-too-little': {
+    says: f =>
+      `The rule ${quoted(f.rule)} is about a danger and rests on ${named(f.sources, 'and')} alone, which nobody here read in the original; its basis ${quoted(f.basis)} does not say so.`,
+    remedy: f => `Write \`basis:\` ${named(f.least)}, or add a source that was read.`
+  },
+  'review-day-unfit': {
+    says: f =>
+      `The tree is ${f.state}, ${f.reviewed ? `reviewed on ${f.reviewed}` : 'with no day of review'}, and its next review is due on ${f.due}.`,
+    remedy: f => `Write ${f.wants}.`
   }
 } satisfies Record<string, Entry>
 

@@ -1,50 +1,68 @@
 import { z } from 'zod'
-import { id, text } from './common.ts'
+import { id, refusedAs, text } from './common.ts'
 
 // Plural forms hang on a key by an underscore: `day_one`.
+const KEY = 'a name of small letters, digits, hyphens or underscores'
 const key = z
   .string()
   .max(64)
-  .regex(/^[a-z0-9]+(?:[-_][a-z0-9]+)*$/, 'a name of small letters, digits, hyphens or underscores')
+  .regex(/^[a-z0-9]+(?:[-_][a-z0-9]+)*$/, KEY)
+  .meta({ id: 'key', ...refusedAs(KEY) })
 
-const choice = z.strictObject({ label: text, hint: text.optional() })
+const said = (what: string) => text.optional().describe(what)
 
-const observation = z.strictObject({
-  ask: text.optional(),
-  how: text.optional(),
-  why: text.optional(),
-  answers: z.record(key, choice).optional(),
-  signs: z.record(key, choice).optional(),
-  none: text.optional(),
-  unsure: z.union([text, choice]).optional(),
-  instruments: z.record(key, text).optional(),
-  unit: text.optional()
-})
+const choice = z
+  .strictObject({
+    label: text.describe('The answer in a few words.'),
+    hint: said('How to know it when one sees it.')
+  })
+  .meta({ id: 'answer' })
 
-const verdict = z.strictObject({
-  name: text.optional(),
-  message: text.optional(),
-  'message-as-directed': text.optional(),
-  'message-not-yet': text.optional(),
-  'message-never': text.optional(),
-  'message-while-ill': text.optional(),
-  'use-as-directed': text.optional(),
-  'use-not-yet': text.optional(),
-  'use-never': text.optional(),
-  why: text.optional()
-})
+const observation = z
+  .strictObject({
+    ask: said('The question, as a heading.'),
+    how: said('How to look, smell or measure.'),
+    why: said('Why it is asked.'),
+    answers: z.record(key, choice).optional().describe('The answers of a choice.'),
+    signs: z.record(key, choice).optional().describe('The signs of a screen.'),
+    none: said('The answer that none of the signs is there.'),
+    unsure: z.union([text, choice]).optional().describe('The answer of somebody who cannot tell.'),
+    instruments: z.record(key, text).optional().describe('What it is measured with.'),
+    unit: said('The unit of a measure.')
+  })
+  .meta({ id: 'observation' })
+
+const verdict = z
+  .strictObject({
+    name: said('The name of the verdict.'),
+    message: said('What it tells, in one or two sentences.'),
+    'message-as-directed': said('In place of message while it may be drunk as directed.'),
+    'message-not-yet': said('In place of message while it may not be drunk yet.'),
+    'message-never': said('In place of message when it may never be drunk.'),
+    'message-while-ill': said('In place of message while somebody needs help.'),
+    'use-as-directed': said('What may be drunk, under this verdict: as directed.'),
+    'use-not-yet': said('What may be drunk, under this verdict: nothing yet.'),
+    'use-never': said('What may be drunk, under this verdict: nothing ever.'),
+    why: said('Why one comes to this verdict.')
+  })
+  .meta({ id: 'verdict-words' })
 
 type Texts = string | { readonly [key: string]: Texts }
-const texts: z.ZodType<Texts> = z.lazy(() => z.union([text, z.record(key, texts)]))
+const texts: z.ZodType<Texts> = z
+  .lazy(() => z.union([text, z.record(key, texts)]))
+  .meta({ id: 'texts' })
 
 /** The words of one tree in one language. */
 export const treeWordsSchema = z.strictObject({
-  title: text.optional(),
-  about: text.optional(),
-  use: z.record(key, text).optional(),
-  verdicts: z.record(id, verdict).optional(),
-  cautions: z.record(id, text).optional(),
-  'rules-of-thumb': z.record(id, text).optional()
+  title: said('What the tree is about, as a heading.'),
+  about: said('For which jars it is, and for which it is not.'),
+  use: z.record(key, text).optional().describe('What may be drunk, by use: never, not-yet …'),
+  verdicts: z
+    .record(id, verdict)
+    .optional()
+    .describe('Words of this ferment, in place of those in verdicts.json.'),
+  cautions: z.record(id, text).optional().describe('Cautions that are said with every outcome.'),
+  'rules-of-thumb': z.record(id, text).optional().describe('Amounts and times worth knowing.')
 })
 
 /** The words of one language, by file. What is left out is found by comparing with the trees. */

@@ -1,50 +1,74 @@
 import { z } from 'zod'
 import { answerId, id, range, said } from './common.ts'
 
-const about = z.enum(['person', 'container', 'batch'])
+const about = z
+  .enum(['person', 'container', 'batch'])
+  .describe('What it tells about: a person, the container, or the batch in it.')
+const settles = id
+  .optional()
+  .describe('Another choice to which an answer here counts as a second answer.')
+const danger = z
+  .boolean()
+  .optional()
+  .describe('true: it must never end gently. Mark few: each mark costs needless waits.')
+const picture = id.optional().describe('A drawing: shared/pictures/<picture>.svg.')
 
 const choice = z.strictObject({
-  kind: z.literal('choice'),
+  kind: z.literal('choice').describe('One answer of several.'),
   about,
-  settles: id.optional(),
-  picture: id.optional(),
+  settles,
+  picture,
   said: said.optional(),
-  answers: z.record(
-    answerId,
-    z.strictObject({
-      danger: z.boolean().optional(),
-      usual: z.boolean().optional(),
-      'stands-for': id.optional(),
-      picture: id.optional(),
-      said: said.optional()
-    })
-  )
+  answers: z
+    .record(
+      answerId,
+      z.strictObject({
+        danger,
+        usual: z.boolean().optional().describe('true: what an ordinary, untroubled jar shows.'),
+        'stands-for': id
+          .optional()
+          .describe('The answer of the settled choice that this one means.'),
+        picture,
+        said: said.optional()
+      })
+    )
+    .describe('The answers by name, most worrying first. Unsure is understood.')
 })
 
 const signs = z.strictObject({
-  kind: z.literal('signs'),
+  kind: z.literal('signs').describe('Several signs on one screen, each there or not.'),
   about,
-  picture: id.optional(),
+  picture,
   said: said.optional(),
-  signs: z.record(
-    answerId,
-    z.strictObject({
-      danger: z.boolean().optional(),
-      volunteered: z.boolean().optional(),
-      picture: id.optional(),
-      said: said.optional()
-    })
-  )
+  signs: z
+    .record(
+      answerId,
+      z.strictObject({
+        danger,
+        volunteered: z.boolean().optional().describe('true: heard when told, never asked.'),
+        picture,
+        said: said.optional()
+      })
+    )
+    .describe('The signs by name, most worrying first.')
 })
 
 const measure = z.strictObject({
-  kind: z.literal('measure'),
+  kind: z.literal('measure').describe('A number, read off or counted.'),
   about,
-  unit: z.enum(['ph', 'day', 'fahrenheit', 'percent']),
-  instruments: z.record(id, z.number().positive()).optional(),
-  span: z.strictObject({ from: z.number(), to: z.number() }),
-  usual: range.optional(),
-  picture: id.optional(),
+  unit: z.enum(['ph', 'day', 'fahrenheit', 'percent']).describe('In what it is told.'),
+  instruments: z
+    .record(id, z.number().positive())
+    .optional()
+    .describe('What it is read with, and how far a reading may be off either way.'),
+  span: z
+    .strictObject({
+      from: z.number().describe('The least reading.'),
+      to: z.number().describe('The greatest reading.')
+    })
+    .describe('The readings that can be true at all, both ends included.'),
+  usual: range.optional().describe('What an ordinary, untroubled jar shows.'),
+  picture,
   said: said.optional()
 })
 

@@ -1,18 +1,26 @@
 import { z } from 'zod'
-import { id, ids, rangeKeys, use } from './common.ts'
+import { because, id, rangeKeys, use } from './common.ts'
 
 const signValue = z.enum(['yes', 'no', 'unsure'])
 
 /** One name or several; signs by name; a part of a measure's line, or a limit that the interval straddles. */
-const condition = z.union([
-  id,
-  z.array(id).min(1),
-  z.strictObject({ ...rangeKeys, straddles: z.number().optional() }),
-  z.record(id, z.union([signValue, z.array(signValue).min(1)]))
-])
+const condition = z
+  .union([
+    id,
+    z.array(id).min(1),
+    z.strictObject({
+      ...rangeKeys,
+      straddles: z
+        .number()
+        .optional()
+        .describe('The reading, give or take, reaches to both sides of this limit.')
+    }),
+    z.record(id, z.union([signValue, z.array(signValue).min(1)]))
+  ])
+  .meta({ id: 'condition' })
 export type AuthoredCondition = z.infer<typeof condition>
 
-const conjunction = z.record(id, condition)
+const conjunction = z.record(id, condition).meta({ id: 'conditions' })
 export type AuthoredConjunction = z.infer<typeof conjunction>
 
 /** What a rule can claim; each rule makes one claim. */
@@ -26,23 +34,35 @@ export const CLAIMS = [
 ] as const
 
 /** What must hold for every complete set of answers. */
-export const ruleSchema = z.strictObject({
-  id,
-  when: conjunction,
-  unless: z.array(conjunction).optional(),
-  // biome-ignore lint/suspicious/noThenProperty: the word that authors write
-  then: z.strictObject({
-    'at-least': id.optional(),
-    'at-most': id.optional(),
-    'use-is': use.optional(),
-    'use-at-most': use.optional(),
-    'use-at-least': use.optional(),
-    note: id.optional()
-  }),
-  basis: z.enum(['published', 'relayed', 'common-practice', 'own-caution', 'memory']),
-  because: ids
-})
+export const ruleSchema = z
+  .strictObject({
+    id: id.describe('The name of the rule. It says what the rule says, such as fuzz-is-discarded.'),
+    when: conjunction.describe(
+      'For which answers it speaks, by observation; all must hold. `rest: usual`: all else looks ordinary.'
+    ),
+    unless: z.array(conjunction).optional().describe('Exceptions, each written like `when`.'),
+    // biome-ignore lint/suspicious/noThenProperty: the word that authors write
+    then: z
+      .strictObject({
+        'at-least': id.optional().describe('This verdict or a more cautious one on its track.'),
+        'at-most': id.optional().describe('This verdict or a gentler one on its track.'),
+        'use-is': use.optional().describe('Exactly this may be drunk.'),
+        'use-at-most': use.optional().describe('This or less may be drunk.'),
+        'use-at-least': use.optional().describe('This or more may be drunk.'),
+        note: id.optional().describe('This note is said.')
+      })
+      // One claim a rule: loading says so too, once the names are linked.
+      .meta({ minProperties: 1, maxProperties: 1 })
+      .describe('What must then come out: one claim.'),
+    basis: z
+      .enum(['published', 'relayed', 'common-practice', 'own-caution', 'memory'])
+      .describe('What kind of ground it stands on.'),
+    because
+  })
+  .meta({ id: 'rule' })
 export type AuthoredRule = z.infer<typeof ruleSchema>
 
 /** `trees/<id>.rules.yaml`: the rules of a tree, in a file of their own. */
-export const rulesSchema = z.strictObject({ rules: z.array(ruleSchema) })
+export const rulesSchema = z.strictObject({
+  rules: z.array(ruleSchema).describe('What must hold for every set of answers.')
+})

@@ -6,11 +6,13 @@ export function CallHead({
   languages,
   caller,
   onCaller,
+  languageLost,
   onNewCall
 }: {
   languages: readonly Language[]
   caller: string
   onCaller: (tag: string) => void
+  languageLost: boolean
   onNewCall: () => void
 }) {
   const { words, tree } = useSetting()
@@ -45,6 +47,9 @@ export function CallHead({
           {words.t('ui:desk.new-call')}
         </button>
       </div>
+      <p class="masthead-trouble" role="status">
+        {languageLost && words.t('ui:language-not-loaded')}
+      </p>
     </header>
   )
 }

@@ -1,5 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { reportOf } from '../../office/report.ts'
+import type { Answer } from '../../tree/answers.ts'
+import { openSteps } from '../../tree/open-steps.ts'
 import { possible } from '../../tree/possible.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
 import type { Language } from '../../words/languages.ts'
@@ -27,6 +29,7 @@ export function CallSheet({
   languages,
   caller,
   onCaller,
+  languageLost,
   onNewCall
 }: {
   /** The setting in which the caller gets text and paper. */
@@ -36,6 +39,7 @@ export function CallSheet({
   /** The language that the caller speaks. */
   caller: string
   onCaller: (tag: string) => void
+  languageLost: boolean
   onNewCall: () => void
 }) {
   const setting = useSetting()
@@ -43,12 +47,23 @@ export function CallSheet({
   const call = useCall()
   const { walk } = call
   const [stopped, setStopped] = useState(false)
+  // While facts are typed the focus stays in the field, whatever question they lead to.
+  const [typing, setTyping] = useState(false)
+  const asking = {
+    ...walk,
+    answer: (observation: string, answer: Answer) => {
+      setTyping(false)
+      walk.answer(observation, answer)
+    }
+  }
   useAnswerKeys()
   useEffect(() => {
     document.title = `${words.t('ui:desk.title')} · Jarside`
   }, [])
   const can = possible(tree, walk.answers)
-  const early = stopped && can.settled && !walk.changing
+  // Told early an outcome must lack no step either.
+  const canStop = can.settled && openSteps(tree, walk.answers).length === 0
+  const early = stopped && canStop && !walk.changing
   // Where all is decided the outcome is known before every question was asked.
   const { atLeast } = can
   const report =
@@ -56,13 +71,22 @@ export function CallSheet({
     (early ? reportOf(tree, { ...atLeast, notes: walk.walked.outcome.notes }, office, today) : null)
   const told = report === null || walk.changing ? null : tellOf(setting, report)
   const head = (
-    <CallHead languages={languages} caller={caller} onCaller={onCaller} onNewCall={onNewCall} />
+    <CallHead
+      languages={languages}
+      caller={caller}
+      onCaller={onCaller}
+      languageLost={languageLost}
+      onNewCall={onNewCall}
+    />
   )
   if (walk.emergency && told !== null) {
     return (
-      <main class="screen screen-emergency">
-        <Emergency {...told} onTakeBack={() => walk.change(walk.emergencyAt)} />
-      </main>
+      <div class="screen desk desk-emergency">
+        {head}
+        <main class="main">
+          <Emergency {...told} onTakeBack={() => walk.change(walk.emergencyAt)} />
+        </main>
+      </div>
     )
   }
   return (
@@ -74,16 +98,26 @@ export function CallSheet({
             reader={reader}
             onFacts={facts => {
               setStopped(false)
+              setTyping(true)
               call.tell(facts)
             }}
           />
           <FactStrip call={call} current={walk.question?.id ?? null} />
-          {told === null && <Decided possible={can} onStop={() => setStopped(true)} />}
+          {told === null && (
+            <Decided
+              possible={can}
+              canStop={canStop}
+              onStop={() => {
+                setTyping(false)
+                setStopped(true)
+              }}
+            />
+          )}
           <div class="desk-aloud">
             {told === null ? (
               <>
                 <p class="desk-cue">{words.t('ui:desk.read-aloud')}</p>
-                <QuestionInHand walk={walk} quiet={!walk.moved} />
+                <QuestionInHand walk={asking} quiet={typing || !walk.moved} />
               </>
             ) : (
               <SayThis
@@ -91,6 +125,7 @@ export function CallSheet({
                 handed={handed}
                 report={report}
                 early={walk.report === null}
+                quiet={typing}
                 onGoOn={() => setStopped(false)}
                 answers={walk.answers}
                 onAnswer={walk.replace}
@@ -106,7 +141,12 @@ export function CallSheet({
         <SettingProvider value={handed}>
           <PrintedSheet
             {...tellOf(handed, report)}
-            address={sheetAddress(tree, outcomeToShare(tree, walk), caller, homeOf(office))}
+            address={sheetAddress(
+              tree,
+              outcomeToShare(tree, walk),
+              handed.words.tag,
+              homeOf(office)
+            )}
           />
         </SettingProvider>
       )}

@@ -5,31 +5,29 @@ import { settingOf } from '../opening/setting-of.ts'
 import { joined, speechIn } from '../opening/speech.ts'
 import { useOffice } from '../opening/use-office.ts'
 import { useScreens } from '../opening/use-screens.ts'
+import { useToday } from '../opening/use-today.ts'
 import { useTree } from '../opening/use-tree.ts'
+import { withdrawnIn } from '../opening/withdrawn-in.ts'
 import { Before } from '../parts/before.tsx'
 import { type Setting, SettingProvider } from '../parts/setting.tsx'
 import { CallSheet } from './call-sheet.tsx'
 import { useFactReader } from './use-fact-reader.ts'
 
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
-export function Desk({
-  catalogue,
-  openers,
-  today
-}: {
-  catalogue: Catalogue
-  openers: Openers
-  today: Date
-}) {
+export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
+  const today = useToday()
   const ids = catalogue.trees.map(({ id }) => id)
   // With one tree there is nothing to choose, and a caller waits.
   const [tree, setTree] = useState(ids.length === 1 ? (ids[0] ?? null) : null)
   const [caller, setCaller] = useState(SOURCE_TAG)
   const [callNumber, setCallNumber] = useState(0)
-  const screens = useScreens(catalogue, openers, caller)
-  const office = useOffice()
+  const [attempt, setAttempt] = useState(0)
+  const again = () => setAttempt(n => n + 1)
+  const screens = useScreens(catalogue, openers, caller, attempt)
+  // The office's file is read again for every call.
+  const office = useOffice('./office.json', `${callNumber}`)
   const opener = tree === null ? undefined : openers.trees[tree]
-  const opened = useTree(opener, [screens.tag])
+  const opened = useTree(opener, [screens.tag], attempt)
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const settings = useMemo(() => {
     if (ready === null) return null
@@ -56,16 +54,20 @@ export function Desk({
   }, [])
 
   if (settings === null) {
-    const failed = opened === 'failed' || screens.failed
+    const failed = opened === 'failed'
     return (
       <Before
         speech={speechIn(screens.texts, SOURCE_TAG)}
+        withdrawn={withdrawnIn(catalogue, tree)}
         trees={tree === null || failed ? ids : null}
         notice={failed ? 'ui:not-loaded' : null}
         quiet={true}
         office={office}
         today={today}
-        onChoose={setTree}
+        onChoose={id => {
+          setTree(id)
+          again()
+        }}
       />
     )
   }
@@ -77,7 +79,11 @@ export function Desk({
         reader={reader}
         languages={catalogue.languages}
         caller={caller}
-        onCaller={setCaller}
+        onCaller={tag => {
+          setCaller(tag)
+          again()
+        }}
+        languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
         onNewCall={() => {
           setCaller(SOURCE_TAG)
           setCallNumber(n => n + 1)

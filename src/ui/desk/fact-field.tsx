@@ -22,10 +22,12 @@ export function FactField({
   const { words, tree } = useSetting()
   const [typed, setTyped] = useState('')
   const [active, setActive] = useState(-1)
+  const [closed, setClosed] = useState(false)
   const [message, setMessage] = useState<readonly string[]>([])
   const field = useRef<HTMLInputElement>(null)
   const id = useId()
-  const candidates = typed.trim() === '' ? [] : (reader?.suggest(typed) ?? []).slice(0, SHOWN)
+  const candidates =
+    closed || typed.trim() === '' ? [] : (reader?.suggest(typed) ?? []).slice(0, SHOWN)
   const textOf = (fact: Fact) => {
     const { name, answer } = factText(words, tree, fact)
     return `${name}: ${answer}`
@@ -37,18 +39,19 @@ export function FactField({
     setMessage([...(took === '' ? [] : [words.t('ui:desk.took', { facts: took })]), ...problems])
     setTyped(left)
     setActive(-1)
+    setClosed(false)
     field.current?.focus()
   }
   /** A candidate stands for the part of the line being typed; the parts before it are read as they are. */
   const pick = (candidate: Candidate) => {
-    const parts = reader?.read(typed) ?? []
-    const before = parts.slice(0, -1).flatMap(sureOf)
-    const left = parts.slice(0, -1).filter(part => sureOf(part).length === 0)
+    const parts = (reader?.read(typed) ?? []).slice(0, -1)
+    const before = parts.flatMap(sureOf)
+    const left = parts.filter(isOpen)
     take([...before, candidate], left.map(({ text }) => text).join(', '), left.map(problemText))
   }
   const readLine = () => {
     const parts = reader?.read(typed) ?? []
-    const left = parts.filter(part => sureOf(part).length === 0)
+    const left = parts.filter(isOpen)
     take(parts.flatMap(sureOf), left.map(({ text }) => text).join(', '), left.map(problemText))
   }
   const onKeyDown = (event: KeyboardEvent) => {
@@ -59,9 +62,10 @@ export function FactField({
       // Through the candidates and the field itself, round and round.
       setActive(((active + 1 + step + candidates.length + 1) % (candidates.length + 1)) - 1)
     }
-    if (event.key === 'Escape' && active >= 0) {
+    if (event.key === 'Escape' && candidates.length > 0) {
       event.stopPropagation()
       setActive(-1)
+      setClosed(true)
     }
   }
 
@@ -92,6 +96,7 @@ export function FactField({
         onInput={event => {
           setTyped(event.currentTarget.value)
           setActive(-1)
+          setClosed(false)
         }}
         onKeyDown={onKeyDown}
       />
@@ -138,3 +143,10 @@ export function FactField({
 
 const sureOf = ({ candidates }: Fragment): readonly Candidate[] =>
   candidates.filter(({ sure }) => sure)
+
+/** Whether a part says something that is not taken yet: nothing in it is clear, or not all of it. */
+function isOpen(part: Fragment): boolean {
+  const sure = sureOf(part)
+  const taken = new Set(sure.map(({ observation }) => observation))
+  return sure.length === 0 || part.candidates.some(({ observation }) => !taken.has(observation))
+}

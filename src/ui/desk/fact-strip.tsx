@@ -1,3 +1,4 @@
+import { isInterval } from '../../tree/answers.ts'
 import type { Contradiction, Fact } from '../../tree/facts.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { factText, signText } from './fact-text.ts'
@@ -36,7 +37,9 @@ export function FactStrip({ call, current }: { call: CallInHand; current: string
       sign === null
         ? factText(words, tree, { observation, answer }).answer
         : signText(words, observation, sign, String(answer))
-    return words.t('ui:desk.contradiction', {
+    // What spans both readings was told by nobody.
+    const spans = isInterval(counts) && !told.includes(counts)
+    return words.t(spans ? 'ui:desk.both-count' : 'ui:desk.contradiction', {
       name: factText(words, tree, { observation, answer: counts }).name,
       told: told.map(text).join(' / '),
       counts: text(counts)

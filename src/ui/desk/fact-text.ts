@@ -21,6 +21,14 @@ function toldText(words: Words, about: Tree['observations'][string], answer: Ans
     typeof answer === 'object' &&
     !isInterval(answer) &&
     !about.signs.every(({ id, volunteered }) => volunteered || Object.hasOwn(answer, id))
+  const unnamed =
+    isInterval(answer) &&
+    about.kind === 'measure' &&
+    about.instruments.length > 1 &&
+    answer.instrument === undefined
+  if (unnamed) {
+    return `${answerText(words, about, answer)} (${words.t('ui:prompts.instrument-unknown')})`
+  }
   if (!isPart) return answerText(words, about, answer)
   // Of a screen told in part each sign says for itself what was told.
   return Object.entries(answer)

@@ -12,5 +12,5 @@ import { Desk } from './desk.tsx'
 const page = document.getElementById('page')
 if (page !== null) {
   page.replaceChildren()
-  render(<Desk catalogue={catalogue} openers={openers} today={new Date()} />, page)
+  render(<Desk catalogue={catalogue} openers={openers} />, page)
 }

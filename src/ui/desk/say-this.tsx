@@ -1,5 +1,6 @@
 import type { Report } from '../../office/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
+import { homeOf } from '../opening/sheet-address.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'
 import { Outcome, type Told } from '../parts/outcome.tsx'
@@ -12,6 +13,7 @@ export function SayThis({
   handed,
   report,
   early,
+  quiet,
   onGoOn,
   answers,
   onAnswer
@@ -21,6 +23,8 @@ export function SayThis({
   report: Report | null
   /** Not every question was asked. */
   early: boolean
+  /** The focus stays in the field: more facts may follow. */
+  quiet: boolean
   onGoOn: () => void
   answers: Answers
   onAnswer: (observation: string, answer: Answer) => void
@@ -37,9 +41,14 @@ export function SayThis({
           </button>
         </div>
       )}
-      <Outcome {...told} quiet={false} />
+      <Outcome {...told} quiet={quiet} />
       {report !== null && (
-        <Actions said={tellOf(handed, report).said} handed={handed.words} answers={answers} />
+        <Actions
+          said={tellOf(handed, report).said}
+          handed={handed.words}
+          home={homeOf(handed.office)}
+          answers={answers}
+        />
       )}
       <After answers={answers} onAnswer={onAnswer} />
     </>

@@ -4,6 +4,8 @@ import { useEffect } from 'preact/hooks'
 export function useAnswerKeys(): void {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
+      // A key that is held down answers once.
+      if (event.repeat) return
       if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) return
       const inField = event.target instanceof HTMLElement && writesIn(event.target)
       if (event.key === 'Escape' && inField) {
@@ -18,7 +20,8 @@ export function useAnswerKeys(): void {
       }
       const key = CSS.escape(event.key.toLowerCase())
       const answer = document.querySelector<HTMLElement>(`.question [data-key="${key}"]`)
-      if (answer !== null) {
+      // What is folded away is answered by no key.
+      if (answer?.checkVisibility()) {
         event.preventDefault()
         answer.click()
         return

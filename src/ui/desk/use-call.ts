@@ -1,6 +1,7 @@
-import { useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import type { Answer } from '../../tree/answers.ts'
 import { type Call, callOf, type Fact } from '../../tree/facts.ts'
+import { factKey } from '../../words/facts/fact.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { useWalk, type WalkInHand } from '../parts/use-walk.ts'
 
@@ -27,11 +28,16 @@ export function useCall(): CallInHand {
   }
   const answer = (observation: string, told: Answer) =>
     put([...facts.filter(fact => fact.observation !== observation), { observation, answer: told }])
+  const { contradictions } = useMemo(() => callOf(tree, facts), [tree, facts])
   return {
     facts,
-    contradictions: callOf(tree, facts).contradictions,
+    contradictions,
     walk: { ...walk, answer, replace: answer },
-    tell: more => put([...facts, ...more]),
+    // Said twice it is still one fact.
+    tell: more => {
+      const known = new Set(facts.map(factKey))
+      put([...facts, ...more.filter(fact => !known.has(factKey(fact)))])
+    },
     remove: gone => put(facts.filter(fact => fact !== gone))
   }
 }

@@ -6,6 +6,13 @@ import { canShow, firstStyle } from './style.ts'
 
 const NAME = 'jarside-walk'
 
+/** Everything that a press, a touch or a key sets off. */
+const KEPT = [
+  ...['click', 'dblclick', 'auxclick', 'contextmenu', 'input', 'beforeinput', 'change', 'submit'],
+  ...['keydown', 'keyup', 'keypress', 'mousedown', 'mouseup', 'pointerdown', 'pointerup'],
+  ...['touchstart', 'touchend', 'copy', 'cut', 'paste', 'selectstart']
+]
+
 /** `<jarside-walk tree="…" lang="…">`: the questions of one tree in somebody else's page. */
 class JarsideWalk extends HTMLElement {
   static readonly observedAttributes = ['tree', 'lang']
@@ -37,7 +44,7 @@ class JarsideWalk extends HTMLElement {
 
   #enclose() {
     const root = this.attachShadow({ mode: 'open' })
-    for (const happening of ['click', 'input']) root.addEventListener(happening, keep)
+    for (const happening of KEPT) root.addEventListener(happening, keep)
     return root
   }
 
@@ -45,7 +52,8 @@ class JarsideWalk extends HTMLElement {
     const tree = this.getAttribute('tree') ?? ''
     const { trees, languages } = catalogue
     const files = Object.hasOwn(trees, tree) ? trees[tree] : undefined
-    if (files === undefined) {
+    const withdrawn = catalogue.withdrawn.includes(tree)
+    if (files === undefined && !withdrawn) {
       const known = Object.keys(trees).join(', ')
       console.warn(
         `<${NAME} tree="${tree}">: there is no such tree. Write one of these in \`tree\`: ${known}.`
@@ -56,7 +64,13 @@ class JarsideWalk extends HTMLElement {
     this.#opening += 1
     const language = languageOf(this, languages)
     render(
-      <Embed key={this.#opening} catalogue={catalogue} files={files} language={language} />,
+      <Embed
+        key={this.#opening}
+        catalogue={catalogue}
+        files={files}
+        withdrawn={withdrawn}
+        language={language}
+      />,
       root
     )
   }

@@ -7,6 +7,8 @@ import type { TextsByTag } from '../opening/speech.ts'
 export interface EmbedCatalogue {
   readonly languages: readonly Language[]
   readonly trees: Readonly<Record<string, TreeFiles>>
+  /** Trees that were withdrawn: nothing of them is here. */
+  readonly withdrawn: readonly string[]
   /** The few words that must be there when nothing else comes. */
   readonly help: TextsByTag
 }

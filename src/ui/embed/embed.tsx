@@ -15,9 +15,12 @@ import { WalkBox } from './walk-box.tsx'
 export function Embed({
   catalogue,
   files,
+  withdrawn,
   language
 }: {
   catalogue: EmbedCatalogue
+  /** The tree asked for is not shown to anybody until a new edition. */
+  withdrawn: boolean
   /** Undefined for a tree that is not here. */
   files: TreeFiles | undefined
   language: string
@@ -26,7 +29,11 @@ export function Embed({
   if (files === undefined) {
     return (
       <Surround tag={language} title={null}>
-        <Trouble speech={speech} sentence="no-such-tree" onAgain={null} />
+        <Trouble
+          speech={speech}
+          sentence={withdrawn ? 'withdrawn' : 'no-such-tree'}
+          onAgain={null}
+        />
       </Surround>
     )
   }

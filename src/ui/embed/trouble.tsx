@@ -12,7 +12,7 @@ export function Trouble({
   onAgain
 }: {
   speech: Speech
-  sentence: 'no-such-tree' | 'not-loaded' | 'not-gone-on'
+  sentence: 'no-such-tree' | 'withdrawn' | 'not-loaded' | 'not-gone-on'
   /** The reader has just acted: what came of it is read out. */
   focus?: boolean
   /** Null where trying again would change nothing. */

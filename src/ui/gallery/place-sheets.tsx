@@ -49,8 +49,11 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
   return [
     ...whole('before', [
       before('choosing', {}),
-      before('not loaded', { notice: 'ui:not-loaded' })
-    ]).map(sheet => ({ ...sheet, parts: ['before', 'choose'] })),
+      before('not loaded', { notice: 'ui:not-loaded' }),
+      before('withdrawn', {
+        withdrawn: { id: tree.id, edition: 1, fingerprint: '', withdrawn: '2026-11-25' }
+      })
+    ]).map(sheet => ({ ...sheet, parts: ['before', 'choose', 'withdrawn'] })),
     ...whole('walk-screen', [
       {
         name: 'in the middle of a walk',

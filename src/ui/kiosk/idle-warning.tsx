@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
+import { footNumbers } from '../../words/say.ts'
 import { useSpeech } from '../parts/setting.tsx'
 import { Countdown } from './countdown.tsx'
 import { spokenSeconds } from './idle.ts'
@@ -55,6 +56,14 @@ export function IdleWarning({ left, onExtend }: { left: number; onExtend: () => 
           {words.t('ui:kiosk.keep-going')}
         </button>
         <p class="idle-warning-how">{words.t('ui:kiosk.anywhere')}</p>
+        {/* Over an emergency too these two stay in sight. */}
+        <p class="idle-warning-numbers">
+          {footNumbers(words, undefined).map(({ name, phone }) => (
+            <span key={name}>
+              {name} <strong class="whole">{phone}</strong>{' '}
+            </span>
+          ))}
+        </p>
       </div>
     </dialog>
   )

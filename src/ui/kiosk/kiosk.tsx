@@ -56,7 +56,7 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
   ) : (
     <Visit
       {...shared}
-      trees={catalogue.trees.map(({ id }) => id)}
+      catalogue={catalogue}
       openers={openers}
       language={language}
       onLanguage={setLanguage}

@@ -1,10 +1,11 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Language } from '../../words/languages.ts'
-import type { Openers } from '../opening/bundle.ts'
+import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { settingOf } from '../opening/setting-of.ts'
 import { speechIn, type TextsByTag } from '../opening/speech.ts'
 import { useTree } from '../opening/use-tree.ts'
+import { withdrawnIn } from '../opening/withdrawn-in.ts'
 import { After } from '../parts/after.tsx'
 import { Before } from '../parts/before.tsx'
 import { SettingProvider, SpeechProvider } from '../parts/setting.tsx'
@@ -17,7 +18,7 @@ const NOTHING = {}
 
 /** One visitor's sitting, from the choice of a ferment on. All of it is here, and goes with it. */
 export function Visit({
-  trees,
+  catalogue,
   openers,
   languages,
   texts,
@@ -27,7 +28,7 @@ export function Visit({
   onLanguage,
   onGone
 }: {
-  trees: readonly string[]
+  catalogue: Catalogue
   openers: Openers
   languages: readonly Language[]
   texts: TextsByTag
@@ -45,7 +46,16 @@ export function Visit({
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const speech = useMemo(() => ({ ...speechIn(texts, language), dials: false }), [texts, language])
   const setting = useMemo(
-    () => ready && { ...settingOf(ready, { tag: language, texts }, office, today), dials: false },
+    () =>
+      ready && {
+        ...settingOf(
+          ready,
+          { tag: Object.hasOwn(ready.texts, language) ? language : ready.tag, texts },
+          office,
+          today
+        ),
+        dials: false
+      },
     [ready?.bundle, ready?.texts, ready?.drawings, texts, language, office, today]
   )
   const shared = { languages, onLanguage, quiet: false }
@@ -55,18 +65,20 @@ export function Visit({
         <Before
           {...shared}
           speech={speech}
-          trees={tree === null || opened === 'failed' ? trees : null}
+          trees={tree === null || opened === 'failed' ? catalogue.trees.map(({ id }) => id) : null}
+          withdrawn={withdrawnIn(catalogue, tree)}
           notice={opened === 'failed' ? 'ui:not-loaded' : null}
           office={office}
           today={today}
           onChoose={setTree}
-          onLeave={onGone}
+          onLeave={tree === null ? onGone : () => setTree(null)}
         />
       ) : (
         <SettingProvider value={setting}>
           <WalkScreen
             {...shared}
             start={NOTHING}
+            startOverInEmergency
             notice={null}
             onLeave={() => setTree(null)}
             onStartOver={onGone}

@@ -27,6 +27,8 @@ export interface CatalogueEntry {
   readonly id: string
   readonly edition: number
   readonly fingerprint: string
+  /** The day on which it was withdrawn; null while it stands. */
+  readonly withdrawn: string | null
 }
 
 type Opened<T> = () => Promise<{ readonly default: T }>

@@ -1,5 +1,6 @@
 import type { Outcome } from '../../tree/caution.ts'
-import { lessFree, NOTHING_YET, spoken, verdict } from '../../tree/caution.ts'
+import { lessFree, NOTHING_YET, spoken, useLevel, verdict } from '../../tree/caution.ts'
+import { freestUse } from '../../tree/freest-use.ts'
 import { outcomeToKeep } from '../../tree/keep.ts'
 import { type Tree, USES, type Use } from '../../tree/tree.ts'
 import type { WalkInHand } from '../parts/use-walk.ts'
@@ -41,15 +42,18 @@ export const writeGeneral = (tree: Tree, outcome: Outcome, language: string): st
   `${addressOf(tree.id, language)}/${verdictsOf(outcome)}`
 
 /**
- * The outcome of a finished walk that may leave the device; null when somebody needs help, because
- * the jar alone would then say less than was said.
+ * The outcome of a finished walk that may leave the device; null when the jar alone says less than was
+ * said: somebody needs help, or what was told of people leaves less to be drunk.
  */
 export function outcomeToShare(
   tree: Tree,
   { answers, report }: Pick<WalkInHand, 'answers' | 'report'>
 ): Outcome | null {
   if (report === null || report.outcome.person !== null) return null
-  return outcomeToKeep(tree, answers)
+  const kept = outcomeToKeep(tree, answers)
+  const { container, batch, use } = report.outcome
+  const same = kept.container === container && kept.batch === batch
+  return same && useLevel(kept.use) >= useLevel(use) ? kept : null
 }
 
 /** Reads `likely-mold`, `likely-mold/never`, `normal-growth/not-yet/3.17`; null when it names no outcome. */
@@ -62,12 +66,16 @@ export function readOutcome(
   const general = generalOutcome(tree, names.split('+'))
   if (general === null) return null
   const named = USES.find(known => known === use)
-  if (named === undefined || fingerprint === null) return { outcome: general, standing: 'general' }
+  // A person is in no address of one jar: such a sheet is general.
+  const bare = named === undefined || fingerprint === null || general.person !== null
+  if (bare) return { outcome: general, standing: 'general' }
   if (fingerprint !== tree.fingerprint.slice(0, FINGERPRINT_LENGTH)) {
     return { outcome: general, standing: 'other-edition' }
   }
   const all = notesOf(tree)
-  const notes = (numbers?.split('.') ?? []).map(number => all[Number(number)])
+  const notes = (numbers?.split('.') ?? []).map(number =>
+    /^\d+$/.test(number) ? all[Number(number)] : undefined
+  )
   if (notes.some(note => note === undefined)) return { outcome: general, standing: 'general' }
   // An address that was tampered with may be more cautious than its verdicts, never less.
   const ceiling = spoken(general).map(id => verdict(tree, id).ceiling)
@@ -90,7 +98,8 @@ export function generalOutcome(tree: Tree, verdicts: readonly string[]): Outcome
   for (const id of verdicts) {
     const known = tree.verdicts.find(candidate => candidate.id === id)
     if (known === undefined || outcome[known.track] !== null) return null
-    const use = known.track === 'person' ? 'never' : known.ceiling
+    // What no such jar is ever used for is not promised by its general sheet either.
+    const use = known.track === 'person' ? 'never' : freestUse(tree, id)
     outcome = { ...outcome, [known.track]: id, use: lessFree(outcome.use, use) }
   }
   return verdicts.length === 0 ? null : outcome

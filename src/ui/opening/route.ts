@@ -39,3 +39,14 @@ export function addressOf(tree: string | null, language: string): string {
   const tag = language === SOURCE_TAG ? '' : `${language}/`
   return `#/${tag}${tree ?? ''}`
 }
+
+/** The fragment that reads as the route, in its language. */
+export function writeRoute({ language, tree, fingerprint, outcome, query }: Route): string {
+  const parts = [
+    addressOf(tree, language ?? SOURCE_TAG),
+    tree !== null && fingerprint !== null ? `@${fingerprint}` : '',
+    outcome === null ? '' : `/${outcome}`,
+    query === null ? '' : `?${query}`
+  ]
+  return parts.join('')
+}

@@ -5,7 +5,11 @@ import type { OpenedTree } from './use-tree.ts'
 
 /** Everything that the parts of one walk share, of what has arrived. */
 export function settingOf(
-  { bundle: { tree, sources, pictures }, texts, drawings }: Omit<OpenedTree, 'tag'>,
+  {
+    bundle: { tree, sources, pictures },
+    texts,
+    drawings
+  }: Pick<OpenedTree, 'bundle' | 'texts' | 'drawings'>,
   screens: { readonly tag: string; readonly texts: TextsByTag },
   office: OfficePack | null,
   today: Date

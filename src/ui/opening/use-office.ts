@@ -10,7 +10,9 @@ export function useOffice(address = './office.json', again = ''): OfficePack | n
   useEffect(() => {
     fetch(address)
       .then(async answer => {
-        if (answer.ok) setOffice(readOfficePack(await answer.json()))
+        const pack = answer.ok ? readOfficePack(await answer.json()) : null
+        // An answer that is no pack (a sign-in page, a broken file) takes no number away.
+        if (pack !== null) setOffice(pack)
       })
       // Neither a network that is gone nor a file that breaks off is anybody's fault here.
       .catch(() => undefined)

@@ -4,11 +4,15 @@ import { SOURCE_TAG } from '../../words/words.ts'
 import type { Catalogue, Openers, Texts } from './bundle.ts'
 import type { TextsByTag } from './speech.ts'
 
-/** The screens' words in the language asked for; in the one before until those have arrived. */
+/**
+ * The screens' words in the language asked for; in the one before until those have arrived. A greater
+ * `attempt` tries again what failed.
+ */
 export function useScreens(
   catalogue: Catalogue,
   openers: Openers,
-  asked: string
+  asked: string,
+  attempt = 0
 ): { readonly tag: string; readonly texts: TextsByTag; readonly failed: boolean } {
   const [arrived, setArrived] = useState<Readonly<Record<string, Texts>>>({})
   const [shown, setShown] = useState(SOURCE_TAG)
@@ -30,7 +34,7 @@ export function useScreens(
     return () => {
       wanted = false
     }
-  }, [asked])
+  }, [asked, attempt])
   const texts = useMemo(() => ({ ...arrived, [SOURCE_TAG]: catalogue.texts }), [arrived, catalogue])
   return { tag: shown, texts, failed }
 }

@@ -3,12 +3,14 @@ import { preferred } from '../../words/languages.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { readLink } from '../opening/link.ts'
 import { readOutcome } from '../opening/outcome-address.ts'
-import { addressOf, readRoute } from '../opening/route.ts'
+import { addressOf, readRoute, writeRoute } from '../opening/route.ts'
 import { settingOf } from '../opening/setting-of.ts'
 import { speechIn } from '../opening/speech.ts'
 import { useOffice } from '../opening/use-office.ts'
 import { usePageLanguage, useScreens } from '../opening/use-screens.ts'
+import { useToday } from '../opening/use-today.ts'
 import { useTree } from '../opening/use-tree.ts'
+import { withdrawnIn } from '../opening/withdrawn-in.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'
 import { Before } from '../parts/before.tsx'
@@ -17,15 +19,8 @@ import { WalkScreen } from '../parts/walk-screen.tsx'
 import { OutcomePage } from './outcome-page.tsx'
 
 /** The page: choose a ferment, walk, outcome; or an outcome that an address names. */
-export function App({
-  catalogue,
-  openers,
-  today
-}: {
-  catalogue: Catalogue
-  openers: Openers
-  today: Date
-}) {
+export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
+  const today = useToday()
   const tags = catalogue.languages.map(({ tag }) => tag)
   const [route, setRoute] = useState(() => readRoute(location.hash, tags))
   const [language, setLanguage] = useState(
@@ -33,6 +28,7 @@ export function App({
   )
   const [walkNumber, setWalkNumber] = useState(0)
   const [first, setFirst] = useState(true)
+  const [attempt, setAttempt] = useState(0)
   useEffect(() => {
     const follow = () => {
       const next = readRoute(location.hash, tags)
@@ -43,14 +39,14 @@ export function App({
     return () => removeEventListener('hashchange', follow)
   }, [])
 
-  const screens = useScreens(catalogue, openers, language)
+  const screens = useScreens(catalogue, openers, language, attempt)
   usePageLanguage(screens.tag)
   const office = useOffice()
   // A link may name anything: only the project's own trees count, not what every object has.
   const { tree } = route
   const opener =
     tree !== null && Object.hasOwn(openers.trees, tree) ? openers.trees[tree] : undefined
-  const opened = useTree(opener, [screens.tag])
+  const opened = useTree(opener, [screens.tag], attempt)
   const speech = useMemo(() => speechIn(screens.texts, screens.tag), [screens.texts, screens.tag])
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const setting = useMemo(
@@ -71,8 +67,10 @@ export function App({
     [ready?.bundle, route.outcome, route.fingerprint]
   )
 
+  const again = () => setAttempt(n => n + 1)
   const go = (next: string | null) => {
     setFirst(false)
+    again()
     setWalkNumber(n => n + 1)
     const address = addressOf(next, language)
     if (location.hash !== address) location.hash = address
@@ -80,26 +78,34 @@ export function App({
   }
   const speak = (tag: string) => {
     setLanguage(tag)
+    again()
     // The address keeps what it says of the jar and changes its language alone.
-    const rest = location.hash.replace(/^#\/?/, '').split('/')
-    const [named = ''] = rest
-    const after = tags.includes(named) ? rest.slice(1).join('/') : rest.join('/')
-    history.replaceState(null, '', `${addressOf(null, tag)}${after}`)
-    setRoute(readRoute(location.hash, tags))
+    const next = { ...route, language: tag }
+    history.replaceState(null, '', writeRoute(next))
+    setRoute(next)
   }
-  const shared = { languages: catalogue.languages, onLanguage: speak, quiet: first }
+  const lost = screens.failed || (ready?.missing.includes(screens.tag) ?? false)
+  const shared = {
+    languages: catalogue.languages,
+    onLanguage: speak,
+    languageLost: lost,
+    quiet: first
+  }
   if (setting === null) {
-    const unknown = tree !== null && opener === undefined
-    const failed = opened === 'failed' || screens.failed
+    const withdrawn = withdrawnIn(catalogue, tree)
+    const unknown = tree !== null && opener === undefined && withdrawn === null
+    const failed = opened === 'failed'
     return (
       <Before
         {...shared}
         speech={speech}
+        withdrawn={withdrawn}
         trees={opener === undefined || failed ? catalogue.trees.map(({ id }) => id) : null}
         notice={failed ? 'ui:not-loaded' : unknown ? 'ui:no-such-tree' : null}
         office={office}
         today={today}
         onChoose={go}
+        onLeave={withdrawn === null ? null : () => go(null)}
       />
     )
   }

@@ -11,5 +11,5 @@ import { App } from './app.tsx'
 const page = document.getElementById('page')
 if (page !== null) {
   page.replaceChildren()
-  render(<App catalogue={catalogue} openers={openers} today={new Date()} />, page)
+  render(<App catalogue={catalogue} openers={openers} />, page)
 }

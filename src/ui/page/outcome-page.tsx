@@ -22,6 +22,7 @@ export function OutcomePage({
   named: { outcome, standing },
   languages,
   onLanguage,
+  languageLost = false,
   quiet,
   onAsk,
   onLeave
@@ -29,6 +30,7 @@ export function OutcomePage({
   named: NamedOutcome
   languages: readonly Language[]
   onLanguage: (tag: string) => void
+  languageLost?: boolean
   quiet: boolean
   /** Asks the questions of this tree from the start. */
   onAsk: () => void
@@ -37,7 +39,10 @@ export function OutcomePage({
   const setting = useSetting()
   const { tree, words, office, today } = setting
   const title = words.t(`${tree.id}:title`)
-  const told = tellOf(setting, reportOf(tree, outcome, office, today))
+  const told = tellOf(
+    setting,
+    reportOf(tree, outcome, office, today, standing === 'whole' ? {} : null)
+  )
   const heading = told.said.verdicts[0]?.name ?? title
   const general = standing !== 'whole'
   useEffect(() => {
@@ -51,6 +56,7 @@ export function OutcomePage({
           draft={tree.review.state === 'draft'}
           languages={languages}
           onLanguage={onLanguage}
+          languageLost={languageLost}
           onBack={null}
           onStartOver={onLeave}
         />

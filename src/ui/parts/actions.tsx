@@ -11,13 +11,16 @@ import { useSetting } from './setting.tsx'
 export function Actions({
   said,
   answers,
-  handed
+  handed,
+  home = location.href.split('#')[0] ?? ''
 }: {
   /** The outcome in the language of whoever takes it along. */
   said: Said
   answers: Answers
   /** That language, where it is not the screen's own. */
   handed?: Words
+  /** Where whoever gets the link opens it. */
+  home?: string
 }) {
   const { words, tree } = useSetting()
   const [done, setDone] = useState('')
@@ -32,8 +35,7 @@ export function Actions({
     }
   }
   const text = () => [...outcomeLines(said, taken), '', ...standingLines(said)].join('\n').trim()
-  const link = () =>
-    `${location.href.split('#')[0]}${addressOf(null, taken.tag)}${writeLink(tree, answers)}`
+  const link = () => `${home}${addressOf(null, taken.tag)}${writeLink(tree, answers)}`
   return (
     <div class="keep-it">
       <button type="button" class="secondary" onClick={() => print()}>

@@ -1,17 +1,21 @@
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Language } from '../../words/languages.ts'
 import type { TextKey } from '../../words/text-key.ts'
+import type { CatalogueEntry } from '../opening/bundle.ts'
 import { Choose } from './choose.tsx'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'
 import { type Speech, SpeechProvider } from './setting.tsx'
+import { Withdrawn } from './withdrawn.tsx'
 
 /** What stands before a walk: the choice of a ferment, or word that the chosen one is on its way. */
 export function Before({
   speech,
   languages = [],
   onLanguage = () => undefined,
+  languageLost = false,
   trees,
+  withdrawn = null,
   notice,
   quiet,
   office,
@@ -22,8 +26,11 @@ export function Before({
   speech: Speech
   languages?: readonly Language[]
   onLanguage?: (tag: string) => void
+  languageLost?: boolean
   /** The ids to choose from; null while the chosen one is opened. */
   trees: readonly string[] | null
+  /** The chosen tree, where it was withdrawn. */
+  withdrawn?: CatalogueEntry | null
   notice: TextKey | null
   quiet: boolean
   office: OfficePack | null
@@ -41,11 +48,14 @@ export function Before({
           draft={false}
           languages={languages}
           onLanguage={onLanguage}
+          languageLost={languageLost}
           onBack={onLeave}
           onStartOver={onLeave}
         />
         <main class="main">
-          {trees === null ? (
+          {withdrawn ? (
+            <Withdrawn tree={withdrawn.id} on={withdrawn.withdrawn ?? ''} quiet={quiet} />
+          ) : trees === null ? (
             <p role="status">{words.t('ui:opening')}</p>
           ) : (
             <Choose

@@ -5,7 +5,16 @@ import { StepHeading } from './step-heading.tsx'
 import { Both } from './text.tsx'
 
 /** The emergency words and numbers at once, and nothing beside them but the way to take the answer back. */
-export function Emergency({ said, beside, onTakeBack }: Told & { onTakeBack: () => void }) {
+export function Emergency({
+  said,
+  beside,
+  onTakeBack,
+  onStartOver = null
+}: Told & {
+  onTakeBack: () => void
+  /** Where the place has a way to begin anew on every screen. */
+  onStartOver?: (() => void) | null
+}) {
   const { words } = useSetting()
   const [verdict] = said.verdicts
   const [first, ...rest] = said.calls
@@ -40,6 +49,11 @@ export function Emergency({ said, beside, onTakeBack }: Told & { onTakeBack: () 
       <button type="button" class="quiet" onClick={onTakeBack}>
         {words.t('ui:take-back')}
       </button>
+      {onStartOver && (
+        <button type="button" class="quiet" data-move="start-over" onClick={onStartOver}>
+          {words.t('ui:start-over')}
+        </button>
+      )}
     </article>
   )
 }

@@ -8,6 +8,7 @@ export function Masthead({
   draft,
   languages = [],
   onLanguage = () => undefined,
+  languageLost = false,
   onBack,
   onStartOver
 }: {
@@ -16,6 +17,8 @@ export function Masthead({
   /** The languages that can be changed to, each under its own name. */
   languages?: readonly Language[]
   onLanguage?: (tag: string) => void
+  /** The language asked for could not be loaded; the one before stands. */
+  languageLost?: boolean
   onBack: (() => void) | null
   onStartOver: (() => void) | null
 }) {
@@ -53,6 +56,9 @@ export function Masthead({
             </button>
           ))}
       </div>
+      <p class="masthead-trouble" role="status">
+        {languageLost && words.t('ui:language-not-loaded')}
+      </p>
       <DraftTranslation />
     </header>
   )

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact'
+import { askKey } from '../../words/ask-key.ts'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
@@ -9,6 +10,7 @@ export function QuestionFrame({
   question,
   progress,
   quiet,
+  recalled = false,
   children
 }: {
   observation: string
@@ -16,16 +18,21 @@ export function QuestionFrame({
   question: string | null
   progress: ComponentChildren
   quiet: boolean
+  /** Asked from memory: nobody is sent to the jar to look. */
+  recalled?: boolean
   children: ComponentChildren
 }) {
+  const { words } = useSetting()
   return (
     <section class="question" data-observation={observation}>
       <StepHeading step={observation} quiet={quiet}>
-        <Text k={`observations:${observation}.ask`} />
+        <Text k={askKey(words, observation, recalled)} />
       </StepHeading>
-      <p class="question-how">
-        <Text k={`observations:${observation}.how`} />
-      </p>
+      {!recalled && (
+        <p class="question-how">
+          <Text k={`observations:${observation}.how`} />
+        </p>
+      )}
       {children}
       <p class="question-progress">{progress}</p>
       <Why observation={observation} question={question} />

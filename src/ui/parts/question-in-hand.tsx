@@ -17,8 +17,9 @@ export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boole
       <Alarms alarms={alarms(words)} beside={second && alarms(second.words)} />
       <QuestionFrame
         observation={question.id}
-        question={walked.asks?.question ?? null}
+        question={questionOf(walk)}
         quiet={quiet}
+        recalled={walk.recalled}
         progress={changing ? words.t('ui:changing') : progressText(words.t, progress)}
       >
         <Answers
@@ -29,6 +30,14 @@ export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boole
       </QuestionFrame>
     </>
   )
+}
+
+/** The question of the tree that stands behind what is asked: the next one, or one asked before. */
+function questionOf({ question, walked }: WalkInHand): string | null {
+  if (question === null || walked.asks?.observation === question.id) {
+    return walked.asks?.question ?? null
+  }
+  return walked.trail.find(({ observation }) => observation === question.id)?.question ?? null
 }
 
 /** How far a walk has come, in words. */

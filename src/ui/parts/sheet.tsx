@@ -1,4 +1,5 @@
 import { referralFor } from '../../office/referral.ts'
+import { directionOf } from '../../words/languages.ts'
 import { footNumbers, type SectionId } from '../../words/say.ts'
 import { sourceLine } from '../../words/sources.ts'
 import { Calls } from './calls.tsx'
@@ -49,14 +50,24 @@ export function Sheet({
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
   return (
-    <article class="sheet" {...(size !== undefined && { style: { '--sheet-size': `${size}pt` } })}>
-      <Head general={general} />
+    <article
+      class="sheet"
+      lang={words.tag}
+      dir={directionOf(words.tag)}
+      {...(size !== undefined && { style: { '--sheet-size': `${size}pt` } })}
+    >
+      <Head />
       <div class="sheet-top">
         <VerdictCard
           verdict={{ ...first, why: null }}
           beside={beside?.verdicts[0]}
           heading={text => <h1>{text}</h1>}
         >
+          {general && (
+            <p class="sheet-general">
+              <Text k="ui:sheet.general" />
+            </p>
+          )}
           {said.use !== null && (
             <p class="use">
               <Both text={said.use} second={beside?.use} />
@@ -91,19 +102,12 @@ export function Sheet({
   )
 }
 
-function Head({ general }: { general: boolean }) {
+function Head() {
   const { words, tree, office } = useSetting()
   return (
     <p class="sheet-head">
       <span>{office?.office.name ?? 'Jarside'}</span>
-      <span>
-        <strong>{words.t(`${tree.id}:title`)}</strong>
-        {general && (
-          <span class="sheet-general">
-            <Text k="ui:sheet.general" />
-          </span>
-        )}
-      </span>
+      <strong>{words.t(`${tree.id}:title`)}</strong>
     </p>
   )
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Signs, SignValue } from '../../tree/answers.ts'
 import type { SignsObservation } from '../../tree/observation.ts'
 import { answerHint, answerLabel } from '../../words/tree-texts.ts'
@@ -18,9 +18,15 @@ export function SignsAnswers({
   onAnswer: (signs: Signs) => void
 }) {
   const { words } = useSetting()
-  const [marked, setMarked] = useState<Signs>(() =>
-    Object.fromEntries(Object.entries(told).filter(([, value]) => value !== 'no'))
-  )
+  const [marked, setMarked] = useState<Signs>(() => marksOf(told))
+  // What is told elsewhere while this screen stands (in the desk's field) is marked here too: "none of
+  // these" must never rule out what was told.
+  const known = useRef(marksOf(told))
+  useEffect(() => {
+    const [before, now] = [known.current, marksOf(told)]
+    known.current = now
+    setMarked(marks => followed(marks, before, now))
+  }, [JSON.stringify(told)])
   const asked = observation.signs
   const mark = (sign: string, value: SignValue | null) =>
     setMarked(before => {
@@ -80,6 +86,18 @@ export function SignsAnswers({
       </div>
     </div>
   )
+}
+
+const marksOf = (told: Signs): Signs =>
+  Object.fromEntries(Object.entries(told).filter(([, value]) => value !== 'no'))
+
+/** The marks with what was newly told, and without what was taken back. */
+function followed(marks: Signs, before: Signs, now: Signs): Signs {
+  const kept = Object.entries(marks).filter(
+    ([sign]) => !Object.hasOwn(before, sign) || Object.hasOwn(now, sign)
+  )
+  const told = Object.entries(now).filter(([sign, value]) => before[sign] !== value)
+  return Object.fromEntries([...kept, ...told])
 }
 
 function SignRow({

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { type Kind, kindOf } from '../../words/kinds.ts'
 import type { TextKey } from '../../words/text-key.ts'
 import type { Values } from '../../words/words.ts'
@@ -18,15 +19,15 @@ export function Text({ k, values }: { k: TextKey; values?: Values }) {
 /** A text and, unless there is none or it says the same, its second language. */
 export function Both({ text, second }: { text: string; second: string | null | undefined }) {
   const speech = useSpeech()
-  if (!second || second === text) return <>{text}</>
+  if (!second || second === text) return <>{whole(text)}</>
   return (
     <>
-      {text}{' '}
+      {whole(text)}{' '}
       <span
         class={second.length > LONG ? 'second second-long' : 'second'}
         lang={speech.second?.words.tag}
       >
-        {second}
+        {whole(second)}
       </span>
     </>
   )
@@ -38,4 +39,22 @@ export function secondText({ second }: Speech, k: TextKey, values?: Values): str
   const [namespace = '', key = ''] = k.split(':')
   const shown = second.shows === 'everything' || NEVER_ALONE.has(kindOf(namespace, key))
   return shown ? second.words.t(k, values) : null
+}
+
+/** A phone number in a sentence: it is read out in one breath, and stands on one line. */
+const PHONE = /(\b(?:1-)?\d{3}-\d{3}-\d{4}\b|\b\d{3}-\d{4}\b)/
+
+function whole(text: string): ComponentChildren {
+  const parts = text.split(PHONE)
+  if (parts.length === 1) return text
+  return parts.map((part, at) =>
+    at % 2 === 1 ? (
+      // A text never changes its parts: where one stands is what tells it apart.
+      <span key={at} class="whole">
+        {part}
+      </span>
+    ) : (
+      part
+    )
+  )
 }

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { createSession } from '../../machine/session.ts'
 import { type Report, reportOn, type WalkReport } from '../../office/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
+import { isLeft } from '../../tree/caution.ts'
 import { EMERGENCY, emergenciesTold } from '../../tree/emergency.ts'
 import type { Observation } from '../../tree/observation.ts'
 import { askedOn, type Progress, progressOf } from '../../tree/progress.ts'
@@ -20,6 +21,8 @@ export interface WalkInHand {
   /** What the screen asks for, the next question or an earlier one being changed; null at the outcome. */
   readonly question: Observation | null
   readonly changing: boolean
+  /** Asked from memory: nobody goes back to a jar that may burst, not even to answer. */
+  readonly recalled: boolean
   readonly progress: Progress
   readonly report: WalkReport | null
   readonly told: Told | null
@@ -62,11 +65,13 @@ export function useWalk(start: Answers): WalkInHand {
     setMoved(true)
     setChanging(observation)
   }
+  const question = shown === null ? null : (tree.observations[shown] ?? null)
   return {
     answers,
     walked,
     asked,
-    question: shown === null ? null : (tree.observations[shown] ?? null),
+    question,
+    recalled: question?.about === 'batch' && isLeft(tree, walked.outcome.container),
     changing: changing !== null,
     progress: progressOf(tree, answers, walked),
     report,

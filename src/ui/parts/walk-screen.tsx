@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect } from 'preact/hooks'
 import type { Answers as AnswerSet } from '../../tree/answers.ts'
+import { askKey } from '../../words/ask-key.ts'
 import type { Language } from '../../words/languages.ts'
 import { outcomeToShare } from '../opening/outcome-address.ts'
 import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
@@ -20,8 +21,10 @@ export function WalkScreen({
   notice,
   quiet = true,
   ownsPage = true,
+  startOverInEmergency = false,
   languages = [],
   onLanguage = () => undefined,
+  languageLost = false,
   onLeave,
   onStartOver = onLeave,
   underOutcome,
@@ -33,8 +36,11 @@ export function WalkScreen({
   quiet?: boolean
   /** The page is this walk's alone: its title, its main part, and what it prints. */
   ownsPage?: boolean
+  /** An unattended screen that shows an emergency can be left to the next person. */
+  startOverInEmergency?: boolean
   languages?: readonly Language[]
   onLanguage?: (tag: string) => void
+  languageLost?: boolean
   /** Back from the first question; null where nothing stands before it. */
   onLeave: (() => void) | null
   onStartOver?: (() => void) | null
@@ -47,7 +53,7 @@ export function WalkScreen({
   const walk = useWalk(start)
   const { question, told, answers, asked, moved, before } = walk
   const title = words.t(`${tree.id}:title`)
-  const heading = question ? words.t(`observations:${question.id}.ask`) : words.t('ui:outcome')
+  const heading = words.t(question ? askKey(words, question.id, walk.recalled) : 'ui:outcome')
   useEffect(() => {
     if (ownsPage) document.title = `${heading} · ${title} · Jarside`
   }, [heading, title])
@@ -56,7 +62,11 @@ export function WalkScreen({
   if (walk.emergency && told !== null) {
     return (
       <Main class="screen screen-emergency">
-        <Emergency {...told} onTakeBack={() => walk.change(walk.emergencyAt)} />
+        <Emergency
+          {...told}
+          onTakeBack={() => walk.change(walk.emergencyAt)}
+          onStartOver={startOverInEmergency ? onStartOver : null}
+        />
       </Main>
     )
   }
@@ -68,6 +78,7 @@ export function WalkScreen({
           draft={tree.review.state === 'draft'}
           languages={languages}
           onLanguage={onLanguage}
+          languageLost={languageLost}
           onBack={before === null ? onLeave : () => walk.change(before)}
           onStartOver={onStartOver}
         />

@@ -1,4 +1,4 @@
-import { AND, BUT, NEGATORS, OR } from './lexicon.ts'
+import { AND, BUT, KIN, NEGATORS, OR, SENSES } from './lexicon.ts'
 import { wordsOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
 
@@ -7,6 +7,8 @@ export interface Piece {
   readonly text: string
   /** It is a question, with its mark or without: whoever asks does not tell. */
   readonly asked: boolean
+  /** An "and" joins it to words that name a sense. */
+  readonly sensed: boolean
 }
 
 /** A place where a line may be cut, and the words of it that belong to neither side. */
@@ -27,9 +29,13 @@ const ASKS =
 export function cut(line: string, book: PhraseBook): readonly Piece[] {
   const pieces: Piece[] = []
   let from = 0
+  let joined = false
+  let sensed = false
   const end = (to: number, mark: string): void => {
     const text = line.slice(from, to).trim()
-    if (/[^\s\p{P}]/u.test(text)) pieces.push({ text, asked: mark === '?' || ASKS.test(text) })
+    if (!/[^\s\p{P}]/u.test(text)) return
+    pieces.push({ text, asked: mark === '?' || ASKS.test(text), sensed: joined && sensed })
+    sensed = (joined && sensed) || wordsOf(text).some(word => SENSES.has(word))
   }
   const joints = jointsOf(line)
   for (const [index, joint] of joints.entries()) {
@@ -38,6 +44,7 @@ export function cut(line: string, book: PhraseBook): readonly Piece[] {
     const rest = () => line.slice(joint.to, joint.to + REACH)
     if (holdsTogether(joint.mark, before, after, rest, book)) continue
     end(joint.from, joint.mark)
+    joined = AND.has(joint.mark.toLowerCase())
     from = joint.to
   }
   end(line.length, '')
@@ -74,6 +81,9 @@ function holdsTogether(
   const right = wordsOf(after)
   if (inPhrase(left, joins ? [word] : [], wordsOf(rest()), book)) return true
   if (joins && /^\s*(?:a half|medi[oa])\b/i.test(after)) return true
+  if (joins && /\btreinta\s*$/i.test(before) && /^\s*un[oa]?\b/i.test(after)) return true
+  // "My mom, 71".
+  if (KIN.has(left.at(-1) ?? '') && /^\s*\d+\s*$/.test(after)) return true
   // "Mold, no."
   const [last = '', ...others] = right
   const bare = others.length === 0 && NEGATORS.has(last) && !book.telling.has(last)

@@ -14,7 +14,9 @@ export function doubtedBy(scene: Scene, book: PhraseBook, numbered: boolean): re
     .filter(({ observation }) => !told.some(each => each.observation === observation))
   const candidates = [...told, ...named].flatMap((meaning: Phrase): readonly Candidate[] => {
     const fact = factOf(meaning, 'unsure')
-    return fact ? [{ ...fact, matched: meaning.text, sure: meaning.readable }] : []
+    // "Maybe the lid" says nothing of the lid that could be doubted.
+    const sure = meaning.readable && !(meaning.answer === null && scene.stance.hedged)
+    return fact ? [{ ...fact, matched: meaning.text, sure }] : []
   })
   const one = new Set(candidates.map(factKey)).size === 1
   return candidates.map(each => ({
@@ -28,3 +30,16 @@ const wordsAt = ({ tokens }: Scene, from: number, to: number): string =>
     .slice(from, to)
     .map(({ word }) => word)
     .join(' ')
+
+/** "I have no strips": what is not measured is offered as not known. */
+export function lackedBy({ names, stance, tokens }: Scene): readonly Candidate[] {
+  if (tokens.some(({ number }) => number !== undefined)) return []
+  return names
+    .filter(name => stance.negators.some(at => at < name.from))
+    .flatMap(({ meanings }) => meanings)
+    .filter(({ observation }) => observation.kind === 'measure')
+    .flatMap((meaning): readonly Candidate[] => {
+      const fact = factOf(meaning, 'unsure')
+      return fact ? [{ ...fact, matched: meaning.text, sure: false }] : []
+    })
+}

@@ -1,6 +1,7 @@
-import { GRAMMARS, type Grammar } from './grammar.ts'
+import type { Grammar } from './grammar.ts'
+import { GRAMMARS } from './grammars.ts'
 
-type Runs = 'doubts' | 'shakerRuns'
+type Runs = 'doubts' | 'hedges' | 'shakerRuns' | 'bodily'
 type Listed = Exclude<keyof Grammar, Runs>
 
 /** Reads a word without its plural: both sides of every comparison go through it. */
@@ -23,7 +24,20 @@ export const SEEN = setOf('seen')
 export const BRIDGES = setOf('bridges', 'bridgesAfterNo')
 export const BRIDGES_AFTER_NO = setOf('bridgesAfterNo')
 export const LIGHT = setOf('light')
-export const LIGHT_BESIDE_READINGS = setOf('light', 'besideReadings')
+export const SAYING = setOf('saying')
+export const LIGHT_BESIDE_READINGS = setOf('light', 'besideReadings', 'begun', 'saying')
+export const CORRECTING = setOf('correcting')
+export const IMPERSONAL = setOf('impersonal')
+export const PERSONS = setOf('persons', 'kin')
+/** Whoever speaks of a jar as their own. */
+export const OWNERS = setOf('owners')
+export const KIN = setOf('kin')
+export const HAS = setOf('has')
+export const AGES = setOf('ages')
+export const FROM = setOf('from')
+export const BELOW = setOf('below')
+export const BREWS = setOf('brews')
+export const SENSES = setOf('senses')
 export const SHAKERS = setOf('shakers')
 export const AND = setOf('and')
 export const OR = setOf('or')
@@ -31,7 +45,10 @@ export const BUT = setOf('but')
 export const PLACES = setOf('places')
 
 /** Each doubt as the words that are left of it in a line. */
-export const DOUBTS = runsOf('doubts')
+export const HEDGES = runsOf('hedges')
+export const DOUBTS = [...runsOf('doubts'), ...HEDGES]
+/** What a body does, each as its word and one that must follow. */
+export const BODILY = runsOf('bodily')
 export const SHAKER_RUNS = runsOf('shakerRuns')
 
 function runsOf(key: Runs): readonly (readonly string[])[] {
@@ -40,7 +57,7 @@ function runsOf(key: Runs): readonly (readonly string[])[] {
   )
 }
 
-/** Numbers in words, zero to twenty. */
+/** Numbers in words, zero to thirty-one. */
 export const NUMBERS: ReadonlyMap<string, number> = new Map(
   Object.values(GRAMMARS).flatMap(({ numbers }) =>
     numbers.split(/\s+/).map((word, index) => [word, index] as const)
@@ -49,7 +66,21 @@ export const NUMBERS: ReadonlyMap<string, number> = new Map(
 
 /** Words that only say how something is meant: no look-up looks for them. */
 export const SMALL_WORDS: ReadonlySet<string> = new Set([
-  ...setOf('negators', 'bridges', 'light', 'besideReadings', 'shakers', 'and', 'or', 'but'),
+  ...setOf(
+    'negators',
+    'bridges',
+    'light',
+    'besideReadings',
+    'begun',
+    'saying',
+    'shakers',
+    'correcting',
+    'ages',
+    'persons',
+    'and',
+    'or',
+    'but'
+  ),
   ...setOf('places', 'seen', 'dropped', 'unsearched'),
   ...DOUBTS.flat(),
   ...SHAKER_RUNS.flat()

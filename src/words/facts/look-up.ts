@@ -6,11 +6,14 @@ import { factOf } from './meaning.ts'
 import { type Token, tokensOf } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
 import type { Scene } from './scene.ts'
+import { oneSlip } from './typos.ts'
 
 /** Something found by a part of its words. */
 export interface Found extends Candidate {
   /** 2: it goes on as the words being typed begin; 1: it has all words looked up; 0: some of them. */
   readonly fits: 0 | 1 | 2
+  /** More than the name of something asked about leads to it. */
+  readonly near: boolean
 }
 
 /** A word longer than any in a phrase is no word. */
@@ -30,7 +33,10 @@ export function openLookUp(book: PhraseBook): (scene: Scene, typing: boolean) =>
   )
   return (scene, typing) => {
     const tokens = scene.tokens
-      .filter(({ word }) => !SMALL_WORDS.has(word) && word.length <= LONGEST_WORD)
+      .filter(
+        ({ word, number }) =>
+          number === undefined && !SMALL_WORDS.has(word) && word.length <= LONGEST_WORD
+      )
       .slice(0, MOST_WORDS)
     if (tokens.length === 0) return []
     const beginning = tokens.map(({ raw }) => raw).join(' ')
@@ -39,17 +45,22 @@ export function openLookUp(book: PhraseBook): (scene: Scene, typing: boolean) =>
       fuzzy: term => (term.length >= 6 ? 2 : term.length >= 4 ? 1 : false),
       weights: { prefix: 0.6, fuzzy: 0.5 }
     })
-    const found = matches.flatMap(({ id, queryTerms }): readonly Found[] => {
+    const found = matches.flatMap(({ id, queryTerms, terms }): readonly Found[] => {
       const phrase = book.phrases[id as number]
       if (phrase === undefined || (phrase.answer === null && !scene.stance.doubted)) return []
       const held = ({ word, raw }: Token) => queryTerms.includes(word) || queryTerms.includes(raw)
       const fits = typing && goesOn(phrase, beginning) ? 2 : tokens.every(held) ? 1 : 0
+      const near = queryTerms.some(
+        term => !book.naming.has(term) && terms.some(each => alike(term, each))
+      )
       return valuesFor(scene, phrase, queryTerms).flatMap(value => {
         const fact = factOf(phrase, value)
-        return fact ? [{ ...fact, matched: phrase.text, sure: false, fits }] : []
+        return fact ? [{ ...fact, matched: phrase.text, sure: false, fits, near }] : []
       })
     })
-    return [...found].sort((a, b) => b.fits - a.fits)
+    // What settles another question is thought of after the question itself.
+    const later = ({ observation }: Found) => (book.settling.has(observation) ? 1 : 0)
+    return [...found].sort((a, b) => b.fits - a.fits || later(a) - later(b))
   }
 }
 
@@ -70,6 +81,12 @@ function valuesFor(
   if (!reached) return ['yes', 'no']
   return observation.kind === 'signs' ? ['no'] : []
 }
+
+/** A fuzzy match may be any word: these are the same, begun or with one slip. */
+const alike = (typed: string, known: string): boolean =>
+  typed === known ||
+  (typed.length >= 3 && known.startsWith(typed)) ||
+  (typed.length >= 5 && typed[0] === known[0] && oneSlip(typed, known))
 
 const goesOn = ({ text }: Phrase, beginning: string): boolean =>
   tokensOf(text)

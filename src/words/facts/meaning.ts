@@ -2,12 +2,15 @@ import type { SignValue } from '../../tree/answers.ts'
 import { unsureOf } from '../../tree/tell.ts'
 import type { Fact } from './fact.ts'
 import type { Phrase } from './phrase-book.ts'
+import { isDanger } from './worry.ts'
 
 /** The fact that a phrase tells when it is affirmed, denied or doubted; null when it tells none. */
 export function factOf({ observation, answer }: Phrase, value: SignValue): Fact | null {
   const { id } = observation
   if (value === 'unsure') return unsureFact(observation, answer)
   if (answer === null) return null
+  // What befalls a person is never ruled out by words typed in a hurry.
+  if (value === 'no' && observation.about === 'person' && isDanger(observation, answer)) return null
   if (observation.kind === 'signs') return { observation: id, answer: { [answer]: value } }
   return value === 'yes' ? { observation: id, answer } : null
 }

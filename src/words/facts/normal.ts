@@ -9,6 +9,8 @@ export interface Token {
 }
 
 const TOKEN = /(?:(?<![^\s])[-−])?\d+(?:[.,]\d+)*|[°%½]|\p{L}+/gu
+const UNITS = 'one|two|three|four|five|six|seven|eight|nine'
+const TENS = new RegExp(`\\b(twenty|thirty)[\\s-]+(${UNITS})\\b`, 'g')
 const SHORT_NOT = /\b(is|are|was|were|do|does|did|has|have|had|would|could|should|wo)(?:n't|nt)\b/g
 
 /** The words of a text, in order; articles and forms of "be" are left out everywhere. */
@@ -21,20 +23,29 @@ export function tokensOf(text: string): readonly Token[] {
 export const wordsOf = (text: string): readonly string[] => tokensOf(text).map(({ word }) => word)
 
 function clean(text: string): string {
-  return text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[’‘ʼ`´]/g, "'")
-    .replace(/º/g, '°')
-    .replace(/\bcan(?:'t|t| not)\b/g, 'cannot')
-    .replace(SHORT_NOT, '$1 not')
-    .replace(/'(?:s|m|re|ve|ll|d)\b/g, '')
-    .replace(/'/g, '')
-    .replace(/\bp\. ?h\b\.?/g, 'ph')
-    .replace(/(?<=\d) ?½/g, '.5')
-    .replace(/\b(?:a|una?) (?=(?:week|day|semana|dia)\b)/g, '1 ')
-    .replace(/\bpor ciento\b/g, '%')
+  return (
+    text
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .toLowerCase()
+      .replace(/[’‘ʼ`´]/g, "'")
+      .replace(/º/g, '°')
+      .replace(/\bcan(?:'t|t| not)\b/g, 'cannot')
+      .replace(SHORT_NOT, '$1 not')
+      .replace(/'(?:s|m|re|ve|ll|d)\b/g, '')
+      .replace(/'/g, '')
+      .replace(TENS, '$1$2')
+      // Spanish drops "son", they are; nobody says it after a possessive.
+      .replace(/\b(my|our|your|his|her|their) son\b/g, '$1 ownson')
+      .replace(/\btreinta y un[oa]?\b/g, 'treintaiuno')
+      .replace(/\bveintiun\b/g, 'veintiuno')
+      // The hour of a clock: "am" alone is a form of "be".
+      .replace(/(?<=\d) ?[ap]\.? ?m\b\.?/g, ' oclock')
+      .replace(/\bp\. ?h\b\.?/g, 'ph')
+      .replace(/(?<=\d) ?½/g, '.5')
+      .replace(/\b(?:a|una?) (?=(?:week|day|semana|dia)\b)/g, '1 ')
+      .replace(/\bpor ciento\b/g, '%')
+  )
 }
 
 function tokenOf(raw: string): Token {

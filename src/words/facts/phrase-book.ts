@@ -3,7 +3,7 @@ import type { Tree } from '../../tree/tree.ts'
 import { answerHint, answerLabel } from '../tree-texts.ts'
 import { SOURCE_TAG, type Words } from '../words.ts'
 import type { SaidPhrase } from './fact.ts'
-import { GRAMMARS } from './grammar.ts'
+import { GRAMMARS } from './grammars.ts'
 import { SMALL_WORDS } from './lexicon.ts'
 import { wordsOf } from './normal.ts'
 import { withRivals } from './rivals.ts'
@@ -35,9 +35,14 @@ export interface PhraseBook {
   readonly vocabulary: ReadonlySet<string>
   /** Words that are no typing error of another. */
   readonly known: ReadonlySet<string>
+  /** Observations that settle another, in a way of looking of their own. */
+  readonly settling: ReadonlySet<string>
   /** The words that callers use of an answer, or of an observation by its names. */
   ownWords(observation: string, answer: string | null): ReadonlySet<string>
 }
+
+/** Words of no listed language are offered, never taken. */
+const NO_GRAMMAR = ''
 
 const NOTHING: ReadonlySet<string> = new Set()
 
@@ -50,6 +55,7 @@ export function openPhraseBook(
   const phrases: Phrase[] = []
   const own = new Map<string, Set<string>>()
   const known = new Set<string>(SMALL_WORDS)
+  const settling = settlingOf(tree)
   const add = (
     text: string,
     tag: string,
@@ -76,6 +82,8 @@ export function openPhraseBook(
     }
   }
   for (const observation of Object.values(tree.observations)) {
+    // What settles another question was seen in its own way: only words that say so tell it.
+    const settles = settling.has(observation.id)
     addOwn(spaced(observation.id), SOURCE_TAG, observation, null)
     for (const words of languages) {
       for (const name of shortNames(words, observation.id)) {
@@ -83,9 +91,11 @@ export function openPhraseBook(
       }
     }
     for (const answer of answersOf(observation)) {
-      addOwn(spaced(answer), SOURCE_TAG, observation, answer)
+      if (settles) add(spaced(answer), NO_GRAMMAR, observation, answer)
+      else addOwn(spaced(answer), SOURCE_TAG, observation, answer)
       for (const words of languages) {
-        add(answerLabel(words, observation.id, answer), words.tag, observation, answer)
+        const tag = settles ? NO_GRAMMAR : words.tag
+        add(answerLabel(words, observation.id, answer), tag, observation, answer)
         for (const word of wordsOf(answerHint(words, observation.id, answer) ?? '')) known.add(word)
       }
     }
@@ -102,9 +112,17 @@ export function openPhraseBook(
     longest: Math.max(1, ...phrases.map(({ words }) => words.length)),
     vocabulary,
     known,
+    settling,
     ownWords: (observation, answer) => own.get(`${observation} ${answer ?? ''}`) ?? NOTHING
   }
 }
+
+const settlingOf = (tree: Tree): ReadonlySet<string> =>
+  new Set(
+    Object.values(tree.observations).flatMap(observation =>
+      observation.kind === 'choice' && observation.settles !== undefined ? [observation.id] : []
+    )
+  )
 
 const spaced = (id: string): string => id.replaceAll('-', ' ')
 

@@ -1,4 +1,5 @@
-import { NEGATORS } from './lexicon.ts'
+import type { Piece } from './cut.ts'
+import { NEGATORS, SENSES } from './lexicon.ts'
 import { type Token, tokensOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
 import { covers, type Spot, spotPhrases } from './spot.ts'
@@ -20,7 +21,9 @@ export interface Scene {
   readonly asked: boolean
   /** More words than one fact takes: what is found in it is offered, never taken. */
   readonly crowded: boolean
-  /** Nothing asked, doubted, ruled out or crowded. */
+  /** A sense was named before an "and": "smells like vinegar and bread". */
+  readonly sensed: boolean
+  /** Nothing asked, doubted, shaken, ruled out or crowded. */
   readonly plain: boolean
 }
 
@@ -28,7 +31,7 @@ export interface Scene {
 const MOST_WORDS = 60
 
 /** Looks at a piece of a line. */
-export function openScene(text: string, asked: boolean, book: PhraseBook): Scene {
+export function openScene({ text, asked, sensed }: Piece, book: PhraseBook): Scene {
   const { tokens, at } = repair(tokensOf(text), book)
   const crowded = tokens.length > MOST_WORDS
   const every = spotPhrases(tokens, book.telling, book.longest)
@@ -44,7 +47,13 @@ export function openScene(text: string, asked: boolean, book: PhraseBook): Scene
     stance,
     asked,
     crowded,
-    plain: !asked && !crowded && !stance.doubted && !tokens.some(({ word }) => NEGATORS.has(word))
+    sensed: sensed && !tokens.some(({ word }) => SENSES.has(word)),
+    plain:
+      !asked &&
+      !crowded &&
+      !stance.doubted &&
+      stance.shakers.length === 0 &&
+      !tokens.some(({ word }) => NEGATORS.has(word))
   }
 }
 

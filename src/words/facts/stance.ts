@@ -1,8 +1,11 @@
 import {
   AND,
+  BREWS,
   BRIDGES,
   BRIDGES_AFTER_NO,
   DOUBTS,
+  HEDGES,
+  KIN,
   NEGATORS,
   OR,
   SEEN,
@@ -16,6 +19,8 @@ import { covers, type Spot } from './spot.ts'
 export interface Stance {
   /** The speaker says that they do not know. */
   readonly doubted: boolean
+  /** They only soften what they say. */
+  readonly hedged: boolean
   /** Places of words that turn round what follows. */
   readonly negators: readonly number[]
   /** Places that a "no" reaches for certain. */
@@ -34,13 +39,25 @@ export function stanceOf(tokens: readonly Token[], spots: readonly Spot[]): Stan
   const negators = places(NEGATORS)
   return {
     doubted: tokens.some((_, at) => free(at) && doubtAt(tokens, at)),
+    hedged: !tokens.some((_, at) => free(at) && doubtAt(tokens, at) && !runAt(tokens, at, HEDGES)),
     negators,
     denied: new Set(negators.filter(free).flatMap(at => reach(tokens, spots, at))),
     shakers: tokens.flatMap(({ word }, at) =>
-      free(at) && (SHAKERS.has(word) || runAt(tokens, at, SHAKER_RUNS)) ? [at] : []
+      free(at) && (SHAKERS.has(word) || runAt(tokens, at, SHAKER_RUNS) || othersBrew(tokens, at))
+        ? [at]
+        : []
     ),
     joins: [...places(AND), ...places(OR)].filter(free)
   }
+}
+
+/** "My mom's jar", "el frasco de mi vecina". */
+function othersBrew(tokens: readonly Token[], at: number): boolean {
+  const [one = '', two = '', three = '', four = ''] = tokens
+    .slice(at, at + 4)
+    .map(({ word }) => word)
+  if (KIN.has(one)) return BREWS.has(two)
+  return BREWS.has(one) && two === 'de' && (KIN.has(three) || KIN.has(four))
 }
 
 const runAt = (

@@ -1,5 +1,5 @@
 import type { Candidate } from './fact.ts'
-import { LIGHT, OR, PLACES } from './lexicon.ts'
+import { BREWS, LIGHT, OR, PLACES, SENSES } from './lexicon.ts'
 import { factOf, meanOne } from './meaning.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { outside, type Scene } from './scene.ts'
@@ -35,6 +35,7 @@ function affirmed(scene: Scene, spot: Spot, meaning: Phrase, book: PhraseBook): 
   const repaired = positions(spot).filter(at => scene.repaired.has(at)).length
   if (scene.asked || scene.crowded || scene.stance.shakers.length > 0 || repaired > 1) return false
   if (contradicted(scene, spot, meaning)) return false
+  if (scene.sensed && !isOfSense(observation, book)) return false
   const own = book.ownWords(observation.id, answer)
   const names = book.ownWords(observation.id, null)
   const rest = outside(scene, [spot])
@@ -60,12 +61,19 @@ function contradicted(scene: Scene, spot: Spot, meaning: Phrase): boolean {
   )
 }
 
+const isOfSense = ({ id }: Phrase['observation'], book: PhraseBook): boolean =>
+  book.phrases.some(
+    ({ observation, spoken, words }) =>
+      observation.id === id && spoken && words.some(word => SENSES.has(word))
+  )
+
 /** "Smells like eggs" speaks of the smell; "mold in the jar" only says where. */
 function aboutAnother({ names, tokens }: Scene, { observation }: Phrase): boolean {
   return names.some(
     ({ from, meanings }) =>
       !meanings.some(({ observation: { kind } }) => kind === 'measure') &&
       !PLACES.has(tokens[from - 1]?.word ?? '') &&
+      !BREWS.has(tokens[from]?.word ?? '') &&
       !meanings.some(meaning => meaning.observation === observation)
   )
 }

@@ -1,9 +1,11 @@
 import type { MeasureObservation } from '../../tree/observation.ts'
+import { ageAt } from './ages.ts'
 import type { InstrumentWords } from './instruments.ts'
-import { LIGHT_BESIDE_READINGS } from './lexicon.ts'
+import { LIGHT_BESIDE_READINGS, OWNERS, PERSONS, SAYING, SMALL_WORDS } from './lexicon.ts'
 import type { Token } from './normal.ts'
 import type { Scene } from './scene.ts'
 import { DEGREE_UNITS, DEGREE_WORDS, ownUnit, type SpokenUnit, UNIT_WORDS } from './typed-units.ts'
+import { isDanger } from './worry.ts'
 
 /** A measure with the words that name it and its instruments. */
 export interface Measure {
@@ -29,31 +31,44 @@ export function unitsFor(
   measures: readonly Measure[],
   paired?: SpokenUnit
 ): readonly UnitFound[] {
-  const found = (units: readonly SpokenUnit[], clear: boolean): readonly UnitFound[] =>
+  const foundIn = (units: readonly SpokenUnit[], clear: boolean): readonly UnitFound[] =>
     [...new Set(units)].flatMap(spoken =>
       measures
         .filter(({ observation }) => observation.unit === spoken.unit)
         .map(measure => ({ measure, spoken, clear, bare: false }))
     )
-  if (paired) return found([paired], true)
+  if (paired) return foundIn([paired], true)
   const { tokens } = scene
+  const next = tokens[at + 1]
+  // "Since 3 am", "my mom is 71", "2 strips", "fever 103".
+  if (next?.word === 'oclock' || ageAt(tokens, at) || countsTools(tokens, at, measures)) return []
+  const found = (units: readonly SpokenUnit[], clear: boolean): readonly UnitFound[] =>
+    foundIn(units, clear).filter(({ spoken }) => !ofPerson(scene) || OF_JAR.has(spoken.unit))
   const degrees = DEGREE_WORDS.has(tokens[at + 1]?.word ?? '')
   const after = UNIT_WORDS.get(tokens[degrees ? at + 2 : at + 1]?.word ?? '')
   const before = unitBefore(tokens, at)
   if (after && before && after !== before) return found([after, before], false)
-  if (after) return found([after], true)
+  // "She is 9 days old" is somebody's age.
+  const owner = tokens[at - 1]?.word ?? ''
+  if (after) return found([after], OWNERS.has(owner) || !PERSONS.has(owner))
   if (before) return found([before], before.standsFirst)
   if (degrees) return found(DEGREE_UNITS, false)
   const named = measures.filter(({ observation }) =>
     scene.names.some(({ meanings }) => meanings.some(each => each.observation === observation))
   )
-  if (named.length > 0) return named.flatMap(measure => own(measure, true, false))
+  if (named.length > 0) {
+    // "Strip 2" may be the second strip.
+    const said =
+      !Number.isInteger(tokens[at]?.number) || tokens.some(({ word }) => SAYING.has(word))
+    return named.flatMap(measure => own(measure, said, false))
+  }
+  if (countsOther(tokens, at, measures)) return []
   const elsewhere = tokens.flatMap(({ word }) => (word.length > 1 ? [UNIT_WORDS.get(word)] : []))
   const units = elsewhere.filter(unit => unit !== undefined)
   if (units.length > 0) return found(units, false)
   const alone =
     scene.spots.length === 0 && tokens.filter(({ number }) => number !== undefined).length <= 1
-  return !alone || countsOther(tokens, at, measures) ? [] : bareFor(tokens, measures)
+  return alone ? bareFor(tokens, measures) : []
 }
 
 function own(measure: Measure, clear: boolean, bare: boolean): readonly UnitFound[] {
@@ -72,12 +87,39 @@ function unitBefore(tokens: readonly Token[], at: number): SpokenUnit | undefine
   return undefined
 }
 
-/** "2 jars": the number counts something that is no measure. */
+/** "2 jars", "my page 3": the number counts something that is no measure. */
 function countsOther(tokens: readonly Token[], at: number, measures: readonly Measure[]): boolean {
-  const next = tokens[at + 1]?.word
-  if (next === undefined || LIGHT_BESIDE_READINGS.has(next)) return false
-  return !measures.some(({ instruments }) => [...instruments.values()].some(own => own.has(next)))
+  return tokens.some(
+    ({ word, number }, index) =>
+      index !== at &&
+      number === undefined &&
+      !SMALL_WORDS.has(word) &&
+      !UNIT_WORDS.has(word) &&
+      !isTool(word, measures)
+  )
 }
+
+const isTool = (word: string, measures: readonly Measure[]): boolean =>
+  measures.some(({ instruments }) => [...instruments.values()].some(own => own.has(word)))
+
+/** "2 strips" counts them. */
+function countsTools(tokens: readonly Token[], at: number, measures: readonly Measure[]): boolean {
+  const { word = '', raw = '' } = tokens[at + 1] ?? {}
+  const tool = isTool(word, measures) || measures.some(({ names }) => names.has(word))
+  return word !== raw && tool && !UNIT_WORDS.has(word) && Number.isInteger(tokens[at]?.number)
+}
+
+/** What is measured of a jar, whatever befalls a person. */
+const OF_JAR: ReadonlySet<string> = new Set(['ph', 'percent'])
+
+/** A danger sign of a person is told: "fever 103 F", "throwing up for 3 days". */
+const ofPerson = ({ spots }: Scene): boolean =>
+  spots.some(({ meanings }) =>
+    meanings.some(
+      ({ observation, answer }) =>
+        observation.about === 'person' && answer !== null && isDanger(observation, answer)
+    )
+  )
 
 /** A number alone: any measure, or those whose instrument is named. */
 function bareFor(tokens: readonly Token[], measures: readonly Measure[]): readonly UnitFound[] {

@@ -17,6 +17,13 @@ export function isDanger(observation: Observation, answer: string): boolean {
   return all.some(({ id, danger }) => id === answer && danger)
 }
 
+/** Whether a fact tells of a danger sign that it is there. */
+export function isDangerFact(tree: Tree, { observation: id, answer }: Fact): boolean {
+  const observation = tree.observations[id]
+  const [told, value] = toldIn(answer)
+  return observation !== undefined && value === 'yes' && isDanger(observation, told)
+}
+
 /** Compares facts, most worrying first: danger signs, then the order of the walk and of the authors. */
 export function byWorry(tree: Tree): (a: Fact, b: Fact) => number {
   const order = Object.keys(tree.observations)

@@ -59,7 +59,7 @@ describe('what is ruled out is never taken as seen', () => {
   })
 
   test('a danger sign is ruled out by hand: one of its phrases is not all of it', () => {
-    for (const line of ['no maggots', 'no chest pain', 'no kids']) {
+    for (const line of ['no maggots', 'no kids']) {
       const [first] = offered(reader, line)
       expect(Object.values(first?.answer ?? {}), line).toEqual(['no'])
       expect(sureOf(reader, line), line).toEqual([])

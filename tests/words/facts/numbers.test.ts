@@ -104,7 +104,7 @@ describe('a reading that is not clear is only offered', () => {
   })
 
   test.each([
-    'about 9 days',
+    'around 9 days',
     'ph under 4',
     'ph dropped from 4.1 to 3.2',
     'noticed it 2 days ago',

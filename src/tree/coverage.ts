@@ -1,4 +1,4 @@
-import type { Range } from '../tree/observation.ts'
+import type { Range } from './observation.ts'
 
 /** A cut in a measure's line: just below the number (0) or just above it (1). */
 type Cut = readonly [at: number, side: 0 | 1]

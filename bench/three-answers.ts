@@ -1,0 +1,29 @@
+import type { Tree } from '../src/tree/tree.ts'
+import { rule, type Sketch, sketch } from '../tests/helpers/sketch.ts'
+
+/** So many questions in a row, each with three answers; every answer leads on, and the first of all decides. */
+export function threeAnswers(count: number): Tree {
+  const questions: Record<string, Sketch[string]> = {}
+  const usual: Record<string, string> = {}
+  for (let at = 0; at < count; at++) {
+    const leads = at + 1 < count ? `→ q${at + 1}` : '= normal-growth'
+    questions[`q${at}`] = {
+      '!dry': `+likely-mold ${leads}`,
+      wet: leads,
+      unsure: `+wait-and-recheck ${leads}`
+    }
+    usual[`q${at}`] = 'wet'
+  }
+  const choice = (observation: string, answer: string) =>
+    ({ kind: 'choice', observation, among: [answer] }) as const
+  const rules = Array.from({ length: count }, (_, at) => [
+    rule(`dry-${at}`, [choice(`q${at}`, 'dry')], { kind: 'at-least', verdict: 'likely-mold' }),
+    rule(
+      `unsure-${at}`,
+      [choice(`q${at}`, 'unsure')],
+      { kind: 'at-most', verdict: 'wait-and-recheck' },
+      { restUsual: true }
+    )
+  ]).flat()
+  return sketch(questions, { usual, rules })
+}

@@ -1,0 +1,60 @@
+import { z } from 'zod'
+import type { Tree } from '../tree/tree.ts'
+import { meaningFingerprint, spokenFingerprint } from './fingerprint.ts'
+
+/** A published edition: what a tree meant and said on the day it was frozen. */
+export interface PublishedEdition {
+  readonly tree: Tree
+  /** By language tag, then by namespace. */
+  readonly texts: Readonly<Record<string, Readonly<Record<string, unknown>>>>
+  readonly sources: Readonly<Record<string, unknown>>
+  /** SHA-256 of each drawing that it showed, by picture id. */
+  readonly pictures: Readonly<Record<string, string>>
+  /** The day, as YYYY-MM-DD. */
+  readonly publishedOn: string
+  /** SHA-256 over texts, sources and pictures. */
+  readonly spoken: string
+}
+
+const texts = z.record(z.string(), z.record(z.string(), z.unknown()))
+
+/** As much of its shape as opening it hangs on; its fingerprints vouch for the rest. */
+const editionSchema = z.object({
+  tree: z.looseObject({
+    id: z.string(),
+    edition: z.number().int().positive(),
+    fingerprint: z.string(),
+    questions: z.record(z.string(), z.unknown()),
+    observations: z.record(z.string(), z.unknown())
+  }),
+  texts,
+  sources: z.record(z.string(), z.unknown()),
+  pictures: z.record(z.string(), z.string()),
+  publishedOn: z.iso.date(),
+  spoken: z.string()
+})
+
+/** Where an edition stands in a project. */
+export const editionPath = (tree: string, edition: number): string =>
+  `trees/editions/${tree}@${edition}.json`
+
+/** Reads an edition's file; null when it is none. */
+export function readEdition(text: string): PublishedEdition | null {
+  try {
+    const read = editionSchema.safeParse(JSON.parse(text))
+    return read.success ? (read.data as unknown as PublishedEdition) : null
+  } catch {
+    return null
+  }
+}
+
+/** What of a frozen edition is no longer what was published. */
+export async function changedIn(
+  edition: PublishedEdition
+): Promise<readonly ('meaning' | 'words')[]> {
+  const { tree, spoken } = edition
+  return [
+    ...((await meaningFingerprint(tree)) === tree.fingerprint ? [] : (['meaning'] as const)),
+    ...((await spokenFingerprint(edition)) === spoken ? [] : (['words'] as const))
+  ]
+}

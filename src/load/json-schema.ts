@@ -1,0 +1,93 @@
+import { z } from 'zod'
+import type { FileKind } from './kinds-of-file.ts'
+import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { observationsSchema } from './schemas/observations.ts'
+import { officePackSchema } from './schemas/office-pack.ts'
+import { rulesSchema } from './schemas/rules.ts'
+import { sourcesSchema } from './schemas/sources.ts'
+import { pieceSchema, treeSchema } from './schemas/tree.ts'
+import { verdictsSchema } from './schemas/verdicts.ts'
+
+/** The format of one kind of authored file, as an editor can read it. */
+export interface JsonSchema {
+  /** The name of its file. */
+  readonly name: string
+  /** The authored files that it describes. */
+  readonly describes: string
+  /** Its text: draft 2020-12. */
+  readonly text: string
+}
+
+interface Format {
+  readonly stem: string
+  readonly describes: string
+  readonly title: string
+  readonly schema: z.ZodType
+}
+
+type Group = Record<string, unknown>
+
+const yaml = (stem: string, describes: string, title: string, schema: z.ZodType): Format => ({
+  stem,
+  describes: `${describes}.yaml`,
+  title,
+  schema
+})
+const words = (stem: string, file: string, schema: z.ZodType): Format => ({
+  stem: `locale-${stem}`,
+  describes: `locales/<language>/${file}.json`,
+  title: `Words in one language: ${stem}`,
+  schema
+})
+
+const FORMATS: readonly Format[] = [
+  yaml('observations', 'shared/observations', 'Every observation there is', observationsSchema),
+  yaml('verdicts', 'shared/verdicts', 'The verdicts of each track', verdictsSchema),
+  yaml('sources', 'shared/sources', 'Every source that is cited', sourcesSchema),
+  yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
+  yaml('tree', 'trees/<id>', 'One tree', treeSchema),
+  yaml('rules', 'trees/<id>.rules', 'The rules of one tree', rulesSchema),
+  {
+    stem: 'office',
+    describes: 'public/office.json',
+    title: 'Numbers, hours and referrals of one office',
+    schema: officePackSchema
+  },
+  ...Object.entries(LOCALE_SCHEMAS).map(([stem, schema]) => words(stem, stem, schema)),
+  words('tree', '<id>', treeWordsSchema)
+]
+
+/** The schemas of all authored formats, made of those that loading checks with. */
+export function jsonSchemas(): readonly JsonSchema[] {
+  return FORMATS.map(({ stem, describes, title, schema }) => {
+    const made: Group = z.toJSONSchema(schema, { io: 'input', override: withoutNoise })
+    const { $schema, ...rest } = describes.endsWith('.json') ? withSchemaKey(made) : made
+    const text = JSON.stringify({ $schema, title, description: describes, ...rest }, null, 2)
+    return { name: `${stem}.schema.json`, describes, text: `${text}\n` }
+  })
+}
+
+/** The file that holds the schema for a kind of file; null for what nobody writes by hand. */
+export function schemaFileFor(file: FileKind): string | null {
+  if (file.kind === 'edition' || file.kind === 'withdrawn') return null
+  if (file.kind !== 'words') return `${file.kind}.schema.json`
+  return `locale-${Object.hasOwn(LOCALE_SCHEMAS, file.stem) ? file.stem : 'tree'}.schema.json`
+}
+
+/** That a whole number is one that a computer can count tells an author nothing. */
+function withoutNoise({ jsonSchema }: { jsonSchema: { maximum?: number } }): void {
+  if (jsonSchema.maximum === Number.MAX_SAFE_INTEGER) delete jsonSchema.maximum
+}
+
+/** A file of JSON names its schema in a key, where one of YAML does so in a comment. */
+function withSchemaKey(schema: Group): Group {
+  const own = { $schema: { type: 'string', description: 'Where this schema stands, for editors.' } }
+  const { properties, propertyNames } = schema as { properties?: Group; propertyNames?: unknown }
+  return {
+    ...schema,
+    properties: { ...own, ...properties },
+    ...(propertyNames !== undefined && {
+      propertyNames: { anyOf: [{ const: '$schema' }, propertyNames] }
+    })
+  }
+}

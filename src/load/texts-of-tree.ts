@@ -1,0 +1,27 @@
+import type { Tree } from '../tree/tree.ts'
+
+type Texts = Readonly<Record<string, unknown>>
+
+/** Of one language's texts those that a tree can say, by namespace; the screens' own are left out. */
+export function textsOf(tree: Tree, words: Texts): Texts {
+  const named = namedIn(tree)
+  return {
+    observations: pick(words.observations, new Set(Object.keys(tree.observations))),
+    verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
+    steps: pick(words.steps, named),
+    notes: pick(words.notes, named),
+    [tree.id]: words[tree.id]
+  }
+}
+
+/** Every name that a tree uses: its observations, notes, steps, sources. The rules say nothing to anybody. */
+export function namedIn(tree: Tree): ReadonlySet<string> {
+  const names = JSON.stringify({ ...tree, rules: [] }).match(/"[a-z0-9-]+"/g) ?? []
+  return new Set(names.map(name => name.slice(1, -1)))
+}
+
+/** Of a group of things by name those that are wanted. */
+export function pick<T>(all: unknown, wanted: ReadonlySet<string>): Readonly<Record<string, T>> {
+  const entries = Object.entries((all ?? {}) as Record<string, T>)
+  return Object.fromEntries(entries.filter(([id]) => wanted.has(id)))
+}

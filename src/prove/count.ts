@@ -1,0 +1,29 @@
+import type { Diagrams } from '../tree/diagram.ts'
+
+/** In how many sets of answers a diagram gives each level: exact, by level. Sets of answers, not callers. */
+export function countLevels(diagrams: Diagrams, diagram: number): ReadonlyMap<number, bigint> {
+  const { sizes } = diagrams
+  // How many ways there are to answer the variables from one on.
+  const ways: bigint[] = [1n]
+  for (const size of [...sizes].reverse()) ways.unshift((ways[0] as bigint) * BigInt(size))
+  const between = (from: number, to: number): bigint =>
+    (ways[from] as bigint) / (ways[to] as bigint)
+  const known = new Map<number, ReadonlyMap<number, bigint>>()
+  const visit = (at: number): ReadonlyMap<number, bigint> => {
+    if (diagrams.isConstant(at)) return new Map([[at, 1n]])
+    const before = known.get(at)
+    if (before !== undefined) return before
+    const top = diagrams.variableOf(at)
+    const sums = new Map<number, bigint>()
+    for (const child of diagrams.childrenOf(at)) {
+      const skipped = between(top + 1, diagrams.variableOf(child))
+      for (const [level, count] of visit(child)) {
+        sums.set(level, (sums.get(level) ?? 0n) + count * skipped)
+      }
+    }
+    known.set(at, sums)
+    return sums
+  }
+  const skipped = between(0, diagrams.variableOf(diagram))
+  return new Map([...visit(diagram)].map(([level, count]) => [level, count * skipped]))
+}

@@ -1,0 +1,104 @@
+import { rank } from '../../tree/effective.ts'
+import { effectsOf } from '../../tree/effects.ts'
+import type { Lens } from '../../tree/lens.ts'
+import type { ChoiceObservation } from '../../tree/observation.ts'
+import type { Question } from '../../tree/tree.ts'
+import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
+import { found } from '../found.ts'
+import { lensesOf, notesOf, passing } from '../lenses.ts'
+import { isReached } from '../one-unusual.ts'
+import type { Property } from '../property.ts'
+import { standing } from '../proved.ts'
+
+/**
+ * Of every question some answer changes an outcome or a note, with all else that is told the same; of
+ * one asked after the outcome, a note.
+ */
+export const noIdleQuestion: Property = {
+  id: 'no-idle-question',
+  kind: 'shape',
+  needsWalks: true,
+  prove(made, places) {
+    const { questions, after } = made.tree
+    const idle = ({ id, asks }: Question, at: string) => [
+      found('idle-question', places[`${at}/${id}`], { question: id, observation: asks })
+    ]
+    return standing(this.id, this.kind, [
+      ...Object.values(questions)
+        // Of a question that nobody is ever asked another property speaks.
+        .filter(({ id }) => isReached(made, id))
+        .map(one => (matters(made, one) ? [] : idle(one, 'questions'))),
+      ...after.map(one => (changesNotes(one) ? [] : idle(one, 'after')))
+    ])
+  }
+}
+
+function matters(made: TreeDiagrams, question: Question): boolean {
+  const asked = made.tree.observations[question.asks]
+  if (asked?.kind === 'choice' && asked.settles !== undefined) {
+    return settles(made, question, asked, asked.settles)
+  }
+  const indexes = made.variables.flatMap(({ observation }, index) =>
+    observation === question.asks ? [index] : []
+  )
+  return nearestFirst(made, question).some(lens =>
+    indexes.some(index => mattersOn(made, question.id, lens, index))
+  )
+}
+
+/** The notes of the question's own answers first: most questions show there that they matter. */
+function nearestFirst(made: TreeDiagrams, question: Question): readonly Lens[] {
+  const own = new Set(notesOf(question))
+  const isOwn = (lens: Lens) => typeof lens === 'object' && own.has(lens.note)
+  const all = lensesOf(made.tree)
+  return [...all.filter(isOwn), ...all.filter(lens => !isOwn(lens))]
+}
+
+/** Whether another answer from the question on, to what went before the same, gives another level. */
+function mattersOn(made: TreeDiagrams, question: string, lens: Lens, index: number): boolean {
+  const onward = made.from(question, lens)
+  return (made.variables[index]?.values ?? []).some((_, value) => {
+    const told = made.diagrams.restrict(onward, index, value)
+    return told !== onward && made.instead(lens, question, told) !== made.of(lens)
+  })
+}
+
+/** Whether a second answer given at the question changes what came of the first. */
+function settles(
+  made: TreeDiagrams,
+  question: Question,
+  settler: ChoiceObservation,
+  settled: string
+): boolean {
+  const { diagrams, variables } = made
+  const first = made.tree.observations[settled] as ChoiceObservation
+  const index = made.indexOf(settled)
+  if (index === undefined) return false
+  const values = variables[index]?.values ?? []
+  const asked = passing(made, question.id)
+  const rankOf = (value: number) => rank(first, values[value]?.answer as string)
+  return lensesOf(made.tree).some(lens =>
+    values.some((_, told) =>
+      settler.answers.some(({ standsFor = '' }) => {
+        const second = values.findIndex(({ answer }) => answer === standsFor)
+        if (second < 0 || rankOf(second) >= rankOf(told)) return false
+        const [here, before, after] = [
+          diagrams.restrict(asked, index, told),
+          diagrams.restrict(made.of(lens), index, told),
+          diagrams.restrict(made.of(lens), index, second)
+        ]
+        return (
+          diagrams.combine([here, before, after], ([is, a, b]) => (is === 1 && a !== b ? 1 : 0)) !==
+          0
+        )
+      })
+    )
+  )
+}
+
+function changesNotes(question: Question): boolean {
+  // Signs add their notes beside each other; of any other kind one answer's notes count.
+  if (question.kind === 'signs') return notesOf(question).length > 0
+  const all = effectsOf(question).map(({ notes }) => [...notes].sort().join(' '))
+  return new Set(all).size > 1
+}

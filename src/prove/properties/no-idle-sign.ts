@@ -1,0 +1,42 @@
+import { emergencySigns } from '../../tree/emergency.ts'
+import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
+import { found } from '../found.ts'
+import { lensesOf } from '../lenses.ts'
+import type { Property } from '../property.ts'
+import { standing } from '../proved.ts'
+
+/** Every sign of a screen changes some outcome or note, with all else that is told the same. */
+export const noIdleSign: Property = {
+  id: 'no-idle-sign',
+  kind: 'shape',
+  needsWalks: true,
+  prove(made, places) {
+    const read = variablesRead(made)
+    const emergencies = emergencySigns(made.tree)
+    const isEmergency = (observation: string, sign: string) =>
+      emergencies.some(each => each.observation === observation && each.sign === sign)
+    const cases = made.variables.flatMap(({ observation, sign }, index) => {
+      if (sign === undefined) return []
+      if (read.has(index) || isEmergency(observation, sign)) return [[]]
+      const asked = Object.values(made.tree.questions).find(({ asks }) => asks === observation)
+      const place = places[`questions/${asked?.id}/${sign}`] ?? places[`questions/${asked?.id}`]
+      return [[found('idle-sign', place, { observation, sign })]]
+    })
+    return standing(this.id, this.kind, cases)
+  }
+}
+
+/** The coordinates that some side of the outcome depends on: a reduced diagram names no others. */
+function variablesRead(made: TreeDiagrams): ReadonlySet<number> {
+  const { diagrams } = made
+  const seen = new Set<number>()
+  const read = new Set<number>()
+  const visit = (at: number): void => {
+    if (seen.has(at) || diagrams.isConstant(at)) return
+    seen.add(at)
+    read.add(diagrams.variableOf(at))
+    for (const child of diagrams.childrenOf(at)) visit(child)
+  }
+  for (const lens of lensesOf(made.tree)) visit(made.of(lens))
+  return read
+}

@@ -1,0 +1,42 @@
+import type { FindingCode } from '../findings/catalogue.ts'
+import type { Facts, Finding } from '../findings/finding.ts'
+import type { Places } from '../findings/place.ts'
+import type { Answers } from '../tree/answers.ts'
+import type { Variable } from '../tree/space.ts'
+import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
+import { found, shownBy } from './found.ts'
+import { everything } from './open.ts'
+import { completed, shortestTo } from './witness.ts'
+
+/** The set of fewest unusual answers, one of them fixed, for which a diagram gives a wanted level. */
+export function answersTo(
+  made: TreeDiagrams,
+  diagram: number,
+  wanted: (level: number) => boolean,
+  index: number,
+  value: number
+): Answers | undefined {
+  const open = everything(made)
+  const choice = shortestTo(made, diagram, open, wanted)
+  return choice && completed(made, new Map([...choice, [index, value]]), open)
+}
+
+/** What one answer to one observation brings about, at the first question that asks it. */
+export function ofAnswer(
+  code: FindingCode,
+  made: TreeDiagrams,
+  { observation, sign }: Variable,
+  answer: string,
+  places: Places,
+  answers: Answers,
+  facts: Facts
+): Finding {
+  const asked = Object.values(made.tree.questions).find(({ asks }) => asks === observation)
+  const finding = found(code, places[`questions/${asked?.id}`], {
+    observation,
+    sign: sign ?? '',
+    answer,
+    ...facts
+  })
+  return shownBy(made.tree, answers, finding)
+}

@@ -1,0 +1,27 @@
+import { useEffect } from 'preact/hooks'
+import { useSpeech } from './setting.tsx'
+import { StepHeading } from './step-heading.tsx'
+import { Text } from './text.tsx'
+
+/** What stands in place of a tree that was withdrawn: no question, no answer; the foot has the numbers. */
+export function Withdrawn({ tree, on, quiet }: { tree: string; on: string; quiet: boolean }) {
+  const { words } = useSpeech()
+  const title = words.t(`${tree}:title`)
+  const heading = words.t('ui:withdrawn.heading')
+  useEffect(() => {
+    document.title = `${heading} · ${title} · Jarside`
+  }, [heading, title])
+  return (
+    <section class="withdrawn" data-withdrawn={tree}>
+      <StepHeading step="withdrawn" quiet={quiet}>
+        <Text k="ui:withdrawn.heading" />
+      </StepHeading>
+      <p class="notice">
+        {title} · {on}
+      </p>
+      <p>
+        <Text k="ui:withdrawn.say" />
+      </p>
+    </section>
+  )
+}

@@ -1,0 +1,45 @@
+import type { Candidate } from './fact.ts'
+import { AGES, BELOW, FROM, HAS, LIGHT_BESIDE_READINGS, PERSONS } from './lexicon.ts'
+import { factOf } from './meaning.ts'
+import { type Token, tokensOf } from './normal.ts'
+import type { PhraseBook } from './phrase-book.ts'
+import type { Scene } from './scene.ts'
+import { covers } from './spot.ts'
+import { UNIT_WORDS } from './typed-units.ts'
+
+const OLDEST = 120
+
+/** Whether the number at a place is how old somebody is: "my mom is 71", "70 years old". */
+export function ageAt(tokens: readonly Token[], at: number): boolean {
+  const number = tokens[at]?.number ?? -1
+  if (!Number.isInteger(number) || number < 0 || number > OLDEST) return false
+  const [before = '', next = ''] = [tokens[at - 1]?.word, tokens[at + 1]?.word]
+  if (AGES.has(next) || AGES.has(before)) return true
+  if (UNIT_WORDS.has(next) || (next !== '' && !LIGHT_BESIDE_READINGS.has(next))) return false
+  return PERSONS.has(before) || (HAS.has(before) && ofPerson(tokens, at, before))
+}
+
+const ofPerson = (tokens: readonly Token[], at: number, has: string): boolean =>
+  has === 'tengo' || tokens.slice(0, at).some(({ word }) => PERSONS.has(word))
+
+/** Opens the reading of ages: one that the authors' own phrases bound offers their signs, never sure. */
+export function openAges(book: PhraseBook): (scene: Scene) => readonly Candidate[] {
+  const bounds = book.phrases.flatMap(meaning => {
+    if (!meaning.spoken || meaning.observation.about !== 'person') return []
+    const words = tokensOf(meaning.text)
+    const bound = words.find(({ number }) => number !== undefined)?.number
+    const from = words.some(({ word }) => FROM.has(word))
+    const below = words.some(({ word }) => BELOW.has(word))
+    return bound === undefined || from === below ? [] : [{ meaning, bound, from }]
+  })
+  return ({ tokens, spots }) =>
+    tokens.flatMap(({ number }, at) => {
+      if (number === undefined || spots.some(spot => covers(spot, at)) || !ageAt(tokens, at)) {
+        return []
+      }
+      return bounds.flatMap(({ meaning, bound, from }): readonly Candidate[] => {
+        const fact = from === number >= bound ? factOf(meaning, 'yes') : null
+        return fact ? [{ ...fact, matched: meaning.text, sure: false }] : []
+      })
+    })
+}

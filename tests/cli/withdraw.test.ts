@@ -1,0 +1,77 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { browserBundle } from '../../src/cli/browser-bundle.ts'
+import { embedTrees } from '../../src/cli/embed-bundle.ts'
+import { runCommand } from './run-command.ts'
+
+const own = mkdtempSync(join(tmpdir(), 'jarside-withdrawn-'))
+const here = (...args: readonly string[]) => runCommand([...args, '--in', own])
+
+beforeAll(async () => {
+  for (const folder of ['trees', 'shared', 'locales', 'public']) {
+    cpSync(folder, join(own, folder), { recursive: true })
+  }
+  const why = ['--because', 'the limit at day seven is wrong']
+  expect(await here('withdraw', 'kombucha-jar', ...why)).toEqual({
+    code: 0,
+    errors: '',
+    output:
+      'kombucha-jar is withdrawn up to edition 1 (trees/withdrawn.json). Build and put it up now.\n' +
+      'It ends with `edition: 2` in trees/kombucha-jar.yaml.\n'
+  })
+})
+afterAll(() => rmSync(own, { recursive: true, force: true }))
+
+describe('a withdrawn tree', () => {
+  test('is walked by nobody, who gets the reason and the numbers instead', async () => {
+    const { code, output, errors } = await here('walk', 'kombucha-jar', '--given', 'day=9')
+    expect({ code, output }).toEqual({ code: 1, output: '' })
+    expect(errors).toContain('was withdrawn on 2026-11-25: the limit at day seven is wrong')
+    expect(errors).toContain('1-800-222-1222')
+  })
+
+  test('is printed on no sheet', async () => {
+    const { code, output } = await here(
+      'handout',
+      'kombucha-jar',
+      '--all',
+      '--out',
+      join(own, 'sheets')
+    )
+    expect({ code, output }).toEqual({ code: 1, output: '' })
+  })
+
+  test('gives nothing of itself to the pages, the kiosk or the embed', async () => {
+    const bundle = await browserBundle(own)
+    expect(bundle.catalogue.trees.map(({ id, withdrawn }) => [id, withdrawn])).toEqual([
+      ['kombucha-jar', '2026-11-25']
+    ])
+    expect([bundle.trees, bundle.words, bundle.drawings, bundle.said]).toEqual([{}, {}, {}, {}])
+    expect(embedTrees(bundle)).toEqual({})
+    // The reason is for those who mend it: no file that is given out holds it.
+    expect(JSON.stringify(bundle)).not.toContain('day seven is wrong')
+  })
+
+  test('stands again with a newer edition, and with no older one', async () => {
+    const tree = join(own, 'trees/kombucha-jar.yaml')
+    const text = readFileSync(tree, 'utf8')
+    writeFileSync(tree, text.replace(/^edition: 1$/m, 'edition: 2'))
+    try {
+      expect((await here('walk', 'kombucha-jar', '--given', 'day=9')).code).toBe(0)
+      expect(Object.keys((await browserBundle(own)).trees)).toEqual(['kombucha-jar'])
+    } finally {
+      writeFileSync(tree, text)
+    }
+    expect((await here('walk', 'kombucha-jar', '--given', 'day=9')).code).toBe(1)
+  })
+
+  test('is not withdrawn without a reason', async () => {
+    const { code, errors } = await here('withdraw', 'kombucha-jar')
+    expect({ code, errors }).toEqual({
+      code: 2,
+      errors: 'Say why, for those who mend it: `--because <why>`.\n'
+    })
+  })
+})

@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest'
+import { isInterval } from '../../../src/tree/answers.ts'
+import { measured } from '../../../src/tree/tell.ts'
+import { offered, shippedReader, sureOf } from './shipped-reader.ts'
+
+const { tree, reader } = await shippedReader()
+const facts = (line: string) =>
+  offered(reader, line).map(({ observation, answer }) => ({ observation, answer }))
+const readings = (line: string) => facts(line).filter(({ answer }) => isInterval(answer))
+
+function reading(observation: string, value: number) {
+  const measure = tree.observations[observation]
+  if (measure?.kind !== 'measure') throw new Error(`${observation} is no measure`)
+  return { observation, answer: measured(measure, value) }
+}
+
+describe('only words of the side or the light tell that look', () => {
+  test.each([
+    'flat and wet',
+    'wet and flat',
+    'shiny',
+    'flat folds',
+    'flat ridges',
+    'brilla',
+    'standing up',
+    'hairs or powder'
+  ])('%j is never taken as the look from the side', line => {
+    expect(sureOf(reader, line).map(({ observation }) => observation)).not.toContain('side-light')
+  })
+
+  test.each(['flat and wet', 'shiny', 'flat folds'])('%j offers the surface first', line => {
+    expect(facts(line)[0]?.observation).toBe('surface-texture')
+    expect(sureOf(reader, line)).toEqual([])
+  })
+
+  test.each([
+    ['shiny from the side', 'wet-and-flat'],
+    ['it is shiny in the light', 'wet-and-flat'],
+    ['flat folds from the side', 'flat-ridges'],
+    ['se ven pelos de lado', 'hairs-or-powder']
+  ])('%j is what the light showed', (line, answer) => {
+    expect(sureOf(reader, line)).toEqual([{ observation: 'side-light', answer }])
+  })
+})
+
+describe('an age, a fever or a count is no reading of the jar', () => {
+  test.each([
+    'my mom is 71',
+    'my mom, 71',
+    "I'm 67",
+    'she is 70 years old',
+    'fever 103',
+    'fever of 103 F',
+    'throwing up for 3 days',
+    'since 3 am',
+    '3 kids',
+    '2 strips',
+    'mi mamá tiene 71 años',
+    'tengo 67'
+  ])('%j', line => expect(readings(line)).toEqual([]))
+
+  test.each(['my mom is 71', "I'm 67", 'she is 70 years old', 'my son is six', 'tengo 67'])(
+    '%j offers both signs of a higher risk, and takes none',
+    line => {
+      expect(facts(line)).toEqual([
+        { observation: 'people-signs', answer: { 'at-risk-drank': 'yes' } },
+        { observation: 'people-signs', answer: { 'at-risk-will-drink': 'yes' } }
+      ])
+      expect(sureOf(reader, line)).toEqual([])
+    }
+  )
+
+  test('between the two bounds an age offers nothing', () => {
+    expect(facts('my mom is 40')).toEqual([])
+    expect(facts('she is 64')).toEqual([])
+  })
+})
+
+describe('small words around a fact leave it clear', () => {
+  test.each([
+    ['I started nine days ago', 9],
+    ['nine days', 9],
+    ['about nine days now', 9],
+    ['lleva doce días', 12],
+    ['empecé hace nueve días', 9],
+    ['twenty-one days', 21],
+    ['thirty one days', 31],
+    ['veintiún días', 21],
+    ['treinta y un días', 31]
+  ])('%j', (line, days) => expect(sureOf(reader, line)).toEqual([reading('day', days)]))
+
+  test.each(['strip 3.4', 'the strip says 3.4', 'la tira marca 3.4'])('%j', line => {
+    expect(sureOf(reader, line)).toEqual([reading('jar-ph', 3.4)])
+  })
+
+  test.each([
+    ['wet lumpy cream skin', 'surface-texture', 'wet-bumps-or-blisters'],
+    ['my lid is tight', 'container-signs', { 'tight-lid': 'yes' }],
+    ['there’s a cloth and rubber band on it', 'jar-cover', 'tight-cloth'],
+    ['huele a podrido', 'smell-and-liquid', { putrid: 'yes' }],
+    ['tiene pelitos verdes encima', 'surface-texture', 'dry-fuzzy']
+  ])('%j', (line, observation, answer) => {
+    expect(sureOf(reader, line)).toEqual([{ observation, answer }])
+  })
+
+  test.each([
+    ['day 9 or 10', reading('day', 9), reading('day', 10)],
+    ['nobody drank it', { observation: 'people-signs', answer: { 'someone-drank': 'no' } }],
+    ['no tengo tiritas', { observation: 'jar-ph', answer: 'unsure' }],
+    ['no it was 3.5', reading('jar-ph', 3.5)]
+  ])('%j is offered', (line, ...expected) => {
+    expect(facts(line)).toEqual(expect.arrayContaining(expected))
+    expect(sureOf(reader, line)).toEqual([])
+  })
+
+  test.each([
+    'if ph 3.4',
+    'last time the strip said 3.4',
+    'my neighbor started it nine days ago',
+    'it started two days ago',
+    'she is 9 days old',
+    'my neighbor’s jar is hissing',
+    'my mom’s jar is moldy',
+    'el frasco de mi vecina tiene moho',
+    'si tiene moho',
+    'used to be moldy',
+    'strip 2',
+    'maybe the lid'
+  ])('%j is never taken', line => {
+    expect(facts(line).length).toBeGreaterThan(0)
+    expect(sureOf(reader, line)).toEqual([])
+  })
+
+  test('what a sense tells before an “and” it tells after it', () => {
+    expect(sureOf(reader, 'smells like vinegar and bread')).toEqual([])
+  })
+})
+
+describe('whoever takes a number back is offered both', () => {
+  test('the correction is a reading, and not what was ruled out', () => {
+    expect(reader.read('no it was 3.5')[0]?.problem).toBeUndefined()
+    expect(facts('no it was 3.5')[0]).toEqual(reading('jar-ph', 3.5))
+  })
+
+  test('the number before it is no longer clear', () => {
+    expect(sureOf(reader, 'ph 3.1, no wait, 3.4')).toEqual([])
+    expect(readings('ph 3.1, no wait, 3.4')).toEqual(
+      expect.arrayContaining([reading('jar-ph', 3.1), reading('jar-ph', 3.4)])
+    )
+  })
+})
