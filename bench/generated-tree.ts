@@ -1,6 +1,15 @@
-import type { Observation, Range } from '../src/tree/observation.ts'
-import type { Branch, Effect, Question, SignsQuestion, Tree } from '../src/tree/tree.ts'
+import type { Observation } from '../src/tree/observation.ts'
+import type { Branch, Question, Tree } from '../src/tree/tree.ts'
 import { VERDICTS } from '../tests/helpers/verdicts.ts'
+import { GENTLE_ENDS, type Leads, layersOf, namesOf, onward } from './generated-layout.ts'
+import {
+  askedAgain,
+  gate,
+  questionOf,
+  SIGNS,
+  signsQuestion,
+  tailQuestion
+} from './generated-questions.ts'
 import { generatedRules } from './generated-rules.ts'
 import { type Pick, picks } from './pick.ts'
 
@@ -12,9 +21,6 @@ export interface Size {
   /** No order between observations, every one read again anywhere. */
   readonly hostile?: boolean
 }
-
-const SIGNS = 8
-const NOTHING: Effect = { raise: [], use: 'as-directed', notes: [] }
 
 /**
  * A tree in the shape of the shipped one: screens of signs first, each asked of everybody; then choices
@@ -77,8 +83,6 @@ function observationsOf(count: number): readonly Observation[] {
   })
 }
 
-type Leads = () => Branch['leads']
-
 function shaped({ questions }: Size, observations: readonly Observation[], pick: Pick): Question[] {
   const screens = observations.filter(({ kind }) => kind === 'signs')
   const body = observations.slice(screens.length)
@@ -106,232 +110,6 @@ function shaped({ questions }: Size, observations: readonly Observation[], pick:
   }
   for (const id of names.tails) made.push(tailQuestion(id, screens[0] as Observation))
   return made
-}
-
-/** How many questions ask each observation of the body: one the first, at most twice as many each next. */
-function layersOf(depth: number, budget: number): readonly number[] {
-  const widths = (cap: number) => {
-    let width = 1
-    return Array.from({ length: depth }, (_, at) => {
-      width = at === 0 ? 1 : Math.min(cap, width * 2)
-      return width
-    })
-  }
-  const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0)
-  if (budget < depth) throw new RangeError(`${budget} questions cannot ask ${depth} observations`)
-  let cap = 1
-  while (sum(widths(cap + 1)) <= budget && cap < budget) cap++
-  const made = [...widths(cap)]
-  // What is left over widens the last layers, one by one and round again.
-  const widest = made.filter(width => width < cap).length
-  for (let left = budget - sum(made), at = depth - 1; left > 0; left--, at--) {
-    if (at <= widest) at = depth - 1
-    made[at] = (made[at] as number) + 1
-  }
-  return made
-}
-
-interface Names {
-  readonly all: readonly string[]
-  readonly layers: readonly (readonly string[])[]
-  readonly gates: readonly string[]
-  readonly again: readonly string[]
-  readonly tails: readonly string[]
-  /** Where the gates and the questions asked again lead when nothing is wrong, in a row over the body. */
-  readonly afterGate: readonly string[]
-  readonly afterAgain: readonly string[]
-  /** Body questions whose usual way leads through a gate or a question asked again. */
-  readonly through: ReadonlyMap<string, string>
-}
-
-function namesOf(screens: number, widths: readonly number[], some: number): Names {
-  let next = 0
-  const take = (count: number) => Array.from({ length: count }, () => `q${next++}`)
-  const first = take(screens)
-  const layers = widths.map(take)
-  const [gates, again, tails] = [take(some), take(some), take(some)]
-  // From the second layer to the last but one, spread evenly.
-  const inner = layers.slice(2).flat()
-  const spread = (count: number, shift: number) =>
-    Array.from(
-      { length: count },
-      (_, at) =>
-        inner[Math.floor(((at + shift) * inner.length) / (count + 1)) % inner.length] as string
-    )
-  const [afterGate, afterAgain] = [spread(some, 0.4), spread(some, 0.8)]
-  const through = new Map<string, string>()
-  for (const [at, to] of afterGate.entries()) through.set(to, gates[at] as string)
-  for (const [at, to] of afterAgain.entries()) {
-    if (!through.has(to)) through.set(to, again[at] as string)
-  }
-  return {
-    all: [...first, ...layers.flat()],
-    layers,
-    gates,
-    again,
-    tails,
-    afterGate,
-    afterAgain,
-    through
-  }
-}
-
-/** The usual way on: to the next layer, a few times further; now and then to an end. */
-function onward(
-  { layers, through }: Names,
-  depth: number,
-  column: number,
-  turn: number,
-  pick: Pick,
-  tail: Leads
-): Branch['leads'] {
-  const here = layers[depth] as readonly string[]
-  const below = layers[depth + 1]
-  if (below === undefined) return turn === 0 ? tail() : { end: pick.from(GENTLE_ENDS) }
-  const wanted =
-    below.length > here.length ? column * Math.ceil(below.length / here.length) + turn : column
-  // Each question of the next layer is led to by one above it, whatever else is picked.
-  const owed = turn < Math.ceil(below.length / here.length) && wanted < below.length
-  const further = layers[depth + 1 + pick.below(3)] ?? below
-  const to = owed ? (below[wanted] as string) : pick.from(further)
-  return { to: through.get(to) ?? to }
-}
-
-const GENTLE_ENDS = ['normal-growth', 'normal-growth', 'wait-and-recheck'] as const
-const NOTES = ['note-a', 'note-b', 'note-c'] as const
-
-function effect(pick: Pick, worry: 'danger' | 'unsure' | 'usual'): Effect {
-  if (worry === 'usual')
-    return pick.below(4) === 0 ? { ...NOTHING, notes: [pick.from(NOTES)] } : NOTHING
-  if (worry === 'unsure') return { raise: ['wait-and-recheck'], use: 'not-yet', notes: [] }
-  return {
-    raise: [pick.from(['likely-mold', 'discard-and-sanitize'])],
-    use: 'never',
-    notes: [pick.from(NOTES)]
-  }
-}
-
-function signsQuestion(
-  id: string,
-  { id: asks, about }: Observation,
-  next: Branch['leads'],
-  tail: Leads,
-  pick: Pick
-): SignsQuestion {
-  const raise =
-    about === 'person' ? 'doctor-today' : about === 'container' ? 'pressure-hazard' : 'likely-mold'
-  const signs = Object.fromEntries(
-    Array.from({ length: SIGNS }, (_, sign) => {
-      const yes: Effect = sign < 4 ? { raise: [raise], use: 'never', notes: [] } : NOTHING
-      const unsure: Effect = { ...NOTHING, use: sign < 6 ? 'not-yet' : 'as-directed' }
-      return [`s${sign}`, { yes, unsure }]
-    })
-  )
-  const turns =
-    about === 'batch' ? [{ ...NOTHING, signs: ['s0', 's1'], orUnsure: false, leads: tail() }] : []
-  const notes = pick.below(2) === 0 ? [] : [pick.from(NOTES)]
-  return {
-    id,
-    asks,
-    kind: 'signs',
-    because: [],
-    volunteered: false,
-    signs,
-    turns,
-    otherwise: { ...NOTHING, notes, leads: next }
-  }
-}
-
-function questionOf(
-  id: string,
-  observation: Observation,
-  leads: Leads,
-  tail: Leads,
-  pick: Pick
-): Question {
-  const base = { id, asks: observation.id, because: [] }
-  const dangerous = (): Branch => ({
-    ...effect(pick, 'danger'),
-    leads: pick.below(2) === 0 ? tail() : leads()
-  })
-  const unsure = (): Branch => ({ ...effect(pick, 'unsure'), leads: leads() })
-  const usual = (): Branch => ({ ...effect(pick, 'usual'), leads: leads() })
-  if (observation.kind === 'choice') {
-    const answers = observation.answers.map(({ id: answer, danger }) => [
-      answer,
-      danger ? dangerous() : usual()
-    ])
-    return {
-      ...base,
-      kind: 'choice',
-      answers: { ...Object.fromEntries(answers), unsure: unsure() }
-    }
-  }
-  const limits = pick.below(2) === 0 ? [4] : [4, 7]
-  const ranges: Range[] = limits.map((at, index) =>
-    index === 0 ? { atMost: at } : { over: limits[index - 1] as number, atMost: at }
-  )
-  // Made first: what is owed a way may not lie behind a borderline that a count never has.
-  const notSure = unsure()
-  return {
-    ...base,
-    kind: 'measure',
-    ranges: [
-      ...ranges.map(range => ({ ...usual(), range })),
-      { ...dangerous(), range: { over: limits.at(-1) as number } }
-    ],
-    taste: [],
-    borderline: unsure(),
-    unsure: notSure
-  }
-}
-
-/** Reads the container's screen again: what it raised already needs no more questions. */
-function gate(id: string, { id: asks }: Observation, next: Branch['leads'], tail: Leads): Question {
-  const turn = { ...NOTHING, signs: ['s0', 's1', 's2', 's3'], orUnsure: false, leads: tail() }
-  return {
-    id,
-    asks,
-    kind: 'signs',
-    because: [],
-    volunteered: false,
-    signs: {},
-    turns: [turn],
-    otherwise: { ...NOTHING, leads: next }
-  }
-}
-
-/** Reads the first choice again: unsure goes its own way. */
-function askedAgain(id: string, first: Observation, next: Branch['leads'], tail: Leads): Question {
-  const answers = first.kind === 'choice' ? first.answers.map(answer => answer.id) : []
-  return {
-    id,
-    asks: first.id,
-    kind: 'choice',
-    because: [],
-    answers: {
-      ...Object.fromEntries(answers.map(answer => [answer, { ...NOTHING, leads: next }])),
-      unsure: { raise: ['wait-and-recheck'], use: 'not-yet', notes: [], leads: tail() }
-    }
-  }
-}
-
-/** Who drank from what is thrown out: the people's screen once more, and the end. */
-function tailQuestion(id: string, { id: asks }: Observation): Question {
-  const drank: Effect = { raise: ['poison-help'], use: 'never', notes: ['note-a'] }
-  return {
-    id,
-    asks,
-    kind: 'signs',
-    because: [],
-    volunteered: false,
-    signs: {
-      s5: { yes: drank, unsure: { ...NOTHING, notes: ['note-a'] } },
-      s6: { yes: { ...NOTHING, notes: ['note-a'] }, unsure: NOTHING }
-    },
-    turns: [],
-    otherwise: { ...NOTHING, leads: { end: 'discard-and-sanitize' } }
-  }
 }
 
 /** Every question asks anything, and leads to any of the next twenty. */

@@ -52,7 +52,7 @@ for (const observations of OBSERVATIONS) {
 
 const stops = []
 for (const tree of ['shape', 'hostile']) {
-  for (const questions of tree === 'shape' ? [30, 60, 100, 300] : [20, 30, 60, 100]) {
+  for (const questions of tree === 'shape' ? [100, 300, 1000, 3000, 10000] : [20, 30, 60, 100]) {
     const size = { tree, questions, observations: questions < 60 ? 10 : 20, seconds: 30 }
     const made = await alone({ work: 'diagrams', ...size })
     const search = tree === 'hostile' ? await alone({ work: 'large', ...size }) : undefined

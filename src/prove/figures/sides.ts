@@ -1,6 +1,5 @@
 import { allowedValues } from '../../tree/allowed.ts'
-import { type Answer, type Answers, isInterval, settlersOf } from '../../tree/answers.ts'
-import { bandKey } from '../../tree/bands.ts'
+import { type Answer, type Answers, settlersOf } from '../../tree/answers.ts'
 import { type Outcome, verdictsOf } from '../../tree/caution.ts'
 import { effectiveChoice } from '../../tree/effective.ts'
 import { TRACKS } from '../../tree/observation.ts'
@@ -8,6 +7,7 @@ import type { Variable } from '../../tree/space.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { levelIn } from '../replay.ts'
+import { type Coordinates, coordinatesOf } from './coordinates.ts'
 
 /** Person, container, batch and use as functions of what is not yet told: four diagrams. */
 export interface Sides {
@@ -16,9 +16,6 @@ export interface Sides {
   /** All four are decided, whatever is told next. */
   readonly settled: boolean
 }
-
-/** Which value of which coordinates an answer is. */
-type Coordinates = readonly (readonly [number, number])[]
 
 const LENSES = [...TRACKS, 'use'] as const
 
@@ -50,7 +47,7 @@ export class OpenSides {
   told(sides: Sides, observation: string, answer: Answer): Sides {
     if (this.#settled.some(variable => variable.observation === observation)) return sides
     const known = this.#values.get(observation) ?? new Map<Answer, Coordinates>()
-    const fixed = known.get(answer) ?? this.#coordinates(observation, answer)
+    const fixed = known.get(answer) ?? coordinatesOf(this.#made, observation, answer)
     this.#values.set(observation, known.set(answer, fixed))
     return this.#sides(
       sides.diagrams.map(side =>
@@ -150,23 +147,5 @@ export class OpenSides {
     }
     known.set(at, mask)
     return mask
-  }
-
-  #coordinates(id: string, answer: Answer): Coordinates {
-    const observation = this.#tree.observations[id]
-    const at = (sign: string | undefined, is: (answer: Answer) => boolean) => {
-      const index = this.#made.indexOf(id, sign)
-      const values = index === undefined ? [] : (this.#made.variables[index] as Variable).values
-      const value = values.findIndex(one => is(one.answer))
-      return index === undefined || value < 0 ? [] : [[index, value] as const]
-    }
-    if (observation?.kind === 'signs') {
-      return Object.entries(answer).flatMap(([sign, told]) => at(sign, one => one === told))
-    }
-    if (observation?.kind !== 'measure' || !isInterval(answer)) {
-      return at(undefined, one => one === answer)
-    }
-    const key = bandKey(this.#tree, observation, answer)
-    return at(undefined, one => isInterval(one) && bandKey(this.#tree, observation, one) === key)
   }
 }

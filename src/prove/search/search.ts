@@ -1,14 +1,13 @@
-import type { Lens } from '../../tree/lens.ts'
 import type { Open } from '../../tree/reach.ts'
 import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import type { Breach } from '../claim.ts'
 import { isUsual } from '../open.ts'
 import type { Choice } from '../witness.ts'
-import { type Costs, type Exit, exitsOfOne, exitsOfSigns, type Picks } from './exits.ts'
+import { Claimed } from './claimed.ts'
+import type { Costs, Exit, Picks } from './exits.ts'
 import { type Grades, gradesOf, type Levels, levelsOf } from './grades.ts'
 import { Memories } from './memories.ts'
-import { NONE, type Plan, planOf, type Spot } from './plan.ts'
-import { Remembered, type Taken } from './remembered.ts'
+import { type Plan, planOf, type Spot } from './plan.ts'
 import { type Rereading, rereadingOf } from './rereading.ts'
 
 /** What a search came to: the fewest unusual answers that break a claim, none, or too much to search. */
@@ -31,12 +30,6 @@ interface State {
   picks: Picks | null
 }
 
-interface Claimed {
-  readonly ways: readonly (readonly number[])[]
-  readonly cells: readonly (readonly (readonly number[])[])[]
-  readonly remembered: Remembered
-}
-
 /**
  * Searches a tree question by question for a walk that breaks a claim, without diagrams: linear in the
  * questions where nothing is read twice on a walk, and else where little has to be remembered.
@@ -45,7 +38,7 @@ export class Search {
   readonly plan: Plan
   readonly #made: TreeDiagrams
   readonly #rereading: Rereading
-  readonly #levels = new Map<Lens | string, Levels>()
+  readonly #levels = new Map<string, Levels>()
   readonly #claimed = new Map<string, Claimed>()
 
   constructor(made: TreeDiagrams) {
@@ -118,8 +111,8 @@ export class Search {
       for (const state of here.values()) {
         if (!on.worth(state)) continue
         const known = place < 0 ? undefined : memories.recall(state.memory, place)
-        exits ??= known === undefined ? this.#exits(at, place, claimed, open, costs) : undefined
-        const taken = known === undefined ? (exits ?? []) : [this.#again(at, known, claimed)]
+        exits ??= known === undefined ? claimed.first(at, place, open, costs) : undefined
+        const taken = known === undefined ? (exits ?? []) : [claimed.again(at, known)]
         for (const exit of taken) {
           const grade = Math.max(state.grade, exit.grade)
           if (grade >= grades.lost) continue
@@ -154,52 +147,12 @@ export class Search {
     return true
   }
 
-  /** What a question makes of answers not read before. */
-  #exits(
-    at: number,
-    place: number,
-    { ways, cells, remembered }: Claimed,
-    open: Open,
-    costs: Costs
-  ): readonly Exit[] {
-    const spot = this.plan.spots[at] as Spot
-    const grades = ways[at] ?? []
-    if (spot.variable !== NONE) {
-      return exitsOfOne(spot, grades, open, costs, value =>
-        place < 0 ? -1 : remembered.standIn(place, value)
-      )
-    }
-    const reading = (one: number) => {
-      const { cells: signs, ways: turns } = this.plan.spots[one] as Spot
-      return { cells: signs, grades: cells[one] ?? [], turns: turns.length - 1 }
-    }
-    const again = place < 0 ? [] : remembered.readings(place).map(reading)
-    return exitsOfSigns(reading(at), again, grades, open, costs)
-  }
-
-  /** What a question makes of an answer remembered. */
-  #again(at: number, known: Exit, { ways, remembered }: Claimed): Exit {
-    const { variable } = this.plan.spots[at] as Spot
-    const none = { taken: [], standIn: -1, cost: 0, picks: null }
-    if (variable !== NONE) {
-      return { ...none, way: known.standIn, grade: ways[at]?.[known.standIn] ?? 0 }
-    }
-    const { turn, grade } = known.taken[remembered.readingOf(at)] as Taken
-    return { ...none, way: turn, grade: Math.max(grade, ways[at]?.[turn] ?? 0) }
-  }
-
   #claim(grades: Grades): Claimed {
-    const known = this.#claimed.get(grades.name)
-    if (known) return known
-    const { tree } = this.#made
     const lens = JSON.stringify(grades.lens)
-    const levels = this.#levels.get(lens) ?? levelsOf(tree, this.plan, grades.lens)
+    const levels = this.#levels.get(lens) ?? levelsOf(this.#made.tree, this.plan, grades.lens)
+    const claimed =
+      this.#claimed.get(grades.name) ?? new Claimed(this.plan, this.#rereading, levels, grades)
     this.#levels.set(lens, levels)
-    const graded = (all: readonly number[]) => all.map(level => grades.of[level] ?? 0)
-    const ways = levels.ways.map(graded)
-    const cells = levels.cells.map(of => of.map(graded))
-    const remembered = new Remembered(this.plan, this.#rereading, ways, cells)
-    const claimed = { ways, cells, remembered }
     this.#claimed.set(grades.name, claimed)
     return claimed
   }
