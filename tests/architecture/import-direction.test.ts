@@ -6,21 +6,33 @@ import { describe, expect, test } from 'vitest'
 const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   tree: { folders: [], packages: [] },
   findings: { folders: ['tree'], packages: [] },
+  science: { folders: [], packages: [] },
   office: { folders: ['tree', 'findings'], packages: [] },
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
   prove: { folders: ['tree', 'findings'], packages: [] },
-  machine: { folders: ['tree'], packages: ['xstate'] },
+  machine: { folders: ['tree', 'science'], packages: ['xstate'] },
   words: { folders: ['tree', 'findings', 'office'], packages: ['i18next', 'minisearch'] },
   ui: {
-    folders: ['tree', 'office', 'machine', 'words'],
-    packages: ['preact', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
+    folders: ['tree', 'science', 'office', 'machine', 'words'],
+    packages: ['preact', 'd3-scale', 'd3-shape', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
   paper: {
     folders: ['tree', 'office', 'prove', 'words', 'ui'],
     packages: ['preact-render-to-string']
   },
   cli: {
-    folders: ['tree', 'findings', 'office', 'load', 'prove', 'machine', 'words', 'ui', 'paper'],
+    folders: [
+      'tree',
+      'findings',
+      'science',
+      'office',
+      'load',
+      'prove',
+      'machine',
+      'words',
+      'ui',
+      'paper'
+    ],
     packages: [
       'playwright-core',
       'node:crypto',
