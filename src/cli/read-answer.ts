@@ -85,7 +85,15 @@ export function readNumber(measure: MeasureObservation, digits: string): number 
 }
 
 const example = (unit: MeasureObservation['unit']): string =>
-  ({ ph: '3.9', day: '9', fahrenheit: '75', percent: '10' })[unit]
+  ({
+    ph: '3.9',
+    day: '9',
+    fahrenheit: '75',
+    percent: '10',
+    milliliter: '473',
+    gram: '45',
+    'gram-per-liter': '20'
+  })[unit]
 
 function unknown(sentence: string, said: string, names: readonly string[]): BadUse {
   const near = nearestNames(said, names)

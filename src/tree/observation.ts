@@ -46,7 +46,7 @@ export interface MeasureObservation {
   readonly kind: 'measure'
   readonly id: string
   readonly about: Track
-  /** `ph`, `day`, `fahrenheit` or `percent`. */
+  /** The unit that its readings, its span and its limits are in. */
   readonly unit: Unit
   /** No instrument: a count, which is exact. */
   readonly instruments: readonly Instrument[]
@@ -55,7 +55,14 @@ export interface MeasureObservation {
   readonly usual?: Range
 }
 
-export type Unit = 'ph' | 'day' | 'fahrenheit' | 'percent'
+export type Unit =
+  | 'ph'
+  | 'day'
+  | 'fahrenheit'
+  | 'percent'
+  | 'milliliter'
+  | 'gram'
+  | 'gram-per-liter'
 
 export interface Instrument {
   readonly id: string

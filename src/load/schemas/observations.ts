@@ -56,7 +56,9 @@ const signs = z.strictObject({
 const measure = z.strictObject({
   kind: z.literal('measure').describe('A number, read off or counted.'),
   about,
-  unit: z.enum(['ph', 'day', 'fahrenheit', 'percent']).describe('In what it is told.'),
+  unit: z
+    .enum(['ph', 'day', 'fahrenheit', 'percent', 'milliliter', 'gram', 'gram-per-liter'])
+    .describe('In what it is told.'),
   instruments: z
     .record(id, z.number().positive())
     .optional()

@@ -5,7 +5,15 @@ import type { Tree } from '../../tree/tree.ts'
 import { walk } from '../../tree/walk.ts'
 
 /** What an ordinary, finished jar measures. */
-const READINGS: Readonly<Record<Unit, number>> = { ph: 3.2, day: 9, fahrenheit: 75, percent: 10 }
+const READINGS: Readonly<Record<Unit, number>> = {
+  ph: 3.2,
+  day: 9,
+  fahrenheit: 75,
+  percent: 10,
+  milliliter: 475,
+  gram: 45,
+  'gram-per-liter': 20
+}
 
 /** The answers of a whole walk: what is told, and for everything else asked what an ordinary jar shows. */
 export function played(tree: Tree, told: Answers): Answers {

@@ -1,13 +1,32 @@
+import { amount, inUnit, type UnitOf } from '../../science/units.ts'
 import type { Unit } from '../../tree/observation.ts'
 
 /** A unit that a person may type in, and how it turns into the measure's own. */
 export interface TypedUnit {
   /** Its words are `ui:unit-names.<id>`. */
-  readonly id: 'ph' | 'days' | 'weeks' | 'fahrenheit' | 'celsius' | 'percent'
+  readonly id:
+    | 'ph'
+    | 'days'
+    | 'weeks'
+    | 'fahrenheit'
+    | 'celsius'
+    | 'percent'
+    | 'per-liter'
+    | Lowercase<UnitOf<'volume'> | UnitOf<'mass'>>
   readonly toMeasure: (typed: number) => number
   readonly fromMeasure: (value: number) => number
 }
 
+const volume = (unit: UnitOf<'volume'>): TypedUnit => ({
+  id: unit.toLowerCase() as Lowercase<typeof unit>,
+  toMeasure: x => inUnit(amount(x, unit), 'mL'),
+  fromMeasure: x => inUnit(amount(x, 'mL'), unit)
+})
+const mass = (unit: UnitOf<'mass'>): TypedUnit => ({
+  id: unit,
+  toMeasure: x => inUnit(amount(x, unit), 'g'),
+  fromMeasure: x => inUnit(amount(x, 'g'), unit)
+})
 const same = (id: TypedUnit['id']): TypedUnit => ({ id, toMeasure: x => x, fromMeasure: x => x })
 
 /** The units offered for each measure, its own first. */
@@ -23,7 +42,10 @@ export const TYPED_UNITS: Readonly<Record<Unit, readonly TypedUnit[]>> = {
       fromMeasure: x => Math.round(((x - 32) / 1.8) * 10) / 10
     }
   ],
-  percent: [same('percent')]
+  percent: [same('percent')],
+  milliliter: (['cup', 'quart', 'gal', 'floz', 'tbsp', 'tsp', 'mL', 'L'] as const).map(volume),
+  gram: (['g', 'oz', 'lb', 'kg'] as const).map(mass),
+  'gram-per-liter': [same('per-liter')]
 }
 
 /** A number as people type it: a comma counts as a point; null when it is none. */

@@ -51,8 +51,12 @@ export const UNIT_WORDS: ReadonlyMap<string, SpokenUnit> = new Map(
 export const DEGREE_WORDS: ReadonlySet<string> = new Set(['°', 'degree', 'deg', 'grado'])
 export const DEGREE_UNITS: readonly SpokenUnit[] = [FAHRENHEIT, CELSIUS]
 
-/** A reading that is already in the measure's own unit. */
-export function ownUnit(unit: Unit): readonly SpokenUnit[] {
-  if (unit === 'fahrenheit') return DEGREE_UNITS
-  return [{ day: DAYS, ph: PH, percent: PERCENT }[unit]]
+const OWN: Partial<Record<Unit, readonly SpokenUnit[]>> = {
+  fahrenheit: DEGREE_UNITS,
+  day: [DAYS],
+  ph: [PH],
+  percent: [PERCENT]
 }
+
+/** A reading that is already in the measure's own unit; amounts are typed in fields of their own. */
+export const ownUnit = (unit: Unit): readonly SpokenUnit[] => OWN[unit] ?? []
