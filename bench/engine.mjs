@@ -19,7 +19,7 @@ export async function measureEngine() {
   for (const [at, { id }] of projects[0].trees.entries()) {
     // Each run has a tree of its own: what is compiled for one is kept with it.
     trees[id] = await measureTree(
-      projects.map(({ trees, places }) => ({ tree: trees[at], places }))
+      projects.map(({ trees, places, sources }) => ({ tree: trees[at], places, sources }))
     )
   }
   return { runs: RUNS, loadMs: median(loads), trees }
@@ -28,13 +28,13 @@ export async function measureEngine() {
 async function measureTree(copies) {
   const compiles = []
   const proofs = []
-  for (const { tree, places } of copies) {
+  for (const { tree, places, sources } of copies) {
     const compile = await timed(() => {
       const made = new TreeDiagrams(tree)
       for (const side of SIDES) made.of(side)
     })
     compiles.push(compile.ms)
-    proofs.push(await timed(() => prove(tree, places[tree.id])))
+    proofs.push(await timed(() => prove(tree, places[tree.id], sources)))
   }
   const [{ tree }] = copies
   const properties = proofs[0].made

@@ -2,7 +2,7 @@ import type { Comparison, Pattern } from '../prove/compare/compare.ts'
 import type { Reworded } from '../prove/compare/wording.ts'
 import type { Tree } from '../tree/tree.ts'
 import { commonLines } from '../words/comparison-lines.ts'
-import { CHANGE_NAMES, outcomeText, shareText } from '../words/comparison-names.ts'
+import { CHANGE_NAMES, countText, outcomeText, shareText } from '../words/comparison-names.ts'
 import type { Emphasis } from '../words/emphasis.ts'
 import type { Words } from '../words/words.ts'
 
@@ -18,9 +18,10 @@ export function comparisonText(
     paint.strong(
       `${before.tree} ${before.edition} (${before.fingerprint.slice(0, 6)}) → ${after.tree} ${after.edition} (${after.fingerprint.slice(0, 6)})`
     ),
-    `${sets} sets of answers are known to both. They count sets of answers, not callers.`,
+    `${countText(sets)} sets of answers are known to both. They count sets of answers, not callers.`,
     ...kinds.map(
-      kind => `${CHANGE_NAMES[kind]}: ${changed[kind]} (${shareText(changed[kind], sets)})`
+      kind =>
+        `${CHANGE_NAMES[kind]}: ${countText(changed[kind])} (${shareText(changed[kind], sets)})`
     )
   ]
   const parts = kinds.flatMap(kind =>

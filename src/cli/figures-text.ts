@@ -42,7 +42,7 @@ export function figuresText(figures: Figures, paint: Paint): string[] {
     ...firstLines(figures, paint),
     '',
     `Never asked: ${listed(figures.neverAsked)}`,
-    `Questions that no walk comes to: ${listed(figures.neverMet)}`,
+    `Come to by none of these walks (what is told unasked is not among them): ${listed(figures.neverMet)}`,
     '',
     `The outcome (three tracks and the use) holds ${fixed(bound.outcomeBits)} bits. Each screen tells at most`,
     'the entropy of its answers, and is asked at most once: the screens of most bits first, as many as',

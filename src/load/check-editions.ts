@@ -38,6 +38,7 @@ export async function readEditions(
 export function checkEditions(
   trees: readonly Tree[],
   editions: readonly PublishedEdition[],
+  project: Project,
   report: Report
 ): void {
   for (const tree of trees) {
@@ -46,7 +47,8 @@ export function checkEditions(
     const same = own.find(edition => edition.tree.edition === tree.edition)
     const changed = same !== undefined && same.tree.fingerprint !== tree.fingerprint
     if (!changed && tree.edition >= latest) continue
-    report.add('edition-not-raised', startOf(`trees/${tree.id}.yaml`), {
+    const place = project.trees.get(tree.id)?.doc.place(['edition'], 'value') ?? null
+    report.add('edition-not-raised', place, {
       tree: tree.id,
       edition: tree.edition,
       next: latest + 1

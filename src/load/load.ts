@@ -74,7 +74,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     }))
   )
   const editions = await readEditions(files, report)
-  checkEditions(trees, editions, report)
+  checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
   const { observations, verdicts } = project
   const places = linked.flatMap(each => {

@@ -3,7 +3,7 @@ import type { Comparison, Pattern } from '../prove/compare/compare.ts'
 import type { Reworded } from '../prove/compare/wording.ts'
 import type { Tree } from '../tree/tree.ts'
 import { commonLines } from '../words/comparison-lines.ts'
-import { CHANGE_NAMES, outcomeText, shareText } from '../words/comparison-names.ts'
+import { CHANGE_NAMES, countText, outcomeText, shareText } from '../words/comparison-names.ts'
 import type { Words } from '../words/words.ts'
 
 /** What a page for a reviewer is made of. */
@@ -58,8 +58,9 @@ function Page({
     <main class="review">
       <h1>{title}</h1>
       <p>
-        Meaning {before.fingerprint.slice(0, 12)} → {after.fingerprint.slice(0, 12)}. {String(sets)}{' '}
-        sets of answers are known to both; shares count sets of answers, not callers.
+        Meaning {before.fingerprint.slice(0, 12)} → {after.fingerprint.slice(0, 12)}.{' '}
+        {countText(sets)} sets of answers are known to both; shares count sets of answers, not
+        callers.
       </p>
       <table>
         <thead>
@@ -73,7 +74,7 @@ function Page({
           {KINDS.map(kind => (
             <tr key={kind} data-change={kind}>
               <th scope="row">{CHANGE_NAMES[kind]}</th>
-              <td>{String(changed[kind])}</td>
+              <td>{countText(changed[kind])}</td>
               <td>{shareText(changed[kind], sets)}</td>
             </tr>
           ))}

@@ -9,6 +9,9 @@ export const CHANGE_NAMES: Readonly<
   sideways: 'Otherwise worded, as cautious'
 }
 
+/** An exact count as people read it: 7,262,178. */
+export const countText = (count: bigint): string => count.toLocaleString('en-US')
+
 /** A share of all sets of answers as people read it; never 0% for something. */
 export function shareText(part: bigint, whole: bigint): string {
   if (part === 0n) return '0%'

@@ -3,6 +3,9 @@ import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
 
+const dayOf = (day: string, tag: string): string =>
+  new Intl.DateTimeFormat(tag, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(day))
+
 /** What stands in place of a tree that was withdrawn: no question, no answer; the foot has the numbers. */
 export function Withdrawn({ tree, on, quiet }: { tree: string; on: string; quiet: boolean }) {
   const { words } = useSpeech()
@@ -17,7 +20,7 @@ export function Withdrawn({ tree, on, quiet }: { tree: string; on: string; quiet
         <Text k="ui:withdrawn.heading" />
       </StepHeading>
       <p class="notice">
-        {title} · {on}
+        {title} · {dayOf(on, words.tag)}
       </p>
       <p>
         <Text k="ui:withdrawn.say" />
