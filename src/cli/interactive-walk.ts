@@ -1,3 +1,4 @@
+import { withDerived } from '../machine/derived/derive.ts'
 import { reportOn } from '../office/report.ts'
 import type { Answers } from '../tree/answers.ts'
 import { isLeft } from '../tree/caution.ts'
@@ -22,7 +23,7 @@ export async function walkInteractively(tree: Tree, start: Answers, talk: Talk):
   let answers = start
   while (sofar) {
     answers = sofar.answers
-    const walked = walk(tree, answers)
+    const walked = walk(tree, withDerived(tree, answers))
     sofar = walked.asks
       ? await askOne(tree, walked, sofar, talk)
       : await showOutcome(tree, sofar, talk)
@@ -103,7 +104,7 @@ function whyText(tree: Tree, { asks }: Walk, observation: Observation, { making 
 /** The outcome, and what can be done after it; null to finish. */
 async function showOutcome(tree: Tree, sofar: Sofar, talk: Talk): Promise<Sofar | null> {
   const { terminal, lines, making } = talk
-  const report = reportOn(tree, sofar.answers, making.office, terminal.today)
+  const report = reportOn(tree, withDerived(tree, sofar.answers), making.office, terminal.today)
   if (!report.advice) throw new Error(`the walk of ${tree.id} neither asks nor ends`)
   print(terminal, ...outcomeText(report, making))
   const offer = report.emergency ? PROMPTS.emergency : PROMPTS.finished

@@ -92,7 +92,8 @@ const example = (unit: MeasureObservation['unit']): string =>
     percent: '10',
     milliliter: '473',
     gram: '45',
-    'gram-per-liter': '20'
+    'gram-per-liter': '20',
+    'ph-difference': '0.2'
   })[unit]
 
 function unknown(sentence: string, said: string, names: readonly string[]): BadUse {

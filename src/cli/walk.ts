@@ -1,3 +1,4 @@
+import { withDerived } from '../machine/derived/derive.ts'
 import { reportOn } from '../office/report.ts'
 import { walk } from '../tree/walk.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
@@ -36,7 +37,8 @@ export const walkCommand: Command = {
     const { loaded, office } = project
     const others = loaded.trees.filter(({ id }) => id !== tree.id)
     const known = { tree, others, observations: Object.keys(loaded.observations) }
-    const answers = readTold(known, values)
+    const told = readTold(known, values)
+    const answers = withDerived(tree, told)
     const { texts, sources } = wordsOfTree(tree, loaded)
     const making: Making = {
       words: createWords(texts, SOURCE_TAG),
@@ -47,8 +49,8 @@ export const walkCommand: Command = {
     if (terminal.interactive && !values.json) {
       const lines = readLines(terminal)
       try {
-        const end = await walkInteractively(tree, answers, { terminal, lines, making })
-        return values.strict && !walk(tree, end).finished ? 1 : 0
+        const end = await walkInteractively(tree, told, { terminal, lines, making })
+        return values.strict && !walk(tree, withDerived(tree, end)).finished ? 1 : 0
       } finally {
         lines.close()
       }

@@ -4,6 +4,7 @@ import type { Report } from './report.ts'
 import type { AuthoredObservation, AuthoredObservations } from './schemas/observations.ts'
 
 type Choice = AuthoredObservation & { kind: 'choice' }
+type Measure = AuthoredObservation & { kind: 'measure' }
 
 /** Every observation of the catalogue, with what settles what checked. */
 export function buildObservations(
@@ -11,6 +12,7 @@ export function buildObservations(
   report: Report
 ): ReadonlyMap<string, Observation> {
   for (const [id, observation] of Object.entries(value)) {
+    if (observation.kind === 'measure') checkInputs(id, observation, { value, doc }, report)
     if (observation.kind !== 'choice' || observation.settles === undefined) continue
     const settled = Object.hasOwn(value, observation.settles)
       ? value[observation.settles]
@@ -27,6 +29,20 @@ export function buildObservations(
     } else checkStandsFor(id, observation, name, settled, { value, doc }, report)
   }
   return new Map(Object.entries(value).map(([id, authored]) => [id, build(id, authored)]))
+}
+
+function checkInputs(
+  id: string,
+  { derived }: Measure,
+  { value, doc }: Shaped<AuthoredObservations>,
+  report: Report
+): void {
+  for (const [input, name] of Object.entries(derived?.from ?? {})) {
+    if (Object.hasOwn(value, name)) continue
+    const near = report.near(name, Object.keys(value))
+    const place = doc.place([id, 'derived', 'from', input], 'value')
+    report.add('unknown-observation', place, { name, near })
+  }
 }
 
 function checkStandsFor(
@@ -88,7 +104,8 @@ function build(id: string, authored: AuthoredObservation): Observation {
           plusMinus
         })),
         span: authored.span,
-        ...(authored.usual && { usual: rangeOf(authored.usual) })
+        ...(authored.usual && { usual: rangeOf(authored.usual) }),
+        ...(authored.derived && { derived: authored.derived })
       }
   }
 }

@@ -1,3 +1,4 @@
+import { inputsOf } from '../tree/derived.ts'
 import type { Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Question, Rule, Tree } from '../tree/tree.ts'
@@ -65,7 +66,9 @@ function link(
   const order = inWalkOrder(questions, draft.start, draft.questions, report)
   checkUse(linking, [...questions.values()], asked, draft)
   if (!order || report.findings.length > 0) return null
-  const inOrder = new Set([...order, ...after].map(({ asks }) => asks))
+  const shown = [...order, ...after].map(({ asks }) => asks)
+  // What something asked is worked out from can be told as well, though no question asks it.
+  const inOrder = new Set([...shown, ...shown.flatMap(name => inputsOf(observations.get(name)))])
   const { id, edition, review } = authored.value
   return {
     tree: {

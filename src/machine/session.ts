@@ -3,14 +3,14 @@ import type { Answer, Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Context, compileMachine } from './compile-machine.ts'
-
-/** Observations worked out from others (an interval from its input facts). A direct answer wins. */
-export type Derive = (told: Answers) => Answers
+import { withDerived } from './derived/derive.ts'
 
 /** One caller's walk, as it goes. Only the answers are ever kept; the machine's snapshot never is. */
 export interface Session {
   readonly tree: Tree
   /** The answers as told. */
+  told(): Answers
+  /** The answers as told, with what could be worked out from them. */
   answers(): Answers
   /** The question that waits, or null when the walk is finished. */
   asks(): string | null
@@ -27,14 +27,8 @@ export interface Session {
   subscribe(listener: () => void): () => void
 }
 
-const DERIVE_NOTHING: Derive = () => ({})
-
 /** Opens a walk with nothing told, or with the answers of an earlier one. */
-export function createSession(
-  tree: Tree,
-  start: Answers = {},
-  derive: Derive = DERIVE_NOTHING
-): Session {
+export function createSession(tree: Tree, start: Answers = {}): Session {
   const actor = createActor(compileMachine(tree)).start()
   const listeners = new Set<() => void>()
   let told: Answers = {}
@@ -43,14 +37,15 @@ export function createSession(
   // All is told anew each time: a withdrawn input withdraws what was derived from it.
   const retell = (answers: Answers) => {
     told = answers
-    actor.send({ type: 'retell', answers: { ...derive(told), ...told } })
+    actor.send({ type: 'retell', answers: withDerived(tree, told) })
     for (const listener of listeners) listener()
   }
   retell(start)
 
   return {
     tree,
-    answers: () => told,
+    told: () => told,
+    answers: () => context().answers,
     asks: () => {
       const state = String(actor.getSnapshot().value)
       return Object.hasOwn(tree.questions, state) ? state : null

@@ -1,3 +1,5 @@
+import type { Derivation } from './derived.ts'
+
 /** What an answer tells about; also the three tracks that a verdict can stand on. */
 export type Track = 'person' | 'container' | 'batch'
 
@@ -53,6 +55,8 @@ export interface MeasureObservation {
   /** The readings that can be true at all, both ends included. */
   readonly span: { readonly from: number; readonly to: number }
   readonly usual?: Range
+  /** How it can be worked out from plain quantities; a direct reading wins. */
+  readonly derived?: Derivation
 }
 
 export type Unit =
@@ -63,6 +67,8 @@ export type Unit =
   | 'milliliter'
   | 'gram'
   | 'gram-per-liter'
+  /** How far one pH lies above another; only worked out, never read off. */
+  | 'ph-difference'
 
 export interface Instrument {
   readonly id: string

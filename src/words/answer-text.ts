@@ -1,5 +1,7 @@
-import { type Answer, isInterval } from '../tree/answers.ts'
+import { type Answer, type Interval, isInterval } from '../tree/answers.ts'
+import { WORKED_OUT } from '../tree/derived.ts'
 import type { Observation } from '../tree/observation.ts'
+import { volumeText } from './amount-text.ts'
 import { answerLabel } from './tree-texts.ts'
 import type { Words } from './words.ts'
 
@@ -8,6 +10,7 @@ export function answerText(words: Words, observation: Observation, answer: Answe
   const label = (id: string) => answerLabel(words, observation.id, id)
   if (typeof answer === 'string') return label(answer)
   if (isInterval(answer)) {
+    if (answer.instrument === WORKED_OUT) return workedOutRange(words, observation, answer)
     const reading = readingText(words, observation, answer.reading)
     if (!answer.instrument) return reading
     const instrument = words.t(`observations:${observation.id}.instruments.${answer.instrument}`)
@@ -23,5 +26,13 @@ export function answerText(words: Words, observation: Observation, answer: Answe
 
 function readingText(words: Words, observation: Observation, value: number): string {
   if (observation.kind !== 'measure') throw new Error(`${observation.id} is not a measure`)
+  if (observation.unit === 'milliliter') return volumeText(words, value)
   return words.t(`ui:units.${observation.unit}`, { count: value, value })
+}
+
+function workedOutRange(words: Words, observation: Observation, { low, high }: Interval): string {
+  const text = (value: number) => readingText(words, observation, Number(value.toFixed(1)))
+  return low === high
+    ? text(low)
+    : words.t('ui:worked-out.range', { from: text(low), to: text(high) })
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { MODEL_INPUTS, type Model } from '../../tree/derived.ts'
 import { answerId, id, range, said } from './common.ts'
 
 const about = z
@@ -53,11 +54,24 @@ const signs = z.strictObject({
     .describe('The signs by name, most worrying first.')
 })
 
+const derivation = (by: Model) =>
+  z.strictObject({
+    by: z.literal(by),
+    from: z
+      .strictObject(Object.fromEntries(MODEL_INPUTS[by].map(input => [input, id])))
+      .describe('Which observation is which of its inputs.')
+  })
+const MODELS = Object.keys(MODEL_INPUTS) as Model[]
+const derived = z
+  .discriminatedUnion('by', MODELS.map(derivation) as [ReturnType<typeof derivation>])
+  .optional()
+  .describe('How it can be worked out from quantities that people know.')
+
 const measure = z.strictObject({
   kind: z.literal('measure').describe('A number, read off or counted.'),
   about,
   unit: z
-    .enum(['ph', 'day', 'fahrenheit', 'percent', 'milliliter', 'gram', 'gram-per-liter'])
+    .enum(['ph', 'day', 'fahrenheit', 'percent', 'milliliter', 'gram', 'gram-per-liter', 'ph-difference'])
     .describe('In what it is told.'),
   instruments: z
     .record(id, z.number().positive())
@@ -70,6 +84,7 @@ const measure = z.strictObject({
     })
     .describe('The readings that can be true at all, both ends included.'),
   usual: range.optional().describe('What an ordinary, untroubled jar shows.'),
+  derived,
   picture,
   said: said.optional()
 })

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'preact/hooks'
-import type { Answer } from '../../tree/answers.ts'
+import type { Answer, Answers } from '../../tree/answers.ts'
 import { type Call, callOf, type Fact } from '../../tree/facts.ts'
 import { factKey } from '../../words/facts/fact.ts'
 import { useSetting } from '../parts/setting.tsx'
@@ -28,11 +28,16 @@ export function useCall(): CallInHand {
   }
   const answer = (observation: string, told: Answer) =>
     put([...facts.filter(fact => fact.observation !== observation), { observation, answer: told }])
+  const workOut = (observation: string, inputs: Answers) =>
+    put([
+      ...facts.filter(fact => fact.observation !== observation && !(fact.observation in inputs)),
+      ...Object.entries(inputs).map(([id, told]) => ({ observation: id, answer: told }))
+    ])
   const { contradictions } = useMemo(() => callOf(tree, facts), [tree, facts])
   return {
     facts,
     contradictions,
-    walk: { ...walk, answer, replace: answer },
+    walk: { ...walk, answer, replace: answer, workOut },
     // Said twice it is still one fact.
     tell: more => {
       const known = new Set(facts.map(factKey))

@@ -12,7 +12,8 @@ const READINGS: Readonly<Record<Unit, number>> = {
   percent: 10,
   milliliter: 475,
   gram: 45,
-  'gram-per-liter': 20
+  'gram-per-liter': 20,
+  'ph-difference': 0
 }
 
 /** The answers of a whole walk: what is told, and for everything else asked what an ordinary jar shows. */

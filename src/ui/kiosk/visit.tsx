@@ -85,7 +85,7 @@ export function Visit({
             underOutcome={walk => (
               <>
                 <TakeHome walk={walk} onDone={onGone} />
-                <After answers={walk.answers} onAnswer={walk.replace} />
+                <After answers={walk.answers} onAnswer={walk.replace} onInputs={walk.workOut} />
               </>
             )}
           />

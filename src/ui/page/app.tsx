@@ -127,8 +127,8 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
           onLeave={() => go(null)}
           underOutcome={walk => (
             <>
-              {walk.told && <Actions said={walk.told.said} answers={walk.answers} />}
-              <After answers={walk.answers} onAnswer={walk.replace} />
+              {walk.told && <Actions said={walk.told.said} answers={walk.given} />}
+              <After answers={walk.answers} onAnswer={walk.replace} onInputs={walk.workOut} />
             </>
           )}
         />

@@ -6,10 +6,12 @@ import { useSetting } from './setting.tsx'
 /** Questions after the outcome: what to change next time. They change nothing of what was said. */
 export function After({
   answers,
-  onAnswer
+  onAnswer,
+  onInputs
 }: {
   answers: Told
   onAnswer: (observation: string, answer: Answer) => void
+  onInputs: (observation: string, inputs: Told) => void
 }) {
   const { words, tree } = useSetting()
   const [open, setOpen] = useState<string | null>(null)
@@ -42,6 +44,10 @@ export function After({
                     told={answers}
                     onAnswer={answer => {
                       onAnswer(asks, answer)
+                      setOpen(null)
+                    }}
+                    onInputs={inputs => {
+                      onInputs(asks, inputs)
                       setOpen(null)
                     }}
                   />

@@ -3,9 +3,9 @@ import type { Interval } from '../../tree/answers.ts'
 import type { MeasureObservation } from '../../tree/observation.ts'
 import { measured } from '../../tree/tell.ts'
 import { answerHint } from '../../words/tree-texts.ts'
-import type { Words } from '../../words/words.ts'
 import { AnswerName } from './answer-name.tsx'
 import { KEY_UNSURE, Key } from './key.tsx'
+import { measureFault } from './measure-fault.ts'
 import { useSetting } from './setting.tsx'
 import { Strip } from './strip.tsx'
 import { readTyped, TYPED_UNITS, type TypedUnit } from './units.ts'
@@ -35,7 +35,7 @@ export function MeasureAnswers({
     event.preventDefault()
     const number = readTyped(typed)
     const value = number === null ? null : unit.toMeasure(number)
-    const fault = faultOf(value, observation, unit, words.t)
+    const fault = measureFault(value, observation, unit, words.t)
     setError(fault)
     if (fault !== null || value === null) {
       field.current?.focus()
@@ -96,21 +96,6 @@ export function MeasureAnswers({
       </div>
     </form>
   )
-}
-
-function faultOf(
-  value: number | null,
-  { span, unit }: MeasureObservation,
-  typedIn: TypedUnit,
-  t: Words['t']
-): string | null {
-  if (value === null || !Number.isFinite(value)) return t(`ui:errors.not-a-number-${unit}`)
-  if (unit === 'day' && !Number.isInteger(value)) return t('ui:errors.not-whole')
-  if (value >= span.from && value <= span.to) return null
-  return t('ui:errors.out-of-span', {
-    from: typedIn.fromMeasure(span.from),
-    to: typedIn.fromMeasure(span.to)
-  })
 }
 
 function InstrumentChoice({

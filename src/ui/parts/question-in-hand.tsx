@@ -26,6 +26,7 @@ export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boole
           observation={question}
           told={answers}
           onAnswer={told => walk.answer(question.id, told)}
+          onInputs={inputs => walk.workOut(question.id, inputs)}
         />
       </QuestionFrame>
     </>

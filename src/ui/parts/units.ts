@@ -45,7 +45,9 @@ export const TYPED_UNITS: Readonly<Record<Unit, readonly TypedUnit[]>> = {
   percent: [same('percent')],
   milliliter: (['cup', 'quart', 'gal', 'floz', 'tbsp', 'tsp', 'mL', 'L'] as const).map(volume),
   gram: (['g', 'oz', 'lb', 'kg'] as const).map(mass),
-  'gram-per-liter': [same('per-liter')]
+  'gram-per-liter': [same('per-liter')],
+  // Nobody reads it off anything.
+  'ph-difference': []
 }
 
 /** A number as people type it: a comma counts as a point; null when it is none. */

@@ -14,7 +14,10 @@ import { type Setting, useSetting } from './setting.tsx'
 
 /** One caller's walk as every place shows it. */
 export interface WalkInHand {
+  /** With what could be worked out from what was told. */
   readonly answers: Answers
+  /** As told: what a link may hold. */
+  readonly given: Answers
   readonly walked: Walk
   /** The observations asked so far, in order. */
   readonly asked: readonly string[]
@@ -33,6 +36,8 @@ export interface WalkInHand {
   /** Tells an answer without leaving the question or outcome shown. */
   replace(observation: string, answer: Answer): void
   withdraw(observation: string): void
+  /** Tells the quantities from which an observation is worked out, in place of a direct answer to it. */
+  workOut(observation: string, inputs: Answers): void
   /** Tells a whole set of answers in place of all that was told. */
   retell(answers: Answers): void
   /** Shows an earlier question again; null returns to the walk. */
@@ -54,6 +59,7 @@ export function useWalk(start: Answers): WalkInHand {
   useEffect(() => session.subscribe(() => redraw(n => n + 1)), [session])
 
   const answers = session.answers()
+  const given = session.told()
   const walked = walk(tree, answers)
   const asked = askedOn(tree, walked)
   const shown = changing ?? walked.asks?.observation ?? null
@@ -68,6 +74,7 @@ export function useWalk(start: Answers): WalkInHand {
   const question = shown === null ? null : (tree.observations[shown] ?? null)
   return {
     answers,
+    given,
     walked,
     asked,
     question,
@@ -87,6 +94,11 @@ export function useWalk(start: Answers): WalkInHand {
     withdraw(observation) {
       change(null)
       session.withdraw(observation)
+    },
+    workOut(observation, inputs) {
+      change(null)
+      const { [observation]: _, ...rest } = session.told()
+      session.retell({ ...rest, ...inputs })
     },
     retell(told) {
       change(null)

@@ -1,0 +1,44 @@
+import type { Answer, Answers } from '../../tree/answers.ts'
+import { type Derivation, derivationOf, MODEL_INPUTS, type Worked } from '../../tree/derived.ts'
+import type { Observation } from '../../tree/observation.ts'
+import type { Tree } from '../../tree/tree.ts'
+import { acidProgress } from './acid-progress.ts'
+import { bottlePressure } from './bottle-pressure.ts'
+import { mixAcidity } from './mix-acidity.ts'
+import { saltShare } from './salt-share.ts'
+import { starterShare } from './starter-share.ts'
+
+/** What was told of a model's inputs, by their names; what is absent was not told yet. */
+export type Inputs = Readonly<Record<string, Answer | undefined>>
+type WorksOut = (inputs: Inputs) => Omit<Worked, 'by'> | null
+
+const MODELS: Readonly<Record<Derivation['by'], WorksOut>> = {
+  'starter-share': starterShare,
+  'mix-acidity': mixAcidity,
+  'acid-progress': acidProgress,
+  'bottle-pressure': bottlePressure,
+  'salt-share': saltShare
+}
+
+/** Works one observation out from what was told; null while something that it needs is not told yet. */
+export function workOut(observation: Observation | undefined, told: Answers): Worked | null {
+  const derivation = derivationOf(observation)
+  if (derivation === null) return null
+  const inputs = Object.fromEntries(
+    MODEL_INPUTS[derivation.by].map(input => {
+      const id = derivation.from[input] ?? ''
+      return [input, Object.hasOwn(told, id) ? told[id] : undefined]
+    })
+  )
+  const worked = MODELS[derivation.by](inputs)
+  return worked && { by: derivation.by, ...worked }
+}
+
+/** The answers with all that can be worked out from them. A direct answer wins. */
+export function withDerived(tree: Tree, told: Answers): Answers {
+  const derived = Object.values(tree.observations).flatMap(observation => {
+    const worked = Object.hasOwn(told, observation.id) ? null : workOut(observation, told)
+    return worked === null ? [] : [[observation.id, worked.answer] as const]
+  })
+  return derived.length === 0 ? told : { ...told, ...Object.fromEntries(derived) }
+}
