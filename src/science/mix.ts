@@ -94,7 +94,7 @@ export function mixPh(starter: Span, share: number): Span {
   )
   // No such starter is known: nothing can be said but that it lies between starter and tea.
   if (corners.length === 0) return spanning((starter.high + 7) / 2, [starter.low, 7])
-  return spanning(phWith(CENTRAL, centralAcid(starter.mid) * share), corners)
+  return spanning(phWith(CENTRAL, acidAt(CENTRAL, starter.mid) * share), corners)
 }
 
 /**
@@ -108,7 +108,7 @@ export function shareNeeded(starter: Starter, limit: number): Span {
   const span = spanOf(starter)
   const corners = cornersOf(span).map(({ tea, acid }) => Math.min(1, acidAt(tea, limit) / acid))
   if (corners.length === 0) return { low: 0, mid: 1, high: 1 }
-  const central = Math.min(1, acidAt(CENTRAL, limit) / centralAcid(span.mid))
+  const central = Math.min(1, acidAt(CENTRAL, limit) / acidAt(CENTRAL, span.mid))
   return spanning(central, corners)
 }
 
@@ -118,9 +118,6 @@ function cornersOf({ low, mid, high }: Span): readonly { tea: Tea; acid: number 
     [...new Set([mid, low, high])].map(ph => ({ tea, acid: acidAt(tea, ph) }))
   ).filter(({ acid }) => acid >= STARTER_ACID.from && acid <= STARTER_ACID.to)
 }
-
-const centralAcid = (ph: number): number =>
-  Math.min(STARTER_ACID.to, Math.max(STARTER_ACID.from, acidAt(CENTRAL, ph)))
 
 function spanOf(starter: Starter): Span {
   if ('kind' in starter) return STARTER_KINDS[starter.kind]

@@ -35,9 +35,9 @@ export function sugarOfBrix(brix: number): number {
   return 10 * brix * (gravityOfBrix(brix) * (WATER - AIR) + AIR)
 }
 
-/** °Brix from g/L of sugar, 0 to 450. @throws BadInput outside of that. */
+/** °Brix from g/L of sugar, 0 to 470. @throws BadInput outside of that. */
 export function brixOfSugar(sugar: number): number {
-  checked('sugar', sugar, { from: 0, to: 450, unit: 'g/L' })
+  checked('sugar', sugar, { from: 0, to: 470, unit: 'g/L' })
   let [low, high] = [0, 40]
   for (let step = 0; step < 50; step++) {
     const middle = (low + high) / 2

@@ -31,10 +31,11 @@ export function acidAt(tea: Tea, ph: number): number {
   return Math.max(0, owed(tea, ph, hydrogen)) / ionized(tea, hydrogen)
 }
 
-/** The pH of a tea with mol/L of acid in it. */
+/** The pH of a tea with mol/L of acid in it; with none it is that of the tea. */
 export function phWith(tea: Tea, molar: number): number {
-  return phWhere(ph => {
-    const hydrogen = 10 ** -ph
-    return owed(tea, ph, hydrogen) - molar * ionized(tea, hydrogen)
+  const ph = phWhere(at => {
+    const hydrogen = 10 ** -at
+    return owed(tea, at, hydrogen) - molar * ionized(tea, hydrogen)
   })
+  return Math.min(tea.buffer.neutral, ph)
 }

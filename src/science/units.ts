@@ -71,7 +71,7 @@ export function inUnit<D extends Dimension>({ base }: Amount<D>, unit: UnitOf<D>
 /** The sum of two amounts of one dimension. Temperatures have none. */
 export function sum<D extends Exclude<Dimension, 'temperature'>>(
   a: Amount<D>,
-  b: Amount<D>
+  b: Amount<NoInfer<D>>
 ): Amount<D> {
   return { dimension: a.dimension, base: a.base + b.base }
 }

@@ -1,8 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { createSession, type Derive } from '../../src/machine/session.ts'
-import type { Answer, Answers } from '../../src/tree/answers.ts'
-import { isInterval } from '../../src/tree/answers.ts'
+import { createSession } from '../../src/machine/session.ts'
+import type { Answer } from '../../src/tree/answers.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { completeAnswers, randomTree } from '../helpers/random-tree.ts'
 import { sketch } from '../helpers/sketch.ts'
@@ -72,42 +71,5 @@ describe('a session holds nothing but the answers told', () => {
     session.withdraw('color')
 
     expect(heard).toEqual([null])
-  })
-})
-
-describe('a derived observation follows the facts it is worked out from', () => {
-  const tree = sketch({
-    ph: {
-      '<= 4.2': '= normal-growth',
-      '> 4.2': '= discard-and-sanitize',
-      between: '= wait-and-recheck',
-      unsure: '= wait-and-recheck'
-    }
-  })
-  // The mix of two volumes stands in for the models that come later: any function of the answers.
-  const derive: Derive = (told: Answers) => {
-    const { starter } = told
-    return isInterval(starter)
-      ? { ph: { low: starter.low + 1, reading: starter.reading + 1, high: starter.high + 1 } }
-      : {}
-  }
-  const at = (x: number) => ({ low: x, reading: x, high: x })
-
-  test('it is there while its facts are, and goes with them', () => {
-    const session = createSession(tree, {}, derive)
-
-    session.observe('starter', at(3))
-    expect(session.outcome().batch).toBe('normal-growth')
-    session.withdraw('starter')
-
-    expect(session.asks()).toBe('ph')
-  })
-
-  test('a direct reading wins over what was worked out', () => {
-    const session = createSession(tree, { starter: at(3) }, derive)
-
-    session.observe('ph', at(4.5))
-
-    expect(session.outcome().batch).toBe('discard-and-sanitize')
   })
 })

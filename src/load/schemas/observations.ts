@@ -71,7 +71,16 @@ const measure = z.strictObject({
   kind: z.literal('measure').describe('A number, read off or counted.'),
   about,
   unit: z
-    .enum(['ph', 'day', 'fahrenheit', 'percent', 'milliliter', 'gram', 'gram-per-liter', 'ph-difference'])
+    .enum([
+      'ph',
+      'day',
+      'fahrenheit',
+      'percent',
+      'milliliter',
+      'gram',
+      'gram-per-liter',
+      'ph-difference'
+    ])
     .describe('In what it is told.'),
   instruments: z
     .record(id, z.number().positive())

@@ -1,16 +1,13 @@
-import type { Answer, Answers } from '../../tree/answers.ts'
+import type { Answers } from '../../tree/answers.ts'
 import { type Derivation, derivationOf, MODEL_INPUTS, type Worked } from '../../tree/derived.ts'
 import type { Observation } from '../../tree/observation.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { acidProgress } from './acid-progress.ts'
 import { bottlePressure } from './bottle-pressure.ts'
+import type { WorksOut } from './inputs.ts'
 import { mixAcidity } from './mix-acidity.ts'
 import { saltShare } from './salt-share.ts'
 import { starterShare } from './starter-share.ts'
-
-/** What was told of a model's inputs, by their names; what is absent was not told yet. */
-export type Inputs = Readonly<Record<string, Answer | undefined>>
-type WorksOut = (inputs: Inputs) => Omit<Worked, 'by'> | null
 
 const MODELS: Readonly<Record<Derivation['by'], WorksOut>> = {
   'starter-share': starterShare,

@@ -129,6 +129,7 @@ export function CallSheet({
                 onGoOn={() => setStopped(false)}
                 answers={walk.answers}
                 onAnswer={walk.replace}
+                onInputs={walk.workOut}
               />
             )}
           </div>

@@ -16,7 +16,8 @@ export function SayThis({
   quiet,
   onGoOn,
   answers,
-  onAnswer
+  onAnswer,
+  onInputs
 }: {
   told: Told
   handed: Setting
@@ -28,6 +29,7 @@ export function SayThis({
   onGoOn: () => void
   answers: Answers
   onAnswer: (observation: string, answer: Answer) => void
+  onInputs: (observation: string, inputs: Answers) => void
 }) {
   const { words } = useSetting()
   return (
@@ -50,7 +52,7 @@ export function SayThis({
           answers={answers}
         />
       )}
-      <After answers={answers} onAnswer={onAnswer} />
+      <After answers={answers} onAnswer={onAnswer} onInputs={onInputs} />
     </>
   )
 }

@@ -68,6 +68,7 @@ export function FirstScreen({
                 observation={observation}
                 told={{}}
                 onAnswer={told => onAnswer({ [id]: told })}
+                onInputs={onAnswer}
               />
             </QuestionFrame>
           )}

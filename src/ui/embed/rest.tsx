@@ -63,7 +63,9 @@ function Walk({
         onLanguage={onLanguage}
         onLeave={null}
         onStartOver={onStartOver}
-        underOutcome={({ answers, replace }) => <After answers={answers} onAnswer={replace} />}
+        underOutcome={({ answers, replace, workOut }) => (
+          <After answers={answers} onAnswer={replace} onInputs={workOut} />
+        )}
       />
     </SettingProvider>
   )

@@ -94,7 +94,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
       [
         {
           name: 'one answered',
-          show: <After answers={{ 'jar-cover': 'unsure' }} onAnswer={nothing} />
+          show: <After answers={{ 'jar-cover': 'unsure' }} onAnswer={nothing} onInputs={nothing} />
         }
       ]
     ),

@@ -20,6 +20,7 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
         observation={observation}
         told={told === undefined ? {} : { [observation.id]: told }}
         onAnswer={nothing}
+        onInputs={nothing}
       />
     )
   })
@@ -86,6 +87,7 @@ function measures(setting: Setting): readonly State[] {
           observation={observation}
           told={interval === undefined ? {} : { [id]: interval satisfies Interval }}
           onAnswer={nothing}
+          onInputs={nothing}
         />
       ),
       ...(typed !== undefined && { stage: specimen => typeAndSend(specimen, typed) })
@@ -132,6 +134,7 @@ function frames(setting: Setting): readonly State[] {
           observation={observationOf(setting, 'looked-before')}
           told={{}}
           onAnswer={nothing}
+          onInputs={nothing}
         />
       </QuestionFrame>
     ),

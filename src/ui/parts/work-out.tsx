@@ -18,10 +18,10 @@ export function WorkOut({
   told: Answers
   onInputs: (inputs: Answers) => void
 }) {
-  const { words, tree } = useSetting()
+  const { words } = useSetting()
   const inputs = inputsOf(observation)
   const [given, setGiven] = useState<Answers>(() =>
-    Object.fromEntries(inputs.flatMap(id => (Object.hasOwn(told, id) ? [[id, told[id]]] : [])))
+    Object.fromEntries(Object.entries(told).filter(([id]) => inputs.includes(id)))
   )
   const [faulty, setFaulty] = useState<ReadonlySet<string>>(new Set())
   const { unsure, ...numbers } = { unsure: 'unsure', ...given }
@@ -46,9 +46,7 @@ export function WorkOut({
           id={id}
           before={given[id]}
           onChange={(answer, isFaulty) => {
-            setGiven(({ [id]: _, ...rest }) =>
-              answer === null ? rest : { ...rest, [id]: answer }
-            )
+            setGiven(({ [id]: _, ...rest }) => (answer === null ? rest : { ...rest, [id]: answer }))
             setFaulty(before => withOrWithout(before, id, isFaulty))
           }}
         />
