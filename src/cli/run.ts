@@ -12,6 +12,7 @@ import { handout } from './handout.ts'
 import { list } from './list.ts'
 import { publish } from './publish.ts'
 import { loadProject, type OpenProject } from './read-project.ts'
+import { reckon } from './reckon.ts'
 import { schema } from './schema.ts'
 import { table } from './table.ts'
 import { say, type Terminal } from './terminal.ts'
@@ -26,6 +27,7 @@ const COMMANDS: readonly Command[] = [
   publish,
   withdraw,
   cites,
+  reckon,
   handout,
   table,
   figures,

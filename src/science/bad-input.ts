@@ -15,8 +15,9 @@ export class BadInput extends RangeError {
 
   constructor(input: string, value: number, allowed: Allowed) {
     const unit = allowed.unit === '' ? '' : ` ${allowed.unit}`
-    const given = Number.isFinite(value) ? `${value}${unit}` : `${value}`
-    super(`${input} is ${given}; it has to be from ${allowed.from} to ${allowed.to}${unit}.`)
+    const short = (x: number): number => Number(x.toPrecision(4))
+    const given = Number.isFinite(value) ? `${short(value)}${unit}` : `${value}`
+    super(`${input} is ${given}; it has to be from ${short(allowed.from)} to ${short(allowed.to)}${unit}.`)
     this.name = 'BadInput'
     this.input = input
     this.value = value
