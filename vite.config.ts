@@ -126,7 +126,7 @@ export default defineConfig(({ mode }) => ({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rollupOptions: {
-      input: mode === 'gallery' ? ['gallery.html'] : ['index.html', 'desk.html', 'kiosk.html']
+      input: mode === 'gallery' ? ['gallery.html'] : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html']
     }
   }
 }))

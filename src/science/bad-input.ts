@@ -17,7 +17,9 @@ export class BadInput extends RangeError {
     const unit = allowed.unit === '' ? '' : ` ${allowed.unit}`
     const short = (x: number): number => Number(x.toPrecision(4))
     const given = Number.isFinite(value) ? `${short(value)}${unit}` : `${value}`
-    super(`${input} is ${given}; it has to be from ${short(allowed.from)} to ${short(allowed.to)}${unit}.`)
+    super(
+      `${input} is ${given}; it has to be from ${short(allowed.from)} to ${short(allowed.to)}${unit}.`
+    )
     this.name = 'BadInput'
     this.input = input
     this.value = value
