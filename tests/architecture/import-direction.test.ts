@@ -11,7 +11,10 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
   prove: { folders: ['tree', 'findings'], packages: [] },
   machine: { folders: ['tree', 'science'], packages: ['xstate'] },
-  words: { folders: ['tree', 'findings', 'science', 'office'], packages: ['i18next', 'minisearch'] },
+  words: {
+    folders: ['tree', 'findings', 'science', 'office'],
+    packages: ['i18next', 'minisearch']
+  },
   ui: {
     folders: ['tree', 'science', 'office', 'machine', 'words'],
     packages: ['preact', 'd3-scale', 'd3-shape', 'uqr', 'virtual:jarside', 'virtual:pwa-register']

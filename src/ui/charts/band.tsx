@@ -9,7 +9,15 @@ export interface BandPoint {
 }
 
 /** An interval along the way: the area from low to high, its edges, and a line of what is most likely. */
-export function Band({ axes: { x, y }, points }: { axes: Axes; points: readonly BandPoint[] }) {
+export function Band({
+  axes: { x, y },
+  points,
+  hasMiddle = true
+}: {
+  axes: Axes
+  points: readonly BandPoint[]
+  hasMiddle?: boolean
+}) {
   const ofEnd = (end: keyof Span) =>
     line<BandPoint>()
       .x(({ at }) => x(at))
@@ -24,7 +32,7 @@ export function Band({ axes: { x, y }, points }: { axes: Axes; points: readonly 
       <path class="chart-area" d={whole} />
       <path class="chart-edge" d={ofEnd('low')} />
       <path class="chart-edge" d={ofEnd('high')} />
-      <path class="chart-middle" d={ofEnd('mid')} />
+      {hasMiddle && <path class="chart-middle" d={ofEnd('mid')} />}
     </g>
   )
 }

@@ -34,7 +34,8 @@ export function PressureChart({ sealed, says }: { sealed: Sealed; says: string }
         })
       }}
     >
-      <Band axes={axes} points={points} />
+      {/* Where a middle line crossed the limit it would be read as the day until which a bottle holds. */}
+      <Band axes={axes} points={points} hasMiddle={false} />
       <Limit axes={axes} at={limit} name={words.t('ui:workbench.chart.limit', { limit })} />
       {sealed.days !== null && sealed.days <= 14 && (
         <ErrorBar axes={axes} at={sealed.days} span={clipped(sealed.days)} />

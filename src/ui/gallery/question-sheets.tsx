@@ -53,7 +53,7 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
         answers('told without being asked', of('smell-and-liquid'), { 'still-sweet': 'yes' })
       ]
     ),
-    ...alone(['measure-answers'], measures(setting)),
+    ...alone(['measure-answers', 'work-out', 'input-field'], measures(setting)),
     ...together(
       ['strip'],
       [
@@ -102,7 +102,9 @@ function measures(setting: Setting): readonly State[] {
     measure('acidity in letters', 'jar-ph', undefined, 'sour'),
     measure('days empty', 'day'),
     measure('days not whole', 'day', undefined, '3.5'),
-    measure('temperature empty', 'room-temperature')
+    measure('temperature empty', 'room-temperature'),
+    measure('fresh mix, read or worked out', 'mix-acidity'),
+    measure('acid so far, worked out alone', 'acid-progress')
   ]
 }
 

@@ -22,6 +22,8 @@ export function reckonCourse(
   const judged = progress(readings, celsius)
   const last = judged.readings.at(-1)
   const says: Sentence[] = [
+    // What decides is said first: the rule, wherever a reading breaks it.
+    ...late(last),
     found.standing === 'band'
       ? {
           key: 'ui:reckon.course.band',
@@ -41,7 +43,6 @@ export function reckonCourse(
           } as const
         ]
       : []),
-    ...late(last),
     { key: 'ui:reckon.course.rule' }
   ]
   return {
