@@ -81,7 +81,7 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
     }
     // Sets that all came to the same would show little.
     expect(seen.size).toBeGreaterThanOrEqual(7)
-    expect(Math.min(...seen.values())).toBeGreaterThan(10)
+    expect(Math.min(...seen.values())).toBeGreaterThan(4)
   })
 
   test('on both sides of every limit of every measure, with each instrument', () => {
@@ -89,13 +89,20 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
     const measures = Object.values(tree.observations).flatMap(one =>
       one.kind === 'measure' && all.some(({ tables }) => asks(tables, one.id)) ? [one] : []
     )
-    expect(measures.map(({ id }) => id)).toEqual(['jar-ph', 'day'])
+    expect(measures.map(({ id }) => id)).toEqual(['jar-ph', 'day', 'mix-acidity'])
     let ways: readonly Answers[] = [{}]
-    for (const measure of measures) {
+    // The fresh mix is asked on the first day alone, while the pH is unknown: it has limits of its own.
+    for (const measure of measures.filter(({ id }) => id !== 'mix-acidity')) {
       const told = [...boundaries(tree, measure), 'unsure']
       ways = ways.flatMap(way => told.map(answer => ({ ...way, [measure.id]: answer })))
     }
     expect(ways.length).toBeGreaterThan(1000)
+    const mix = measures.find(({ id }) => id === 'mix-acidity') as (typeof measures)[number]
+    const firstDay: Answers = { 'jar-ph': 'unsure', day: { low: 0, reading: 0, high: 0 } }
+    ways = [
+      ...ways,
+      ...[...boundaries(tree, mix), 'unsure'].map(answer => ({ ...firstDay, [mix.id]: answer }))
+    ]
     const measured = all.filter(({ tables }) => measures.some(({ id }) => asks(tables, id)))
     ways.forEach((way, i) => {
       const rest = i % 3 === 0 ? randomAnswers(tree, next) : usualExcept(tree, {})
