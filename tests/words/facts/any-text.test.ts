@@ -116,7 +116,8 @@ describe('the order of facts changes none of them', () => {
       )
     )
     fc.assert(
-      fc.property(mixed, fc.constantFrom('. ', '; ', '\n', ', '), ([one, other], mark) => {
+      // Not a comma: what it joins is read together, as in "the lid, airtight, popped".
+      fc.property(mixed, fc.constantFrom('. ', '; ', '\n'), ([one, other], mark) => {
         const keys = (some: readonly string[]) =>
           sureOf(reader, some.join(mark)).map(factKey).sort()
         expect(keys(other)).toEqual(keys(one))
