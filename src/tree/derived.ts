@@ -56,3 +56,23 @@ export interface Worked {
   readonly answer: Answer
   readonly shows: Readonly<Record<string, number>>
 }
+
+/**
+ * A tree with what callers speak of by itself: without what is told only to work others out, and without
+ * what is worked out in a unit in which something else is read. "pH 4.1" is the jar's.
+ */
+export function asSpokenOf(tree: Tree): Tree {
+  const inputs = onlyInputs(tree)
+  const all = Object.values(tree.observations)
+  const read = new Set(
+    all.flatMap(one =>
+      one.kind === 'measure' && one.derived === undefined && !inputs.has(one.id) ? [one.unit] : []
+    )
+  )
+  const spoken = all.filter(
+    one =>
+      !inputs.has(one.id) &&
+      !(one.kind === 'measure' && one.derived !== undefined && read.has(one.unit))
+  )
+  return { ...tree, observations: Object.fromEntries(spoken.map(one => [one.id, one])) }
+}

@@ -1,3 +1,4 @@
+import { asSpokenOf } from '../../tree/derived.ts'
 import type { Tree } from '../../tree/tree.ts'
 import type { Words } from '../words.ts'
 import { openAges } from './ages.ts'
@@ -43,7 +44,8 @@ export interface FactReader {
 const MOST_FRAGMENTS = 20
 
 /** Opens the reading of facts for one tree. */
-export function createFactReader({ tree, said, words }: Source): FactReader {
+export function createFactReader({ tree: whole, said, words }: Source): FactReader {
+  const tree = asSpokenOf(whole)
   const book = openPhraseBook(tree, said, words)
   const readings = openReadings(tree, book, words)
   const lookUp = openLookUp(book)
