@@ -27,8 +27,11 @@ const pairsOf = (tag: string): readonly Pair[] =>
 
 /** Texts that two languages write alike. */
 const ALIKE: readonly RegExp[] = [
-  /^(?:pH|%|°F|°C)$/,
-  /^(?:pH )?\{\{value\}\}(?: °F|%)?$/,
+  // Units are written alike.
+  /^(?:pH|%|°F|°C|°Bx|°Brix|mL|g\/L|kg|ppm|kPa|bar|psi|atm)$/,
+  /^(?:pH )?\{\{value\}\}(?: °F|%| mL| g| g\/L| pH)?$/,
+  // A food of the same name.
+  /^Kimchi$/,
   /^Color$/,
   // The same in both: a sign that is not there, and two names side by side.
   /^no$/,
