@@ -36,7 +36,7 @@ function trees(): Plugin {
 }
 
 function moduleOf(bundle: BrowserBundle, name: string) {
-  const { catalogue, trees, drawings, screens, words, said } = bundle
+  const { catalogue, trees, drawings, screens, workbench, words, said } = bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -47,6 +47,8 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(words[tree]?.[tag])
     case 'said':
       return asModule(said[tree])
+    case 'workbench':
+      return asModule(workbench)
     case 'screens':
       return asModule(screens[tree])
     default:
@@ -126,7 +128,10 @@ export default defineConfig(({ mode }) => ({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rollupOptions: {
-      input: mode === 'gallery' ? ['gallery.html'] : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html']
+      input:
+        mode === 'gallery'
+          ? ['gallery.html']
+          : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html']
     }
   }
 }))

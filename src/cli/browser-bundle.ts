@@ -14,6 +14,8 @@ export interface BrowserBundle {
   readonly trees: Readonly<Record<string, TreeBundle>>
   /** By language tag: the screens' own words and the trees' titles. */
   readonly screens: Readonly<Record<string, Texts>>
+  /** By language tag: the words that the workbench alone says. */
+  readonly workbench: Readonly<Record<string, Texts>>
   /** By tree, then by language tag: the words of that tree. */
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
   /** By tree, then by language tag: callers' own words for what the tree asks. */
@@ -55,6 +57,7 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
     },
     trees: Object.fromEntries(bundles),
     screens,
+    workbench: eachLanguage(loaded, workbenchWords),
     words: Object.fromEntries(
       shown.map(tree => [tree.id, eachLanguage(loaded, words => textsOf(tree, words))])
     ),
@@ -72,7 +75,14 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     const { title, about } = words[id] as { title: string; about: string }
     return [id, { title, about }] as const
   })
-  return { ui: words.ui, ...Object.fromEntries(titles) }
+  const { workbench: _, reckon: __, ...ui } = words.ui as Texts
+  return { ui, ...Object.fromEntries(titles) }
+}
+
+/** What the workbench says beside the screens' own words: no caller waits for it. */
+function workbenchWords(words: Texts): Texts {
+  const { workbench, reckon } = words.ui as Texts
+  return { ui: { workbench, reckon } }
 }
 
 const saidOf = ({ observations }: Tree, { said }: Loaded): Loaded['said'] =>

@@ -84,7 +84,10 @@ const LATER = [
   'embed',
   'table',
   'recall',
-  'withdrawn'
+  'withdrawn',
+  'worked-out',
+  'reckon',
+  'workbench'
 ]
 /** Groups that only a question for a number shows. */
 const OF_MEASURES = ['prompts', 'errors', 'unit-names']

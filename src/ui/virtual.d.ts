@@ -5,3 +5,8 @@ declare module 'virtual:jarside/catalogue' {
   export default catalogue
   export const openers: Openers
 }
+
+declare module 'virtual:jarside/workbench' {
+  const words: Readonly<Record<string, import('./opening/bundle.ts').Texts>>
+  export default words
+}

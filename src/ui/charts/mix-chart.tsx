@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks'
 import { ACIDIFIED, FINISHED, mix, type Starter } from '../../science/mix.ts'
 import { useSpeech } from '../parts/setting.tsx'
 import { Band, ErrorBar } from './band.tsx'
@@ -19,7 +20,11 @@ export function MixChart({
 }) {
   const { words } = useSpeech()
   const axes = axesOf([0, 40], PH)
-  const points = SHARES.map(percent => ({ at: percent, span: mix(starter, percent / 100).ph }))
+  // A slider moves the share alone: the band stays.
+  const points = useMemo(
+    () => SHARES.map(percent => ({ at: percent, span: mix(starter, percent / 100).ph })),
+    [JSON.stringify(starter)]
+  )
   const here = { at: Math.min(40, 100 * share), span: mix(starter, share).ph }
   const name = (key: 'share' | 'ph' | 'lowest' | 'middle' | 'highest' | 'table' | 'mix') =>
     words.t(`ui:workbench.chart.${key}`)
