@@ -1,0 +1,148 @@
+import { cucumber, shreds } from '../foods.ts'
+import { canningJar, canningLid } from '../jars.ts'
+import { all, ink, type Layer, shape, stroke } from '../layer.ts'
+import { band, below, gleam, lidded, section } from '../section.ts'
+import { TINT } from '../tints.ts'
+import { flecks, uprightsBox } from '../under.ts'
+import { bubbles, type Island } from '../wet.ts'
+import { bulgedLid } from './jars.ts'
+
+/** Cut cabbage packed under brine. */
+const packed = (top: number, bottom = 144, more: Parameters<typeof shreds>[2] = {}) =>
+  shreds([28, top, 132, bottom], Math.round((bottom - top) / 2.3), more)
+const GAS: readonly Island[] = [
+  [40, 66, 3],
+  [60, 58, 4],
+  [76, 70, 3],
+  [96, 60, 4],
+  [116, 68, 3],
+  [48, 84, 3],
+  [88, 86, 4],
+  [122, 92, 3],
+  [64, 104, 3],
+  [106, 110, 3],
+  [40, 118, 3],
+  [82, 124, 3]
+]
+const _w = (tint: string = TINT.cucumber) =>
+  all(
+    cucumber([48, 76], [46, 128], 18, tint),
+    cucumber([78, 72], [80, 130], 18, tint),
+    cucumber([111, 76], [112, 128], 18, tint)
+  )
+const spurt = all(
+  stroke(
+    'M42 26Q24 10 16 22M40 32Q20 28 10 42M118 26Q136 10 144 22M120 32Q140 28 150 42',
+    TINT.brine,
+    4
+  ),
+  stroke('M14 34h.1M8 56h.1M148 34h.1M152 56h.1M24 8h.1M136 8h.1', TINT.brine, 5)
+)
+const canned = all(shreds([38, 70, 122, 144], 30))
+
+/** Brine and vegetables from the side. */
+export const BRINE_SIDES: Record<string, Layer> = {
+  'brine-cloudy': section(
+    below(50, TINT.brineCloudy),
+    packed(96, 144, { tint: '#E8E5CF', dark: '#C6C1A0' }),
+    band(92, 112, TINT.brineCloudy),
+    gleam(51)
+  ),
+  'brine-sediment': section(
+    below(50, TINT.brineClear),
+    packed(66, 128),
+    shape('M26 132Q50 124 80 129T134 131Q134 144.8 124 144.8H36Q26 144.8 26 132z', TINT.white),
+    stroke('M26 132Q50 124 80 129T134 131', TINT.shade, 2),
+    flecks(20, '#B5AA7C', { at: [80, 138], r: 44, squash: 0.1, size: 2 }),
+    gleam(51)
+  ),
+  'brine-pink-even': section(
+    below(50, '#E7A3AE'),
+    packed(70, 144, { tint: '#F2CBCF', dark: '#B9546C' }),
+    uprightsBox(25, 51, 135, 70, '#B9546C', 6),
+    gleam(51)
+  ),
+  'brine-slime': all(
+    section(below(88, TINT.brine), packed(100)),
+    shape('M60 34Q66 66 62 92H98Q94 66 98 34z', '#DCD3A0'),
+    stroke('M68 38Q73 66 70 92M80 38V92M91 38Q86 66 90 92', '#8B8146', 2),
+    () =>
+      `<path fill="${TINT.metal}" stroke="currentColor" d="M50 24h58q0 18-29 18T50 24zM106 24L150 6"/>`,
+    shape('M62 48q2 12 1 26q5-12 3-26z', TINT.white)
+  ),
+  'brine-dark-top': section(
+    below(56, TINT.brineClear),
+    packed(92),
+    packed(60, 92, { tint: '#8A6A3A', dark: '#4E3A1C' }),
+    gleam(57)
+  ),
+  'brine-gray-through': section(
+    below(50, '#B5AE9A'),
+    packed(64, 144, { tint: '#CFC9B8', dark: '#77705F' }),
+    gleam(51)
+  ),
+  'food-above-brine': section(
+    below(92, TINT.brineClear),
+    packed(96),
+    packed(58, 100, { tint: '#D8CFA0', dark: '#8B8146' }),
+    gleam(93, 30, 62)
+  ),
+  'lid-domed': lidded(
+    bulgedLid,
+    below(56, TINT.brineClear),
+    packed(72),
+    bubbles(GAS.slice(0, 8), TINT.white, '#8B8146')
+  ),
+  'canned-lid-bulging': all(
+    canningJar(TINT.brineClear, canned),
+    canningLid(9),
+    ink('M34 14l-8-8M126 14l8-8M80 4V1')
+  ),
+  'canned-spurting': all(spurt, canningJar(TINT.brineClear, canned), canningLid(4)),
+  'oil-layer': section(
+    below(76, TINT.brineClear),
+    packed(82),
+    band(48, 76, TINT.oil),
+    stroke('M25 76H135', '#9A7C12', 2),
+    bubbles(
+      [
+        [46, 68, 4],
+        [92, 66, 5],
+        [118, 69, 3]
+      ],
+      '#F4DC7C',
+      '#9A7C12'
+    ),
+    gleam(49, 34, 92, 5)
+  ),
+  'cucumber-soft': all(
+    shape('M10 108a70 30 0 0 0 140 0a70 30 0 0 0-140 0z', TINT.glass),
+    ink('M10 108a70 30 0 0 0 140 0a70 30 0 0 0-140 0z'),
+    () =>
+      `<path fill="${TINT.cucumber}" stroke="#4E5C28" stroke-width="3" d="M24 92Q22 72 46 74 62 78 80 90T120 88Q138 88 138 102 134 122 112 118 96 114 78 116 40 124 24 92z"/>`,
+    shape('M62 96Q80 104 100 98 96 112 78 110 64 108 62 96z', TINT.cucumberPale),
+    stroke('M72 102h.1M82 105h.1M92 102h.1', TINT.leafDark, 3),
+    shape('M34 84q6-6 14-4q-8 2-9 7zM112 94q8-3 14 1q-8 0-11 4z', TINT.white),
+    ink('M108 40V70m-7-7 7 8 7-8')
+  ),
+  'cucumber-hollow': all(
+    () =>
+      `<path fill="${TINT.cucumber}" stroke="#4E5C28" stroke-width="3" d="M14 80q0-34 66-34t66 34-66 34-66-34z"/>`,
+    shape('M24 80q0-25 56-25t56 25-56 25-56-25z', TINT.cucumberPale),
+    shape('M40 80q0-13 40-13t40 13-40 13-40-13z', '#59602F'),
+    stroke(
+      'M30 70q8-8 22-10M108 100q14-2 22-10M30 90q8 8 22 10M108 60q14 2 22 10',
+      TINT.leafDark,
+      2
+    )
+  ),
+  'cucumber-shriveled': all(
+    () =>
+      `<path fill="${TINT.cucumber}" stroke="#4E5C28" stroke-width="3" d="M18 84Q22 62 42 66 56 58 72 66 90 58 104 66 120 58 132 70 146 76 142 90 136 102 120 98 106 108 92 98 76 108 60 98 44 106 32 98 18 98 18 84z"/>`,
+    stroke(
+      'M36 74q8 8 6 18M54 70q-4 12 4 22M74 74q8 8 4 18M94 70q-6 12 4 22M114 72q6 10-2 20M128 78q-4 6 0 12',
+      '#3E4A1E',
+      2.5
+    )
+  )
+}

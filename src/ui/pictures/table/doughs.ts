@@ -1,0 +1,131 @@
+import { fly, maggot } from '../creatures.ts'
+import { MOLD, tuft } from '../hair.ts'
+import { rubberBand } from '../jars.ts'
+import { all, type Layer, shape, stroke } from '../layer.ts'
+import { mouth } from '../mouth.ts'
+import { band, below, gleam, section } from '../section.ts'
+import { TINT } from '../tints.ts'
+import { blots, flecks, uprightsBox } from '../under.ts'
+import { bubbles, type Island } from '../wet.ts'
+
+const HOLES: readonly Island[] = [
+  [40, 66, 6],
+  [62, 56, 4],
+  [84, 64, 8],
+  [110, 60, 5],
+  [124, 78, 4],
+  [50, 88, 7],
+  [74, 88, 4],
+  [98, 86, 7],
+  [38, 112, 4],
+  [62, 116, 7],
+  [88, 110, 4],
+  [112, 112, 6],
+  [80, 132, 4],
+  [48, 134, 3],
+  [104, 134, 3],
+  [124, 98, 3]
+]
+/** Dough from above: dull, with the swirl of the spoon. */
+const dough = (...layers: readonly Layer[]) =>
+  mouth(
+    TINT.dough,
+    stroke('M36 96q12 28 44 26t48-32M48 60q18-18 44-12M60 88q6 16 24 12', TINT.doughDark, 2.5),
+    ...layers
+  )
+/** Thin liquid standing over dough, with a layer's own marks. */
+const standing = (tint: string, edge: string, ...marks: readonly Layer[]) =>
+  section(
+    below(98, TINT.dough),
+    bubbles(
+      [
+        [44, 118, 3],
+        [70, 112, 4],
+        [96, 124, 3],
+        [118, 114, 3],
+        [62, 134, 3]
+      ],
+      '#F6E9CC',
+      TINT.doughDark
+    ),
+    band(66, 98, tint),
+    stroke('M25 98H135', edge, 2),
+    ...marks,
+    gleam(67, 34, 92, 5)
+  )
+
+/** Sourdough starter. */
+export const DOUGHS: Record<string, Layer> = {
+  'dough-bubbly': section(
+    shape('M24 56Q80 34 136 56V134q0 12-12 12H36q-12 0-12-12z', TINT.dough),
+    bubbles(HOLES, '#F8EDD4', TINT.doughDark),
+    rubberBand(104)
+  ),
+  'dough-flat': section(
+    below(104, TINT.dough),
+    stroke('M25 104H135', TINT.doughDark, 3),
+    rubberBand(104),
+    bubbles(
+      [
+        [60, 124, 2],
+        [98, 130, 2]
+      ],
+      '#F8EDD4',
+      TINT.doughDark
+    )
+  ),
+  'dough-hooch': standing('#A99C80', '#6F6449'),
+  'dough-hooch-dark': standing('#4A4034', TINT.black),
+  'dough-pink-streak': dough(
+    shape('M30 84q20-26 46-18t52-18q6 10-8 20t-40 12-48 12q-4-4-2-8z', TINT.pinkDark),
+    shape('M33 84q20-23 44-15t49-18q3 8-8 15t-38 11-46 11q-3-2-1-4z', TINT.pink),
+    stroke(
+      'M44 78v8M52 72v14M60 70v12M68 70v10M76 71v8M84 70v10M92 67v10M100 63v11M108 59v12M116 54v13',
+      TINT.pinkDark,
+      1.5
+    ),
+    blots([[104, 112, 8]], TINT.pinkDark, 0.2),
+    blots([[104, 112, 6]], TINT.pink, 0.2)
+  ),
+  'dough-pink-liquid': standing(
+    '#EDB3B4',
+    TINT.pinkDark,
+    uprightsBox(24, 68, 136, 97, '#C76A7C', 6)
+  ),
+  'dough-fuzz': dough(
+    tuft([60, 66], 21),
+    tuft([104, 92], 23, MOLD.green),
+    tuft([66, 116], 13, MOLD.black)
+  ),
+  'dough-dry-crust': mouth(
+    TINT.crust,
+    blots([[80, 80, 60]], '#CDB284', 0.03),
+    shape('M88 70l14 18-6 14-20-8-2-16z', TINT.dough),
+    stroke(
+      'M18 66l26 8 16-18 8-40M44 74l-8 34 10 26M44 74l30 4M88 70L60 56M88 70l20-20 8-26M108 50l36 14M102 88l32 6 10 18M96 102l6 38M76 94L56 118l-10 16M76 94l-2-16 14-8 14 18-6 14z',
+      '#6E5227',
+      2.2
+    )
+  ),
+  'dough-insects': dough(
+    flecks(14, '#4A2E14', { size: 2 }),
+    all(maggot([62, 66], 0.4, 1.1), maggot([72, 104], 2.6, 1.1)),
+    fly([104, 70], 1.2, 0.6),
+    ...(
+      [
+        [104, 108],
+        [52, 92],
+        [92, 44]
+      ] as const
+    ).map(([x, y]) =>
+      all(
+        shape(`M${x - 7} ${y}q0-5 7-5t8 5-8 5-7-5z`, '#5A3415'),
+        stroke(
+          `M${x - 5} ${y - 5}l-3-4M${x} ${y - 5}v-5M${x + 4} ${y - 5}l3-4M${x - 5} ${y + 5}l-3 4M${x} ${y + 5}v5M${x + 4} ${y + 5}l3 4M${x + 8} ${y}h3`,
+          '#5A3415',
+          1.8
+        )
+      )
+    )
+  )
+}

@@ -1,0 +1,131 @@
+import { colony, MOLD, powder, tuft } from '../hair.ts'
+import { type Layer, shape, stroke } from '../layer.ts'
+import { cover, mouth } from '../mouth.ts'
+import { folds } from '../skin.ts'
+import { TINT } from '../tints.ts'
+import { blots, clot, flecks, strand } from '../under.ts'
+import { blisters, highlight, islands } from '../wet.ts'
+
+const CENTER = [80, 80] as const
+
+/** What may lie on the surface, from above. */
+export const SURFACE: Record<string, Layer> = {
+  'dry-fuzzy': mouth(
+    TINT.teaPale,
+    tuft([57, 60], 22),
+    tuft([100, 92], 26, MOLD.green),
+    tuft([58, 112], 12)
+  ),
+  'chalky-powder': mouth(
+    '#C99F5C',
+    powder([60, 62], 30, { count: 190 }),
+    powder([100, 100], 26, { count: 150 })
+  ),
+  'dry-raised-circles': mouth(
+    TINT.teaPale,
+    colony([58, 58], 24),
+    colony([107, 78], 20),
+    colony([66, 114], 15)
+  ),
+  'falling-apart': mouth(
+    TINT.tea,
+    blots(
+      [
+        [52, 60, 14],
+        [118, 60, 9],
+        [104, 116, 12],
+        [46, 104, 10],
+        [84, 36, 7]
+      ],
+      TINT.teaDeep,
+      0.3
+    ),
+    blots(
+      [
+        [68, 66, 21],
+        [98, 84, 15],
+        [60, 104, 10],
+        [92, 48, 9],
+        [112, 104, 7]
+      ],
+      TINT.cream,
+      0.36
+    ),
+    flecks(46, TINT.cream, { size: 4 })
+  ),
+  'dry-leathery': mouth(
+    TINT.tea,
+    blots([[82, 84, 52]], TINT.teaDeep, 0.05),
+    blots([[79, 79, 51]], TINT.filmEdge, 0.05),
+    blots([[78, 78, 39]], '#9C6A3C', 0.08),
+    stroke(
+      'M52 66q12 8 24 4t22-14M76 70q-4 14 4 24t6 22M80 94q14-2 30-12M80 94q-16 4-26 0M58 94q-4 8-2 14M98 56q4 6 12 8',
+      '#54331A',
+      2
+    )
+  ),
+  'flat-wrinkled-film': mouth(
+    TINT.tea,
+    cover(TINT.skin, { edge: TINT.skinDark, bays: [40], depth: 20 }),
+    folds()
+  ),
+  'strands-or-sediment': mouth(
+    TINT.tea,
+    shape('M25 118Q54 134 80 131T135 117A66 66 0 0 1 25 118z', TINT.teaDeep),
+    flecks(26, TINT.brown, { at: [80, 134], r: 38, squash: 0.16, size: 2 }),
+    strand([66, 28], [58, 74], { width: 7, sway: 8 }),
+    strand([60, 60], [46, 112], { width: 6, sway: 9 }),
+    strand([96, 36], [100, 82], { width: 7, sway: 9 }),
+    strand([99, 70], [86, 120], { width: 6, sway: 10 }),
+    strand([102, 74], [124, 106], { width: 6, sway: 7 }),
+    clot([60, 68], 8),
+    clot([100, 74], 10),
+    highlight(CENTER, 55, { from: 196, to: 236, width: 7 })
+  ),
+  'wet-islands': mouth(
+    TINT.tea,
+    islands(
+      [
+        [52, 60, 22, true],
+        [78, 100, 21, true],
+        [105, 92, 17],
+        [98, 118, 12],
+        [112, 50, 11, true],
+        [42, 112, 8],
+        [86, 36, 6],
+        [132, 72, 5]
+      ],
+      [
+        [1, 2],
+        [1, 3]
+      ]
+    )
+  ),
+  'wet-bumps-or-blisters': mouth(
+    TINT.film,
+    blisters([
+      [54, 58, 17],
+      [100, 84, 21],
+      [62, 108, 13],
+      [106, 42, 9],
+      [112, 118, 8],
+      [34, 86, 6],
+      [80, 34, 5],
+      [132, 86, 5],
+      [84, 126, 6]
+    ])
+  ),
+  'wet-film': mouth(
+    TINT.tea,
+    cover('#DDB675', { bays: [40, 118], depth: 9 }),
+    highlight(CENTER, 52, { from: 190, to: 262, width: 10 }),
+    highlight(CENTER, 52, { from: 20, to: 44, width: 4 })
+  ),
+  'nothing-yet': mouth(
+    TINT.tea,
+    shape('M52 90c0-14 20-24 40-22s34 12 32 24-22 20-42 17-30-8-30-19z', TINT.teaDeep),
+    shape('M50 84c0-13 20-21 40-20s34 10 33 21-22 17-42 15-31-6-31-16z', '#D7A35A'),
+    stroke('M66 82q8-8 22-7M92 90q8 0 14-6', '#B07834', 2),
+    highlight(CENTER, 55, { from: 196, to: 244, width: 8 })
+  )
+}
