@@ -43,7 +43,7 @@ export const FORM = {
   sparkling: { neck: 10, top: 30, neckEnd: 50, body: 32, shoulder: 104, foot: 151, square: 0 },
   square: { neck: 12, top: 28, neckEnd: 50, body: 34, shoulder: 60, foot: 150, square: 0.9 },
   wine: { neck: 9, top: 18, neckEnd: 60, body: 27, shoulder: 76, foot: 151, square: 0.35 },
-  store: { neck: 15, top: 26, neckEnd: 42, body: 32, shoulder: 64, foot: 150, square: 0.2 },
+  store: { neck: 22, top: 26, neckEnd: 58, body: 34, shoulder: 80, foot: 150, square: 0.2 },
   canning: { neck: 34, top: 34, neckEnd: 42, body: 42, shoulder: 56, foot: 148, square: 0.5 }
 } as const satisfies Record<string, Bottle>
 

@@ -1,5 +1,5 @@
 import { filled, type Layer, stroked } from './layer.ts'
-import { numbers, open, type Point } from './line.ts'
+import { numbers, open, type Point, type Spots, spotsOf } from './line.ts'
 import { TINT } from './tints.ts'
 
 /** A maggot: a pale ringed body with a dark point for a head. */
@@ -30,14 +30,10 @@ export const maggot =
 
 /** Vinegar eels: threads much thinner than any strand, each with its own wriggle. */
 export const eels =
-  (
-    spots: readonly (readonly [x: number, y: number, turn: number])[],
-    tint: string,
-    long = 13
-  ): Layer =>
+  (list: Spots, tint: string, long = 13): Layer =>
   () =>
     stroked(
-      spots
+      spotsOf(list)
         .map(([x, y, turn]) => {
           const [c, s] = [Math.cos(turn), Math.sin(turn)]
           const at = (along: number, across: number): Point => [

@@ -1,5 +1,5 @@
 import { filled, type Layer, round, stroked } from './layer.ts'
-import { around, closed, numbers, open, type Point } from './line.ts'
+import { around, closed, numbers, open, type Point, type Spots, spotsOf } from './line.ts'
 import { TINT } from './tints.ts'
 
 /** Cut cabbage lying every way in a box, or in a round. */
@@ -77,12 +77,9 @@ export const cucumber =
 
 /** Kefir grains: knobbed like cauliflower, each knob with its light. */
 export const grains =
-  (
-    spots: readonly (readonly [x: number, y: number, r: number])[],
-    edge: string = TINT.milkDark
-  ): Layer =>
+  (list: Spots, edge: string = TINT.milkDark): Layer =>
   chance =>
-    spots
+    spotsOf(list)
       .map(([x, y, r]) => {
         const knobs = around(chance, [x, y], r * 0.6, { rough: 0.2, count: 6 })
         const heads = [...knobs, [x, y] as Point].map(at => round(at, r * 0.46)).join('')
@@ -105,9 +102,9 @@ export const berry =
 
 /** Clear crystals as of water kefir: angular, one light edge each. */
 export const crystals =
-  (spots: readonly (readonly [x: number, y: number, r: number])[]): Layer =>
+  (list: Spots): Layer =>
   chance =>
-    spots
+    spotsOf(list)
       .map(([x, y, r]) => {
         const corners = around(chance, [x, y], r, { rough: 0.2, count: 6 })
         const line = `M${corners.map(([px, py]) => numbers(px, py)).join('L')}z`

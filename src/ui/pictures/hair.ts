@@ -1,6 +1,6 @@
 import type { Chance } from './chance.ts'
 import { filled, type Layer, stroked, strokes } from './layer.ts'
-import { around, closed, type Point } from './line.ts'
+import { arc, around, closed, type Point, taper } from './line.ts'
 import { TINT } from './tints.ts'
 
 /** The colors of a growth of mold: its pale hair, the dark of its core, and what it stands on. */
@@ -19,36 +19,37 @@ const mold = (core: string, ground: string, spread: number, hair: string = TINT.
   spread
 })
 
-/** Mold as it is met: young and white, in spore, or dark all through. */
+/** Mold as it is met: young and white, gone to spore in its middle, or dark all through. */
 export const MOLD = {
-  white: mold('#A79A7E', '#C9B68E', 0.42),
-  green: mold(TINT.greenDark, '#6F937F', 0.62),
-  black: mold(TINT.black, '#6B665E', 0.7, '#D8D2C6'),
-  gray: mold('#5F5B54', '#9A948A', 0.66),
-  tan: mold('#5E4320', '#A98B58', 0.6, '#F3E3BE'),
-  pink: mold(TINT.pinkDark, '#D98A98', 0.6)
+  white: mold('#8C7F65', '#E6DAC0', 0.46),
+  centers: mold(TINT.black, '#E6DAC0', 0.34),
+  green: mold(TINT.greenDark, '#5F8B75', 0.62),
+  black: mold(TINT.black, '#57524B', 0.72, '#E2DCD0'),
+  gray: mold('#4C4843', '#8E887E', 0.66),
+  tan: mold('#5E4320', '#A98B58', 0.6, '#F3E3BE')
 } as const
 
-const EDGE = '#85765A'
+/** The thin dark hairs behind the pale ones, so that white shows on cream. */
+export const EDGE = '#7D6C4C'
 
-function outward(
-  chance: Chance,
-  [x, y]: Point,
-  r: number,
-  {
-    count,
-    inner,
-    outer,
-    length,
-    stray
-  }: Record<'count' | 'inner' | 'outer' | 'length' | 'stray', number>
-) {
-  return Array.from({ length: Math.round(count) }, (_, i) => {
-    const angle = (6.2832 * i) / count + chance(-0.2, 0.2)
-    const lobes = 1 + 0.1 * Math.sin(angle * 3 + x) + 0.07 * Math.sin(angle * 5 + y)
+/** Where hairs of one kind leave a growth, as shares of its radius, and how far they stray. */
+interface Fringe {
+  readonly count: number
+  readonly inner: number
+  readonly outer: number
+  readonly length: number
+  readonly stray: number
+}
+
+function outward(chance: Chance, [x, y]: Point, r: number, fringe: Fringe) {
+  const { count, inner, outer, length, stray } = fringe
+  const many = Math.round(count * r)
+  return Array.from({ length: many }, (_, i) => {
+    const angle = (6.2832 * i) / many + chance(-0.25, 0.25)
+    const lobes = 0.98 + 0.11 * Math.sin(angle * 3 + x) + 0.07 * Math.sin(angle * 5 + y)
     const start = r * lobes * Math.sqrt(chance(inner * inner, outer * outer))
     const lean = angle + chance(-stray, stray)
-    const reach = r * chance(length * 0.55, length)
+    const reach = r * chance(length * 0.5, length)
     return [
       [x + Math.cos(angle) * start, y + Math.sin(angle) * start],
       [Math.cos(lean) * reach, Math.sin(lean) * reach]
@@ -61,44 +62,13 @@ export const tuft =
   (at: Point, r: number, kind: Mold = MOLD.white): Layer =>
   chance => {
     const ring = (count: number, inner: number, outer: number, length: number, stray: number) =>
-      strokes(outward(chance, at, r, { count: count * r, inner, outer, length, stray }))
+      strokes(outward(chance, at, r, { count, inner, outer, length, stray }))
     return (
-      filled(closed(around(chance, at, r * 0.78, { rough: 0.12 })), kind.ground) +
-      stroked(ring(2.4, 0.7, 0.85, 0.42, 0.6), EDGE, 1.3) +
-      stroked(ring(4.6, 0.4, 0.86, 0.4, 0.7), kind.hair, 1.7) +
-      stroked(ring(2.4, 0.06, kind.spread, 0.32, 1.4), kind.core, 1.7)
-    )
-  }
-
-/** Where a growth stands on a level surface, how wide and how high it is. */
-export interface Stand {
-  readonly x: number
-  readonly y: number
-  readonly width: number
-  readonly height: number
-}
-
-/** The same mold from the side: it stands up off the surface. */
-export const stand =
-  ({ x, y, width, height }: Stand, kind: Mold = MOLD.white): Layer =>
-  chance => {
-    const row = (density: number, low: number, high: number, lean: number) =>
-      strokes(
-        Array.from({ length: Math.round(width * density) }, (_, i) => {
-          const share = (2 * (i + 0.5)) / Math.round(width * density) - 1
-          const rise = height * Math.sqrt(1.08 - share * share) * chance(low, high)
-          const foot = x + (share * width) / 2
-          const drift = share * width * 0.14 + chance(-lean, lean)
-          return [
-            [foot, y],
-            [drift, -rise]
-          ] as const satisfies readonly [Point, Point]
-        })
-      )
-    return (
-      stroked(row(0.9, 0.75, 1.1, 5), '#6E6149', 1.3) +
-      stroked(row(1.3, 0.5, 1.05, 5), kind.hair, 1.7) +
-      stroked(row(0.8, 0.2, 0.62, 4), kind.core, 1.7)
+      filled(closed(around(chance, at, r * 0.72, { rough: 0.14 })), kind.ground) +
+      stroked(ring(2.6, 0.72, 0.92, 0.36, 0.7), EDGE, 0.9) +
+      stroked(ring(6, 0.55, 0.9, 0.42, 0.8), kind.hair, 1.2) +
+      stroked(ring(2.6, 0.1, 0.66, 0.3, 1.9), kind.hair, 1) +
+      stroked(ring(4, 0.02, kind.spread, 0.26, 2.6), kind.core, 1.1)
     )
   }
 
@@ -127,20 +97,21 @@ export const powder =
     )
   }
 
-/** A round raised dry colony: rings, a pale dry rim with hair, a core. */
+/** A round raised dry colony: a cushion with a shaded foot, a pale rim with hair, a darker core. */
 export const colony =
   (at: Point, r: number, kind: Mold = MOLD.white): Layer =>
   chance => {
     const ring = (share: number, rough = 0.03) =>
       closed(around(chance, at, r * share, { rough, count: 13 }))
-    const hair = (count: number, inner: number, outer: number, length: number) =>
-      strokes(outward(chance, at, r, { count: count * r, inner, outer, length, stray: 0.35 }))
+    const hair = (count: number, inner: number, outer: number, length: number, stray = 0.5) =>
+      strokes(outward(chance, at, r, { count, inner, outer, length, stray }))
     return (
-      stroked(hair(2.2, 0.84, 0.92, 0.3), EDGE, 1.3) +
-      filled(ring(0.9), '#F5EFE0') +
-      stroked(hair(3, 0.78, 0.94, 0.28), kind.hair, 1.6) +
-      stroked(ring(0.66), '#B5A88C', 1.6) +
-      filled(ring(0.42, 0.08), kind.core) +
-      stroked(hair(1.4, 0.1, 0.5, 0.2), kind.ground, 1.4)
+      stroked(hair(3, 0.86, 0.94, 0.22), EDGE, 0.9) +
+      filled(ring(0.92), '#F4EDDD') +
+      filled(taper(arc(at, r * 0.82, -30, 130, 7), r * 0.2), '#C6B48E') +
+      stroked(hair(5, 0.78, 0.96, 0.22), kind.hair, 1.1) +
+      stroked(ring(0.62), '#D2C3A0', 1.3) +
+      filled(ring(0.36, 0.12), '#B4A684') +
+      stroked(hair(3, 0.02, 0.42, 0.2, 2.6), kind.core, 1.1)
     )
   }

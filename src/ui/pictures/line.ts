@@ -56,11 +56,22 @@ export function taper(points: readonly Point[], width: number): string {
       const [ax, ay] = points[Math.max(0, i - 1)] ?? [x, y]
       const [bx, by] = points[Math.min(last, i + 1)] ?? [x, y]
       const length = Math.hypot(bx - ax, by - ay) || 1
-      const half = (sign * width * Math.sin((Math.PI * i) / last)) / 2
+      const half = (sign * width * Math.max(0, Math.sin((Math.PI * i) / last)) ** 0.75) / 2
       return [x - ((by - ay) / length) * half, y + ((bx - ax) / length) * half]
     })
   const back = settle(side(-1).reverse())
   return `${open(side(1))}${along(back)}z`
+}
+
+/** Places with a size each, as one list: x, y, size, x, y, size … */
+export type Spots = readonly number[]
+
+/** The spots of a list, three numbers each. */
+export function spotsOf(list: Spots): (readonly [x: number, y: number, size: number])[] {
+  return Array.from({ length: Math.floor(list.length / 3) }, (_, i) => {
+    const [x = 0, y = 0, size = 0] = list.slice(i * 3, i * 3 + 3)
+    return [x, y, size] as const
+  })
 }
 
 /** Points around a center, uneven as things that grow are. */

@@ -1,4 +1,4 @@
-import { all, filled, inked, type Layer, round } from './layer.ts'
+import { all, filled, inked, type Layer, round, stroked } from './layer.ts'
 import { around, closed, type Point } from './line.ts'
 import { TINT } from './tints.ts'
 
@@ -36,5 +36,5 @@ export const cover =
         : ([80 + (point[0] - 80) * share, 80 + (point[1] - 80) * share] as const)
     })
     const line = closed(within(rim))
-    return filled(line, tint) + `<path stroke="${edge}" stroke-width="2" d="${line}"/>`
+    return filled(line, tint) + stroked(line, edge)
   }

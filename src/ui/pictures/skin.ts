@@ -1,6 +1,6 @@
 import type { Chance } from './chance.ts'
 import { filled, type Layer, stroked } from './layer.ts'
-import { open, type Point, taper } from './line.ts'
+import { arc, numbers, open, type Point, taper } from './line.ts'
 import { MOUTH } from './mouth.ts'
 import { TINT } from './tints.ts'
 
@@ -12,86 +12,98 @@ export interface Skin {
 
 const DRY: Skin = { lit: TINT.skinLit, dark: TINT.skinDark }
 
-const inside = ([x, y]: Point) => Math.hypot(x - 80, y - 80) < MOUTH - 3
-
-/** One fold of a sagging skin, bowed around the place it was pushed from. */
-function fold(chance: Chance, reach: number, from: number, to: number, bow: Point): Point[] {
-  const count = 7
-  const phase = chance(0, 6.28)
-  return Array.from({ length: count }, (_, i) => {
-    const angle = ((from + ((to - from) * i) / (count - 1)) * Math.PI) / 180
-    const far = reach + 2.2 * Math.sin(phase + i * 1.7) + chance(-0.8, 0.8)
-    return [bow[0] + Math.cos(angle) * far, bow[1] + Math.sin(angle) * far] as const
-  }).filter(inside)
+/** How a skin is wrinkled: which way its folds run, how far apart they lie, how high they stand. */
+export interface Wrinkles {
+  readonly turn?: number
+  readonly gap?: number
+  readonly width?: number
+  readonly reach?: number
+  readonly skin?: Skin
 }
 
-/** Folds as on the skin of warm milk: a lit back, a shaded foot, lying closer where the skin was pushed. */
-export const folds =
-  ({
-    bow = [150, 150] as Point,
-    near = 34,
-    far = 150,
-    step = 11,
-    skin = DRY,
-    width = 6
-  } = {}): Layer =>
-  chance => {
-    const lines: Point[][] = []
-    let reach = near
-    let gap = step * 0.72
-    while (reach < far) {
-      const pieces = chance() < 0.45 ? 1 : 2
-      const middle = (Math.atan2(80 - bow[1], 80 - bow[0]) * 180) / Math.PI
-      const spread = Math.min(80, (62 / reach) * 57.3 * 1.05)
-      const cut = middle + chance(-spread * 0.3, spread * 0.3)
-      const parts: readonly (readonly [number, number])[] =
-        pieces === 1
-          ? [[middle - spread * chance(0.7, 1), middle + spread * chance(0.7, 1)]]
-          : [
-              [middle - spread * chance(0.85, 1), cut + chance(0, 6)],
-              [cut - chance(0, 6), middle + spread * chance(0.8, 1)]
-            ]
-      parts.forEach(([from, to], i) => {
-        lines.push(fold(chance, reach + i * gap * 0.42, from, to, bow))
-      })
-      reach += gap
-      gap = Math.min(step * 1.5, gap * 1.07)
+/** The lines of the folds: long, bowed, every second one leaving its neighbor as pleats do. */
+function pleats(chance: Chance, turn: number, gap: number, reach: number): Point[][] {
+  const [c, s] = [Math.cos(turn), Math.sin(turn)]
+  const place = (u: number, v: number): Point => [80 + u * c - v * s, 80 + u * s + v * c]
+  const bow = chance(0.0025, 0.0045)
+  const lines: Point[][] = []
+  for (let v = -reach; v < reach; v += gap * 2) {
+    const [phase, beat] = [chance(0, 6.28), chance(22, 32)]
+    const along = (u: number) => v + bow * u * u - 8 + 3.4 * Math.sin(u / beat + phase)
+    const leave = chance(-46, 8)
+    const side = chance() < 0.5 ? 1 : -1
+    const apart = (u: number) => {
+      const share = Math.min(1, Math.max(0, (u * side - leave) / 44))
+      return share * share * (3 - 2 * share) * gap
     }
-    const long = lines.filter(line => line.length > 3)
-    const shifted = (by: number) =>
-      long.map(line => line.map(([x, y]): Point => [x + by, y + by * 1.1]))
+    const run = (line: (u: number) => number, from: number, to: number) =>
+      Array.from({ length: 12 }, (_, i) => {
+        const u = from + ((to - from) * i) / 11
+        return place(u, line(u))
+      }).filter(([x, y]) => Math.hypot(x - 80, y - 80) < reach)
+    lines.push(run(along, -reach * chance(0.8, 1.05), reach * chance(0.8, 1.05)))
+    lines.push(
+      side > 0
+        ? run(u => along(u) + apart(u), leave + 6, reach * chance(0.75, 1))
+        : run(u => along(u) + apart(u), -reach * chance(0.75, 1), -leave - 6)
+    )
+  }
+  return lines.filter(line => line.length > 3)
+}
+
+/** Folds as on the skin of warm milk: a soft lit back and a shaded foot. */
+export const folds =
+  ({ turn = -0.7, gap = 11, width = 7, reach = 62, skin = DRY }: Wrinkles = {}): Layer =>
+  chance => {
+    const lines = pleats(chance, turn, gap, reach)
+    const [dx, dy] = [-Math.sin(turn), Math.cos(turn)]
+    const moved = (by: number, wide: number) =>
+      lines
+        .map(line =>
+          taper(
+            line.map(([x, y]): Point => [x + dx * by, y + dy * by]),
+            wide
+          )
+        )
+        .join('')
+    return filled(moved(width * 0.3, width * 0.9), skin.dark) + filled(moved(-0.6, width), skin.lit)
+  }
+
+/** A place where a skin has torn back from the glass and the liquid shows. */
+export const tear =
+  (
+    tint: string,
+    angle: number,
+    { spread = 34, depth = 22, edge = TINT.skinDark as string } = {}
+  ): Layer =>
+  chance => {
+    const rim = arc([80, 80], MOUTH, angle - spread, angle + spread, 9)
+    const ragged = arc([80, 80], MOUTH, angle + spread, angle - spread, 13).map(
+      ([x, y], i): Point => {
+        const share = 1 - (depth / MOUTH) * Math.sin((Math.PI * i) / 12) * chance(0.72, 1.1)
+        return [80 + (x - 80) * share, 80 + (y - 80) * share]
+      }
+    )
     return (
-      filled(
-        shifted(1.5)
-          .map(line => taper(line, width))
-          .join(''),
-        skin.dark
-      ) +
-      filled(
-        shifted(-0.6)
-          .map(line => taper(line, width * 0.8))
-          .join(''),
-        skin.lit
-      )
+      filled(`${open(rim)}${open(ragged).replace('M', 'L')}z`, tint) +
+      stroked(open(ragged), edge, 2)
     )
   }
 
-/** The folds of a skin from the side: low, rounded, nothing standing up. */
+/** The folds of a skin from the side: low and rounded, nothing standing up. */
 export const ridges =
-  (y: number, { from = 25, to = 135, height = 6, tint = TINT.skin as string } = {}): Layer =>
+  (
+    y: number,
+    { from = 25, to = 135, height = 6, tint = TINT.skin as string, thick = 6 } = {}
+  ): Layer =>
   chance => {
-    const points: Point[] = [[from, y]]
+    let line = `M${numbers(from, y)}`
     for (let x = from; x < to; ) {
-      const wide = Math.min(to - x, chance(11, 19))
-      const high = height * chance(0.6, 1.1)
-      points.push(
-        [x + wide * 0.25, y - high * 1.5],
-        [x + wide * 0.75, y - high * 1.5],
-        [x + wide, y]
-      )
-      x += wide
+      const wide = Math.min(to - x, chance(13, 21))
+      const rest = to - x - wide < 8 ? to - x : wide
+      const flat = Math.min(3, rest / 4)
+      line += `h${numbers(flat)}q${numbers((rest - flat) / 2, -2 * height * chance(0.6, 1.15), rest - flat, 0)}`
+      x += rest
     }
-    points.push([to, y])
-    const line = open(points)
-    return filled(`${line}V${y + 5}H${from}z`, tint) + stroked(line, TINT.skinDark, 1.8)
+    return filled(`${line}V${y + thick}H${from}z`, tint) + stroked(line, TINT.skinDark, 1.8)
   }

@@ -1,6 +1,6 @@
 /** The colors of the things drawn. The page's own colors are not among them, nor is any of these its own. */
 export const TINT = {
-  air: '#9C8F74',
+  air: '#9D9177',
   glass: '#E7DFCD',
   tea: '#C98A3C',
   teaDeep: '#9A5E22',
@@ -13,9 +13,9 @@ export const TINT = {
   strand: '#7A4818',
   shade: '#B89B68',
   dust: '#8C7D60',
-  skin: '#E4D5B2',
-  skinLit: '#FAF2DF',
-  skinDark: '#A98F5F',
+  skin: '#E0CFA6',
+  skinLit: '#F1E5C8',
+  skinDark: '#A0875A',
   brine: '#CBBF7F',
   brineClear: '#E0D89E',
   brineCloudy: '#DAD5B8',

@@ -1,5 +1,5 @@
 import { filled, type Layer, stroked, strokes } from './layer.ts'
-import { around, closed, open, type Point, taper } from './line.ts'
+import { around, closed, open, type Point, type Spots, spotsOf, taper } from './line.ts'
 import { TINT } from './tints.ts'
 
 /** A yeast strand: a soft brown thread that hangs in the liquid. */
@@ -29,14 +29,12 @@ export const clot =
 
 /** Smooth blots with soft edges, as of something seen through a film. */
 export const blots =
-  (
-    spots: readonly (readonly [x: number, y: number, r: number])[],
-    tint: string,
-    rough = 0.16
-  ): Layer =>
+  (list: Spots, tint: string, rough = 0.16): Layer =>
   chance =>
     filled(
-      spots.map(([x, y, r]) => closed(around(chance, [x, y], r, { rough, count: 10 }))).join(''),
+      spotsOf(list)
+        .map(([x, y, r]) => closed(around(chance, [x, y], r, { rough, count: 10 })))
+        .join(''),
       tint
     )
 

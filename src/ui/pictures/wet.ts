@@ -1,5 +1,5 @@
 import { filled, type Layer, round, stroked } from './layer.ts'
-import { arc, around, closed, numbers, type Point, taper } from './line.ts'
+import { arc, around, closed, numbers, type Point, type Spots, spotsOf, taper } from './line.ts'
 import { within } from './mouth.ts'
 import { TINT } from './tints.ts'
 
@@ -9,60 +9,66 @@ export const highlight =
   () =>
     filled(taper(arc(at, radius, from, to), width), TINT.white)
 
-/** One wet island: where it lies, how wide, and whether it carries the light of its group. */
-export type Island = readonly [x: number, y: number, r: number, lit?: boolean]
+/** How islands lie together: which of them carry the light of their group, which have run into which. */
+export interface Grouping {
+  readonly lit?: readonly number[]
+  readonly joined?: readonly (readonly [number, number])[]
+  readonly tint?: string
+  readonly edge?: string
+}
 
 /** Flat wet islands; those that touch run together under one light. */
 export const islands =
   (
-    spots: readonly Island[],
-    bridges: readonly (readonly [number, number])[] = [],
-    { tint = TINT.cream as string, edge = TINT.filmEdge as string } = {}
+    list: Spots,
+    { lit = [], joined = [], tint = TINT.cream, edge = TINT.filmEdge }: Grouping = {}
   ): Layer =>
   chance => {
+    const spots = spotsOf(list)
     const shapes = spots
-      .map(([x, y, r]) => closed(within(around(chance, [x, y], r, { rough: 0.05, count: 9 }))))
+      .map(([x, y, r]) => closed(within(around(chance, [x, y], r, { rough: 0.09, count: 8 }))))
       .join('')
-    const necks = bridges
-      .map(([a, b]) => [spots[a], spots[b]] as const)
-      .map(([a, b]) => (a && b ? `M${numbers(a[0], a[1])}L${numbers(b[0], b[1])}` : ''))
+    const pairs = joined.map(pair => pair.map(i => spots[i] ?? ([0, 0, 0] as const)))
+    const necks = pairs
+      .map(pair => pair.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${numbers(x, y)}`).join(''))
       .join('')
-    const narrow = bridges.map(([a, b]) => Math.min(spots[a]?.[2] ?? 0, spots[b]?.[2] ?? 0))
-    const width = Math.round(Math.min(...narrow) * 1.2)
-    const joined = (color: string, more: number) =>
-      necks === '' ? '' : stroked(necks, color, width + more)
+    const narrow = Math.min(...pairs.flat().map(([, , r]) => r)) * 1.2
+    const bridge = (color: string, more: number) =>
+      necks === '' ? '' : stroked(necks, color, Math.round(narrow) + more)
     return (
-      joined(edge, 4) +
+      bridge(edge, 4) +
       stroked(shapes, edge, 4) +
-      joined(tint, 0) +
+      bridge(tint, 0) +
       filled(shapes, tint) +
       spots
-        .filter(([, , , lit]) => lit)
-        .map(([x, y, r]) => highlight([x, y], r * 0.66, { width: Math.max(2.5, r * 0.24) })(chance))
+        .filter((_, i) => lit.includes(i))
+        .map(([x, y, r]) => highlight([x, y], r * 0.66, { width: Math.max(3, r * 0.3) })(chance))
         .join('')
     )
   }
 
 /** Clear domes of gas under a wet film, each with its light and the dark of the liquid below. */
 export const blisters =
-  (spots: readonly Island[], { tint = '#EBD7AC', edge = TINT.teaDeep as string } = {}): Layer =>
+  (list: Spots, tint = '#F0DEB6', edge: string = TINT.teaDeep): Layer =>
   chance =>
-    spots
+    spotsOf(list)
       .map(([x, y, r]) => {
         const shape = closed(around(chance, [x, y], r, { rough: 0.03, count: 9 }))
         return (
           filled(shape, tint) +
           stroked(shape, edge, 1.8) +
-          filled(taper(arc([x, y], r * 0.72, 20, 110), r * 0.26), TINT.filmEdge) +
-          highlight([x, y], r * 0.6, { width: Math.max(2.4, r * 0.36) })(chance)
+          filled(taper(arc([x, y], r * 0.74, 5, 125), r * 0.3), '#C9A566') +
+          highlight([x, y], r * 0.6, { width: Math.max(2.6, r * 0.4) })(chance)
         )
       })
       .join('')
 
 /** Round bubbles of gas. */
 export const bubbles =
-  (spots: readonly Island[], tint: string, edge: string): Layer =>
+  (list: Spots, tint: string, edge: string): Layer =>
   () => {
-    const rings = spots.map(([x, y, r]) => round([x, y], r)).join('')
+    const rings = spotsOf(list)
+      .map(([x, y, r]) => round([x, y], r))
+      .join('')
     return `<path fill="${tint}" stroke="${edge}" stroke-width="1.8" d="${rings}"/>`
   }

@@ -1,27 +1,38 @@
 import { bottle, FORM, neck, swingTop } from '../bottles.ts'
 import { drop } from '../creatures.ts'
-import { MOLD, stand, tuft } from '../hair.ts'
+import { MOLD, tuft } from '../hair.ts'
+import { stand } from '../hair-side.ts'
 import { all, ink, type Layer, round, shape, stroke } from '../layer.ts'
+import { type Spots, spotsOf } from '../line.ts'
 import { ridges } from '../skin.ts'
 import { TINT } from '../tints.ts'
 import { flecks } from '../under.ts'
-import { bubbles, highlight } from '../wet.ts'
+import { bubbles } from '../wet.ts'
 
 const swing = (level: number, ...layers: readonly Layer[]) =>
   bottle(FORM.swing, TINT.tea, level, ...layers)
 const fizz = bubbles(
-  [
-    [66, 100, 3],
-    [92, 96, 2.5],
-    [78, 116, 3.5],
-    [98, 124, 2.5],
-    [64, 132, 3],
-    [86, 138, 2.5],
-    [80, 78, 2.5]
-  ],
+  [66, 100, 3, 92, 96, 2.5, 78, 116, 3.5, 98, 124, 2.5, 64, 132, 3, 86, 138, 2.5, 80, 78, 2.5],
   TINT.teaPale,
   TINT.teaDeep
 )
+/** Foam: bubbles run into one. */
+const froth = (list: Spots) =>
+  all(
+    ...[3.2, 0].map(more =>
+      shape(
+        spotsOf(list)
+          .map(([x, y, r]) => round([x, y], r + more / 2))
+          .join(''),
+        more ? TINT.shade : '#FBF1DA'
+      )
+    ),
+    bubbles(
+      [76, 10, 3, 62, 30, 2.5, 98, 28, 3, 84, 24, 2.5, 54, 46, 2, 107, 46, 2],
+      TINT.white,
+      TINT.shade
+    )
+  )
 const film = (y: number) => shape(`M53 ${y}H107V${y + 9}H53z`, TINT.cream)
 const fruit = (x: number, y: number, r: number) =>
   all(shape(round([x, y], r), TINT.berry), stroke(round([x, y], r), '#4F1530', 2))
@@ -62,28 +73,13 @@ export const BOTTLES: Record<string, Layer> = {
     ink('M52 92L44 82M108 90L118 82M80 82V68M62 72L54 58M100 72L108 58')
   ),
   'bottle-gushing': all(
-    shape(
-      'M70 34Q60 8 34 14T12 40q-2 8 4 8t6-8q4-16 18-14 4 14-4 34t0 40q4 6 8 0-4-22 4-40h64q8 18 4 40 4 6 8 0 8-20 0-40t-4-34q14-2 18 14 0 8 6 8t4-8Q152 22 126 14T90 34z',
-      '#F1DDB4'
-    ),
-    bubbles(
-      [
-        [46, 24, 4],
-        [60, 18, 5],
-        [80, 14, 6],
-        [100, 18, 5],
-        [114, 26, 4],
-        [36, 36, 3],
-        [126, 40, 3],
-        [70, 28, 3],
-        [90, 28, 4],
-        [46, 56, 3],
-        [116, 60, 3]
-      ],
-      TINT.white,
-      TINT.shade
-    ),
-    swing(34, fizz)
+    swing(34, fizz),
+    froth([
+      80, 12, 11, 66, 18, 9, 94, 18, 9, 58, 30, 8, 102, 30, 8, 52, 44, 7, 108, 44, 7, 48, 58, 6,
+      112, 58, 6, 80, 28, 10, 70, 34, 7, 90, 34, 7, 46, 72, 5, 114, 72, 5, 44, 84, 4, 116, 86, 4
+    ]),
+    stroke('M40 16l-8-8M120 16l8-8M30 34H20M130 34h10', TINT.tea, 3),
+    stroke('M44 100v12M116 102v16M42 124v6M118 130v6', TINT.tea, 4)
   ),
   'bottle-fuzz': neck(
     TINT.tea,
@@ -125,7 +121,11 @@ export const BOTTLES: Record<string, Layer> = {
     stroke('M53 72Q80 78 107 72', TINT.filmEdge, 2),
     shape('M57 65.5q12-4 26 0q-13 4-26 0z', TINT.white)
   ),
-  'bottle-wrinkled-film': neck(TINT.tea, 74, ridges(73, { from: 53, to: 107, height: 9 })),
+  'bottle-wrinkled-film': neck(
+    TINT.tea,
+    74,
+    ridges(73, { from: 53, to: 107, height: 7, thick: 7 })
+  ),
   'bottle-sediment': all(
     swing(
       56,
@@ -138,7 +138,10 @@ export const BOTTLES: Record<string, Layer> = {
     swingTop
   ),
   'bottle-flat': all(
-    swing(72, highlight([80, 108], 24, { from: 170, to: 190, width: 1 })),
-    ink('M66 32V22h28V32M40 30l14 6M120 30l-14 6')
+    () => `<g transform="translate(-28 0)">${all(swing(78), ink('M66 32V22h28V32'))(() => 0)}</g>`,
+    shape('M98 76H146L141 150H103z', TINT.glass),
+    shape('M99.4 96H144.6L141 150H103z', TINT.tea),
+    stroke('M101 97H143', TINT.teaDeep, 2),
+    ink('M98 76H146L141 150H103z')
   )
 }

@@ -1,35 +1,19 @@
-import { cucumber, shreds } from '../foods.ts'
+import { shreds } from '../foods.ts'
 import { canningJar, canningLid } from '../jars.ts'
 import { all, ink, type Layer, shape, stroke } from '../layer.ts'
 import { band, below, gleam, lidded, section } from '../section.ts'
 import { TINT } from '../tints.ts'
-import { flecks, uprightsBox } from '../under.ts'
-import { bubbles, type Island } from '../wet.ts'
+import { blots, flecks, uprightsBox } from '../under.ts'
+import { bubbles } from '../wet.ts'
 import { bulgedLid } from './jars.ts'
 
 /** Cut cabbage packed under brine. */
 const packed = (top: number, bottom = 144, more: Parameters<typeof shreds>[2] = {}) =>
   shreds([28, top, 132, bottom], Math.round((bottom - top) / 2.3), more)
-const GAS: readonly Island[] = [
-  [40, 66, 3],
-  [60, 58, 4],
-  [76, 70, 3],
-  [96, 60, 4],
-  [116, 68, 3],
-  [48, 84, 3],
-  [88, 86, 4],
-  [122, 92, 3],
-  [64, 104, 3],
-  [106, 110, 3],
-  [40, 118, 3],
-  [82, 124, 3]
+const GAS = [
+  40, 66, 3, 60, 58, 4, 76, 70, 3, 96, 60, 4, 116, 68, 3, 48, 84, 3, 88, 86, 4, 122, 92, 3, 64, 104,
+  3, 106, 110, 3, 40, 118, 3, 82, 124, 3
 ]
-const _w = (tint: string = TINT.cucumber) =>
-  all(
-    cucumber([48, 76], [46, 128], 18, tint),
-    cucumber([78, 72], [80, 130], 18, tint),
-    cucumber([111, 76], [112, 128], 18, tint)
-  )
 const spurt = all(
   stroke(
     'M42 26Q24 10 16 22M40 32Q20 28 10 42M118 26Q136 10 144 22M120 32Q140 28 150 42',
@@ -46,6 +30,7 @@ export const BRINE_SIDES: Record<string, Layer> = {
     below(50, TINT.brineCloudy),
     packed(96, 144, { tint: '#E8E5CF', dark: '#C6C1A0' }),
     band(92, 112, TINT.brineCloudy),
+    blots([48, 70, 9, 84, 66, 12, 116, 76, 9, 62, 88, 10, 100, 92, 12, 38, 92, 7], '#E6E2CB'),
     gleam(51)
   ),
   'brine-sediment': section(
@@ -84,19 +69,20 @@ export const BRINE_SIDES: Record<string, Layer> = {
   'food-above-brine': section(
     below(92, TINT.brineClear),
     packed(96),
-    packed(58, 100, { tint: '#D8CFA0', dark: '#8B8146' }),
+    packed(52, 100, { tint: '#D9CC98', dark: '#857741' }),
+    stroke('M25 92H60M104 92H135', TINT.leafDark, 2),
     gleam(93, 30, 62)
   ),
   'lid-domed': lidded(
     bulgedLid,
     below(56, TINT.brineClear),
     packed(72),
-    bubbles(GAS.slice(0, 8), TINT.white, '#8B8146')
+    bubbles(GAS.slice(0, 24), TINT.white, '#8B8146')
   ),
   'canned-lid-bulging': all(
     canningJar(TINT.brineClear, canned),
-    canningLid(9),
-    ink('M34 14l-8-8M126 14l8-8M80 4V1')
+    canningLid(13),
+    ink('M34 18l-10-6M126 18l10-6M44 6l-6-5M116 6l6-5')
   ),
   'canned-spurting': all(spurt, canningJar(TINT.brineClear, canned), canningLid(4)),
   'oil-layer': section(
@@ -104,30 +90,21 @@ export const BRINE_SIDES: Record<string, Layer> = {
     packed(82),
     band(48, 76, TINT.oil),
     stroke('M25 76H135', '#9A7C12', 2),
-    bubbles(
-      [
-        [46, 68, 4],
-        [92, 66, 5],
-        [118, 69, 3]
-      ],
-      '#F4DC7C',
-      '#9A7C12'
-    ),
+    bubbles([46, 68, 4, 92, 66, 5, 118, 69, 3], '#F4DC7C', '#9A7C12'),
     gleam(49, 34, 92, 5)
   ),
   'cucumber-soft': all(
-    shape('M10 108a70 30 0 0 0 140 0a70 30 0 0 0-140 0z', TINT.glass),
-    ink('M10 108a70 30 0 0 0 140 0a70 30 0 0 0-140 0z'),
+    stroke('M6 150L92 64', TINT.metalDark, 7),
+    stroke('M86 70L118 38M94 62L112 32M86 70L124 52', TINT.metalDark, 4),
     () =>
-      `<path fill="${TINT.cucumber}" stroke="#4E5C28" stroke-width="3" d="M24 92Q22 72 46 74 62 78 80 90T120 88Q138 88 138 102 134 122 112 118 96 114 78 116 40 124 24 92z"/>`,
-    shape('M62 96Q80 104 100 98 96 112 78 110 64 108 62 96z', TINT.cucumberPale),
-    stroke('M72 102h.1M82 105h.1M92 102h.1', TINT.leafDark, 3),
-    shape('M34 84q6-6 14-4q-8 2-9 7zM112 94q8-3 14 1q-8 0-11 4z', TINT.white),
-    ink('M108 40V70m-7-7 7 8 7-8')
+      `<path fill="${TINT.cucumber}" stroke="currentColor" d="M20 118Q10 76 36 52T92 36 140 64 148 122Q140 138 126 128 120 104 112 88T84 68 54 86 48 118Q44 136 32 134T20 118z"/>`,
+    stroke('M52 62q6 4 8 10M74 48q2 6 0 14M104 52q-4 6-8 16M120 72q-6 4-10 8', '#4E5C28', 2),
+    shape('M28 92Q32 66 54 54Q38 72 36 94zM100 44q14 4 22 14q-12-6-22-8z', TINT.white),
+    stroke('M34 140v6M134 138v8M26 142v4', TINT.leafDark, 3)
   ),
   'cucumber-hollow': all(
     () =>
-      `<path fill="${TINT.cucumber}" stroke="#4E5C28" stroke-width="3" d="M14 80q0-34 66-34t66 34-66 34-66-34z"/>`,
+      `<path fill="${TINT.cucumber}" stroke="currentColor" d="M14 80q0-34 66-34t66 34-66 34-66-34z"/>`,
     shape('M24 80q0-25 56-25t56 25-56 25-56-25z', TINT.cucumberPale),
     shape('M40 80q0-13 40-13t40 13-40 13-40-13z', '#59602F'),
     stroke(
@@ -138,7 +115,7 @@ export const BRINE_SIDES: Record<string, Layer> = {
   ),
   'cucumber-shriveled': all(
     () =>
-      `<path fill="${TINT.cucumber}" stroke="#4E5C28" stroke-width="3" d="M18 84Q22 62 42 66 56 58 72 66 90 58 104 66 120 58 132 70 146 76 142 90 136 102 120 98 106 108 92 98 76 108 60 98 44 106 32 98 18 98 18 84z"/>`,
+      `<path fill="${TINT.cucumber}" stroke="currentColor" d="M18 84Q22 62 42 66 56 58 72 66 90 58 104 66 120 58 132 70 146 76 142 90 136 102 120 98 106 108 92 98 76 108 60 98 44 106 32 98 18 98 18 84z"/>`,
     stroke(
       'M36 74q8 8 6 18M54 70q-4 12 4 22M74 74q8 8 4 18M94 70q-6 12 4 22M114 72q6 10-2 20M128 78q-4 6 0 12',
       '#3E4A1E',

@@ -9,8 +9,8 @@ const CENTER = [80, 80] as const
 /** A colored spot lying on top, with an edge, and upright lines where only red would tell it. */
 const spot = (at: Point, r: number, tint: string, edge: string, lined = false) =>
   all(
-    blots([[at[0], at[1], r + 1.6]], edge, 0.1),
-    blots([[at[0], at[1], r]], tint, 0.1),
+    blots([at[0], at[1], r + 1.6], edge, 0.1),
+    blots([at[0], at[1], r], tint, 0.1),
     ...(lined ? [uprightsIn(at, r, edge)] : [])
   )
 
@@ -55,24 +55,8 @@ export const COLORS: Record<string, Layer> = {
   ),
   'color-within-or-below': mouth(
     TINT.film,
-    blots(
-      [
-        [66, 66, 21],
-        [104, 96, 18],
-        [64, 112, 11],
-        [108, 48, 8]
-      ],
-      '#C49A5A',
-      0.2
-    ),
-    blots(
-      [
-        [68, 68, 12],
-        [106, 98, 9]
-      ],
-      '#9A6B30',
-      0.24
-    ),
+    blots([66, 66, 21, 104, 96, 18, 64, 112, 11, 108, 48, 8], '#C49A5A', 0.2),
+    blots([68, 68, 12, 106, 98, 9], '#9A6B30', 0.24),
     highlight(CENTER, 50, { from: 186, to: 250, width: 9 })
   ),
   'color-gritty-specks': mouth(
@@ -82,8 +66,8 @@ export const COLORS: Record<string, Layer> = {
   ),
   'color-plain': mouth(
     TINT.film,
-    blots([[80, 80, 55]], '#EDD9AE', 0.02),
-    blots([[82, 82, 38]], TINT.cream, 0.03),
+    blots([80, 80, 55], '#EDD9AE', 0.02),
+    blots([82, 82, 38], TINT.cream, 0.03),
     highlight(CENTER, 54, { from: 190, to: 250, width: 9 })
   )
 }

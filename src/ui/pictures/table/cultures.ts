@@ -1,5 +1,6 @@
 import { bottle, FORM } from '../bottles.ts'
-import { MOLD, stand } from '../hair.ts'
+import { MOLD } from '../hair.ts'
+import { stand } from '../hair-side.ts'
 import { cloth, jar } from '../jars.ts'
 import { all, ink, type Layer, shape, stroke } from '../layer.ts'
 import { below, gleam, section } from '../section.ts'
@@ -13,10 +14,10 @@ const disc = (y: number, tint: string = TINT.film, x = 80, half = 46) =>
     stroke(`M${x - half} ${y}q0-9 ${half}-9t${half} 9-${half} 9-${half}-9z`, TINT.teaDeep, 2)
   )
 const STORE_CAP: Layer = () =>
-  `<path fill="${TINT.metal}" stroke="currentColor" d="M62 10h36v16H62z"/>`
+  `<path fill="${TINT.metal}" stroke="currentColor" d="M56 10h48v16H56z"/>`
 const label = all(
-  shape('M48 92H112V132H48z', TINT.cream),
-  ink('M48 92H112V132H48zM60 104H100M60 112H92M60 120H84')
+  shape('M46 96H114V134H46z', TINT.cream),
+  ink('M46 96H114V134H46zM60 108H100M60 116H92M60 124H84')
 )
 
 /** Cultures, and what a new batch may be begun with. */
@@ -53,26 +54,31 @@ export const CULTURES: Record<string, Layer> = {
       FORM.store,
       TINT.tea,
       34,
-      shape('M66 52q0-8 14-9t15 8-1 15-14 7-14-21z', TINT.cream),
-      stroke('M66 52q0-8 14-9t15 8-1 15-14 7-14-21z', TINT.teaDeep, 2),
-      shape('M69 53q2-6 10-6q-5 2-6 8z', TINT.white),
-      stroke('M76 74q-4 8 2 16M86 74q4 6 0 14', TINT.strand, 2.5)
+      shape('M61 46q0-10 19-10t19 10-2 14-17 8-17-8-2-14z', TINT.cream),
+      stroke('M61 46q0-10 19-10t19 10-2 14-17 8-17-8-2-14z', TINT.teaDeep, 2),
+      shape('M65 47q2-7 14-7q-8 2-9 9z', TINT.white),
+      stroke('M74 69q-4 8 2 18M86 68q4 8 0 16', TINT.strand, 2.5)
     ),
     label,
     STORE_CAP
   ),
   'culture-store-fuzz': all(
-    bottle(FORM.store, TINT.tea, 66, shape('M50 62H110V70H50z', TINT.film)),
-    shape('M66 40H94V44Q110 50 110 62H50Q50 50 66 44z', TINT.air),
-    stand({ x: 80, y: 63, width: 46, height: 22 }),
-    stand({ x: 90, y: 63, width: 20, height: 15 }, MOLD.green),
+    bottle(FORM.store, TINT.tea, 62),
+    shape('M58 26H102V62H58z', TINT.air),
+    shape('M58 58H102V66H58z', TINT.film),
+    stand({ x: 80, y: 59, width: 40, height: 30 }),
+    stand({ x: 91, y: 59, width: 18, height: 18 }, MOLD.green),
+    ink('M58 26V58M102 26V58'),
     label,
     STORE_CAP
   ),
   'culture-none-strong-liquid': section(
-    below(40, '#A5692A'),
-    below(92, '#8A5220'),
-    gleam(41, 34, 84, 5),
+    below(40, '#94581F'),
+    gleam(41, 34, 94, 6),
+    () =>
+      `<path stroke="${TINT.film}" stroke-width="2.5" stroke-dasharray="5 6" d="M36 66q0-9 44-9t44 9-44 9-44-9z"/>`,
+    strand([58, 92], [52, 124], { width: 4 }),
+    strand([98, 88], [106, 126], { width: 4 }),
     shape('M26 138Q80 130 134 138Q132 144.8 124 144.8H36Q28 144.8 26 138z', TINT.brown)
   ),
   'culture-from-friend': all(
@@ -85,10 +91,10 @@ export const CULTURES: Record<string, Layer> = {
   ),
   'culture-top-dry': section(
     below(92, TINT.tea),
-    shape('M32 96Q32 62 60 58T106 60Q128 66 128 96 110 110 80 110T32 96z', TINT.film),
-    shape('M32 88Q34 62 60 58T106 60Q126 66 128 88 104 76 80 78T32 88z', '#9C6A3C'),
-    stroke('M50 66l8 10M76 58l-4 12 10 6M104 62l-6 10 8 6', '#54331A', 2),
-    stroke('M32 96Q32 62 60 58T106 60Q128 66 128 96', TINT.brown, 2),
-    gleam(93, 110, 134, 3)
+    shape('M34 116Q30 104 42 98L112 54Q124 48 130 58T124 78L54 122Q40 128 34 116z', TINT.film),
+    shape('M62 86L112 54Q124 48 130 58T124 78L104 91Q96 84 84 88T62 86z', '#9C6A3C'),
+    stroke('M78 78l8 8M94 66l2 12 10 6M112 56l0 10 10 6M96 78l-8 8', '#54331A', 2),
+    stroke('M34 116Q30 104 42 98L112 54Q124 48 130 58T124 78L54 122Q40 128 34 116z', TINT.brown, 2),
+    gleam(93, 28, 50, 4)
   )
 }

@@ -2,29 +2,16 @@ import { fly, maggot } from '../creatures.ts'
 import { MOLD, tuft } from '../hair.ts'
 import { rubberBand } from '../jars.ts'
 import { all, type Layer, shape, stroke } from '../layer.ts'
+import { type Point, taper } from '../line.ts'
 import { mouth } from '../mouth.ts'
 import { band, below, gleam, section } from '../section.ts'
 import { TINT } from '../tints.ts'
 import { blots, flecks, uprightsBox } from '../under.ts'
-import { bubbles, type Island } from '../wet.ts'
+import { bubbles } from '../wet.ts'
 
-const HOLES: readonly Island[] = [
-  [40, 66, 6],
-  [62, 56, 4],
-  [84, 64, 8],
-  [110, 60, 5],
-  [124, 78, 4],
-  [50, 88, 7],
-  [74, 88, 4],
-  [98, 86, 7],
-  [38, 112, 4],
-  [62, 116, 7],
-  [88, 110, 4],
-  [112, 112, 6],
-  [80, 132, 4],
-  [48, 134, 3],
-  [104, 134, 3],
-  [124, 98, 3]
+const HOLES = [
+  40, 66, 6, 62, 56, 4, 84, 64, 8, 110, 60, 5, 124, 78, 4, 50, 88, 7, 74, 88, 4, 98, 86, 7, 38, 112,
+  4, 62, 116, 7, 88, 110, 4, 112, 112, 6, 80, 132, 4, 48, 134, 3, 104, 134, 3, 124, 98, 3
 ]
 /** Dough from above: dull, with the swirl of the spoon. */
 const dough = (...layers: readonly Layer[]) =>
@@ -38,13 +25,7 @@ const standing = (tint: string, edge: string, ...marks: readonly Layer[]) =>
   section(
     below(98, TINT.dough),
     bubbles(
-      [
-        [44, 118, 3],
-        [70, 112, 4],
-        [96, 124, 3],
-        [118, 114, 3],
-        [62, 134, 3]
-      ],
+      [44, 118, 3, 70, 112, 4, 96, 124, 3, 118, 114, 3, 62, 134, 3],
       '#F6E9CC',
       TINT.doughDark
     ),
@@ -53,6 +34,54 @@ const standing = (tint: string, edge: string, ...marks: readonly Layer[]) =>
     ...marks,
     gleam(67, 34, 92, 5)
   )
+
+/** Cracks of a dried crust, each thinning out. */
+const CRACKS: readonly (readonly Point[])[] = [
+  [
+    [18, 66],
+    [34, 76],
+    [52, 70],
+    [66, 78],
+    [80, 76]
+  ],
+  [
+    [60, 18],
+    [56, 36],
+    [62, 50],
+    [52, 70]
+  ],
+  [
+    [66, 78],
+    [56, 96],
+    [60, 112],
+    [50, 132]
+  ],
+  [
+    [140, 56],
+    [126, 60],
+    [116, 80]
+  ],
+  [
+    [96, 144],
+    [100, 126],
+    [94, 108]
+  ],
+  [
+    [22, 104],
+    [40, 98],
+    [56, 96]
+  ],
+  [
+    [106, 20],
+    [100, 38],
+    [92, 62]
+  ],
+  [
+    [134, 110],
+    [122, 104],
+    [112, 104]
+  ]
+]
 
 /** Sourdough starter. */
 export const DOUGHS: Record<string, Layer> = {
@@ -65,14 +94,7 @@ export const DOUGHS: Record<string, Layer> = {
     below(104, TINT.dough),
     stroke('M25 104H135', TINT.doughDark, 3),
     rubberBand(104),
-    bubbles(
-      [
-        [60, 124, 2],
-        [98, 130, 2]
-      ],
-      '#F8EDD4',
-      TINT.doughDark
-    )
+    bubbles([60, 124, 2, 98, 130, 2], '#F8EDD4', TINT.doughDark)
   ),
   'dough-hooch': standing('#A99C80', '#6F6449'),
   'dough-hooch-dark': standing('#4A4034', TINT.black),
@@ -84,8 +106,8 @@ export const DOUGHS: Record<string, Layer> = {
       TINT.pinkDark,
       1.5
     ),
-    blots([[104, 112, 8]], TINT.pinkDark, 0.2),
-    blots([[104, 112, 6]], TINT.pink, 0.2)
+    blots([104, 112, 8], TINT.pinkDark, 0.2),
+    blots([104, 112, 6], TINT.pink, 0.2)
   ),
   'dough-pink-liquid': standing(
     '#EDB3B4',
@@ -99,13 +121,11 @@ export const DOUGHS: Record<string, Layer> = {
   ),
   'dough-dry-crust': mouth(
     TINT.crust,
-    blots([[80, 80, 60]], '#CDB284', 0.03),
-    shape('M88 70l14 18-6 14-20-8-2-16z', TINT.dough),
-    stroke(
-      'M18 66l26 8 16-18 8-40M44 74l-8 34 10 26M44 74l30 4M88 70L60 56M88 70l20-20 8-26M108 50l36 14M102 88l32 6 10 18M96 102l6 38M76 94L56 118l-10 16M76 94l-2-16 14-8 14 18-6 14z',
-      '#6E5227',
-      2.2
-    )
+    blots([80, 80, 61], '#CBB082', 0.03),
+    shape('M92 62q16 4 24 18t-4 26-20 2-16-18 4-26z', TINT.dough),
+    shape('M92 62q16 4 24 18t-4 26q16-6 22-20t-6-30-36 6z', '#D9C195'),
+    ...CRACKS.map(line => shape(taper(line, 4), '#6E5227')),
+    stroke('M92 62q16 4 24 18t-4 26-20 2-16-18 4-26z', '#6E5227', 2)
   ),
   'dough-insects': dough(
     flecks(14, '#4A2E14', { size: 2 }),

@@ -1,67 +1,108 @@
-import { MOLD, stand } from '../hair.ts'
+import { MOLD } from '../hair.ts'
+import { pad, stand } from '../hair-side.ts'
 import { all, type Layer, shape, stroke } from '../layer.ts'
-import { band, below, gleam, section } from '../section.ts'
+import type { Point } from '../line.ts'
+import { band, gleam, near } from '../section.ts'
 import { ridges } from '../skin.ts'
 import { TINT } from '../tints.ts'
-import { strand } from '../under.ts'
+import { blots, strand } from '../under.ts'
 
-const tea = (level: number) => below(level, TINT.tea)
+const WALLS = [15, 145] as const
 const film = (top: number, bottom: number, tint: string = TINT.cream) =>
-  all(band(top, bottom, tint), stroke(`M25 ${bottom}H135`, TINT.filmEdge, 2))
-/** A wet lens lying in the surface: flat above, swelling below. */
-const lens = (x: number, wide: number, deep = 9) =>
+  all(band(top, bottom, tint, [14, 146]), stroke(`M15 ${bottom}H145`, TINT.filmEdge, 2))
+/** A wet lens lying in the surface: level above, swelling below, one light. */
+const lens = (x: number, wide: number, deep: number) =>
   all(
     shape(
-      `M${x - wide} 84q${wide}-5 ${2 * wide} 0q${-wide} ${2 * deep} ${-2 * wide} 0z`,
+      `M${x - wide} 90q${wide * 0.4}-4 ${wide}-4t${wide} 4q${-wide * 0.4} ${deep} ${-wide} ${deep}t${-wide}${-deep}z`,
       TINT.cream
     ),
-    stroke(`M${x - wide} 84q${wide} ${2 * deep} ${2 * wide} 0`, TINT.filmEdge, 2),
-    gleam(84.5, x - wide * 0.6, x + wide * 0.3, 3)
+    stroke(
+      `M${x - wide} 90q${wide * 0.4} ${deep} ${wide} ${deep}t${wide} ${-deep}`,
+      TINT.filmEdge,
+      2.2
+    ),
+    gleam(89, x - wide * 0.66, x + wide * 0.3, 5)
   )
+const dome = (x: number, wide: number, high: number) =>
+  all(
+    shape(`M${x - wide} 90q0-${high} ${wide}-${high}t${wide} ${high}z`, '#E9D8B0'),
+    stroke(`M${x - wide} 90q0-${high} ${wide}-${high}t${wide} ${high}`, TINT.teaDeep, 2.2),
+    shape(
+      `M${x - wide * 0.72} ${90 - high * 0.42}q${wide * 0.14}-${high * 0.4} ${wide * 0.7}-${high * 0.44}q-${wide * 0.42} ${high * 0.12}-${wide * 0.7} ${high * 0.44}z`,
+      TINT.white
+    )
+  )
+const flake = (x: number, y: number, tilt: number) =>
+  stroke(`M${x} ${y}q4 ${-tilt} 8 0t7 ${tilt}`, TINT.skin, 3)
 
 /** The same things from the side, with a light: what stands up and what lies flat. */
 export const SIDES: Record<string, Layer> = {
-  'side-hairs-or-powder': section(
-    tea(88),
-    film(80, 92),
-    stand({ x: 60, y: 81, width: 52, height: 34 }),
-    stand({ x: 106, y: 81, width: 36, height: 24 }, MOLD.green)
+  'side-hairs-or-powder': near(
+    94,
+    TINT.tea,
+    film(88, 100),
+    stand({ x: 56, y: 89, width: 64, height: 46 }),
+    stand({ x: 112, y: 89, width: 48, height: 32 }, MOLD.green)
   ),
-  'side-flat-ridges': section(tea(88), ridges(86, { height: 8 })),
-  'side-wet-and-flat': section(tea(84), film(82, 96), gleam(83, 32, 86, 5)),
-  'side-wet-islands': section(tea(84), lens(48, 20), lens(88, 15), lens(119, 11, 6)),
-  'side-dry-colonies': section(
-    tea(86),
-    film(82, 90),
-    shape('M36 84q4-13 20-13t20 13zM92 84q3-10 15-10t15 10z', '#F5EFE0'),
-    stroke('M36 84q4-13 20-13t20 13M92 84q3-10 15-10t15 10', '#B5A88C', 1.6),
-    stand({ x: 56, y: 74, width: 34, height: 13 }),
-    stand({ x: 107, y: 77, width: 26, height: 11 })
+  'side-flat-ridges': near(
+    92,
+    TINT.tea,
+    ridges(90, { from: WALLS[0], to: WALLS[1], height: 6, thick: 8 })
   ),
-  'side-strands': section(
-    tea(84),
-    film(82, 91),
-    gleam(83, 32, 76, 4),
-    strand([46, 92], [40, 132], { width: 6 }),
-    strand([50, 92], [58, 120], { width: 5 }),
-    strand([84, 92], [80, 140], { width: 7, sway: 6 }),
-    strand([112, 92], [118, 126], { width: 6 }),
-    shape('M26 138Q50 132 80 137T134 138Q132 144 124 144.8H36Q28 144 26 138z', TINT.brown)
+  'side-wet-and-flat': near(90, TINT.tea, film(88, 104), gleam(89, 24, 104, 7)),
+  'side-wet-islands': near(90, TINT.tea, lens(46, 27, 15), lens(96, 18, 12), lens(130, 12, 9)),
+  'side-dry-colonies': near(
+    94,
+    TINT.tea,
+    film(88, 100),
+    pad({ x: 52, y: 89, width: 66, height: 34 }),
+    pad({ x: 114, y: 89, width: 46, height: 26 })
   ),
-  'side-blisters': section(
-    tea(84),
-    film(82, 92),
-    shape('M40 83q2-20 20-20t20 20zM88 83q1-12 13-12t13 12z', '#E6D3A6'),
-    stroke('M40 83q2-20 20-20t20 20M88 83q1-12 13-12t13 12', TINT.teaDeep, 2),
-    shape('M46 76q3-9 12-10q-7 4-9 11zM92 79q2-5 7-6q-4 3-5 7z', TINT.white),
-    shape('M44 92q16 12 32 0zM91 92q10 8 20 0z', TINT.teaPale)
+  'side-strands': near(
+    88,
+    TINT.tea,
+    film(86, 98),
+    gleam(87, 24, 84, 6),
+    ...(
+      [
+        [34, 28, 136, 8],
+        [40, 52, 122, 6],
+        [78, 72, 150, 9],
+        [82, 94, 130, 6],
+        [118, 124, 142, 8],
+        [114, 104, 118, 5]
+      ] as const
+    ).map(([x, end, low, width]) =>
+      strand([x, 97] as Point, [end, low] as Point, { width, sway: 7 })
+    )
   ),
-  'side-film-yeast': section(tea(88), ridges(87, { height: 5 })),
-  'side-pellicle': section(
-    tea(84),
-    film(80, 90),
-    film(90, 100, TINT.film),
-    film(100, 108, TINT.teaPale),
-    gleam(81.5, 32, 90, 5)
+  'side-blisters': near(
+    94,
+    TINT.tea,
+    film(88, 100),
+    dome(48, 25, 30),
+    dome(98, 18, 20),
+    dome(130, 10, 11),
+    shape('M23 100q25 14 50 0zM80 100q18 10 36 0z', TINT.teaPale)
+  ),
+  'side-film-yeast': near(
+    92,
+    TINT.tea,
+    ridges(90, { from: WALLS[0], to: WALLS[1], height: 4.5, thick: 4 }),
+    flake(34, 108, 3),
+    flake(72, 120, -3),
+    flake(108, 106, 4),
+    flake(52, 138, 3),
+    flake(118, 134, -4)
+  ),
+  'side-pellicle': near(
+    88,
+    TINT.tea,
+    film(84, 98),
+    film(98, 112, TINT.film),
+    film(112, 124, TINT.teaPale),
+    blots([44, 130, 4, 104, 129, 5], TINT.strand),
+    gleam(85, 24, 108, 7)
   )
 }

@@ -1,12 +1,17 @@
 import { colony, MOLD, powder, tuft } from '../hair.ts'
 import { type Layer, shape, stroke } from '../layer.ts'
 import { cover, mouth } from '../mouth.ts'
-import { folds } from '../skin.ts'
+import { folds, tear } from '../skin.ts'
 import { TINT } from '../tints.ts'
 import { blots, clot, flecks, strand } from '../under.ts'
 import { blisters, highlight, islands } from '../wet.ts'
 
 const CENTER = [80, 80] as const
+
+const CRUMBS = [
+  40, 76, 3, 46, 88, 2, 82, 112, 3, 84, 66, 2, 118, 84, 3, 74, 122, 2, 104, 70, 2, 58, 44, 2, 92,
+  104, 2, 124, 78, 2, 44, 120, 2, 66, 34, 2, 112, 94, 2, 88, 128, 3, 74, 90, 2, 110, 50, 3
+]
 
 /** What may lie on the surface, from above. */
 export const SURFACE: Record<string, Layer> = {
@@ -29,46 +34,22 @@ export const SURFACE: Record<string, Layer> = {
   ),
   'falling-apart': mouth(
     TINT.tea,
-    blots(
-      [
-        [52, 60, 14],
-        [118, 60, 9],
-        [104, 116, 12],
-        [46, 104, 10],
-        [84, 36, 7]
-      ],
-      TINT.teaDeep,
-      0.3
-    ),
-    blots(
-      [
-        [68, 66, 21],
-        [98, 84, 15],
-        [60, 104, 10],
-        [92, 48, 9],
-        [112, 104, 7]
-      ],
-      TINT.cream,
-      0.36
-    ),
-    flecks(46, TINT.cream, { size: 4 })
+    blots([52, 60, 14, 118, 60, 9, 104, 116, 12, 46, 104, 10, 84, 36, 7], TINT.teaDeep, 0.3),
+    blots([68, 66, 21, 98, 84, 15, 60, 104, 10, 92, 48, 9, 112, 104, 7], TINT.cream, 0.36),
+    blots(CRUMBS, TINT.cream, 0.3)
   ),
   'dry-leathery': mouth(
     TINT.tea,
-    blots([[82, 84, 52]], TINT.teaDeep, 0.05),
-    blots([[79, 79, 51]], TINT.filmEdge, 0.05),
-    blots([[78, 78, 39]], '#9C6A3C', 0.08),
+    blots([82, 84, 52], TINT.teaDeep, 0.05),
+    blots([79, 79, 51], TINT.filmEdge, 0.05),
+    blots([78, 78, 39], '#9C6A3C', 0.08),
     stroke(
       'M52 66q12 8 24 4t22-14M76 70q-4 14 4 24t6 22M80 94q14-2 30-12M80 94q-16 4-26 0M58 94q-4 8-2 14M98 56q4 6 12 8',
       '#54331A',
       2
     )
   ),
-  'flat-wrinkled-film': mouth(
-    TINT.tea,
-    cover(TINT.skin, { edge: TINT.skinDark, bays: [40], depth: 20 }),
-    folds()
-  ),
+  'flat-wrinkled-film': mouth(TINT.skin, folds({ gap: 12, width: 6 }), tear(TINT.tea, 48)),
   'strands-or-sediment': mouth(
     TINT.tea,
     shape('M25 118Q54 134 80 131T135 117A66 66 0 0 1 25 118z', TINT.teaDeep),
@@ -86,33 +67,23 @@ export const SURFACE: Record<string, Layer> = {
     TINT.tea,
     islands(
       [
-        [52, 60, 22, true],
-        [78, 100, 21, true],
-        [105, 92, 17],
-        [98, 118, 12],
-        [112, 50, 11, true],
-        [42, 112, 8],
-        [86, 36, 6],
-        [132, 72, 5]
+        52, 60, 22, 76, 100, 21, 103, 95, 18, 94, 120, 12, 112, 50, 11, 40, 112, 8, 86, 36, 6, 132,
+        72, 5
       ],
-      [
-        [1, 2],
-        [1, 3]
-      ]
+      {
+        lit: [0, 1, 4, 5],
+        joined: [
+          [1, 2],
+          [1, 3]
+        ]
+      }
     )
   ),
   'wet-bumps-or-blisters': mouth(
     TINT.film,
     blisters([
-      [54, 58, 17],
-      [100, 84, 21],
-      [62, 108, 13],
-      [106, 42, 9],
-      [112, 118, 8],
-      [34, 86, 6],
-      [80, 34, 5],
-      [132, 86, 5],
-      [84, 126, 6]
+      54, 58, 17, 100, 84, 21, 62, 108, 13, 106, 42, 9, 112, 118, 8, 34, 86, 6, 80, 34, 5, 132, 86,
+      5, 84, 126, 6
     ])
   ),
   'wet-film': mouth(

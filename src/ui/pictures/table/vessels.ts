@@ -17,13 +17,7 @@ export const VESSELS: Record<string, Layer> = {
       TINT.tea,
       52,
       bubbles(
-        [
-          [68, 100, 3],
-          [92, 110, 3],
-          [76, 124, 2.5],
-          [90, 136, 2.5],
-          [80, 84, 2.5]
-        ],
+        [68, 100, 3, 92, 110, 3, 76, 124, 2.5, 90, 136, 2.5, 80, 84, 2.5],
         TINT.teaPale,
         TINT.teaDeep
       )
@@ -42,14 +36,8 @@ export const VESSELS: Record<string, Layer> = {
     shape('M24 72Q80 54 136 72V134q0 12-12 12H36q-12 0-12-12z', TINT.dough),
     bubbles(
       [
-        [42, 88, 5],
-        [70, 80, 6],
-        [100, 86, 5],
-        [120, 100, 4],
-        [54, 108, 4],
-        [88, 110, 6],
-        [112, 126, 4],
-        [64, 130, 4]
+        42, 88, 5, 70, 80, 6, 100, 86, 5, 120, 100, 4, 54, 108, 4, 88, 110, 6, 112, 126, 4, 64, 130,
+        4
       ],
       '#F8EDD4',
       TINT.doughDark
@@ -57,42 +45,26 @@ export const VESSELS: Record<string, Layer> = {
     rubberBand(110)
   ),
   'vessel-milk': all(
-    jar(
-      TINT.milk,
-      grains(
-        [
-          [56, 90, 15],
-          [84, 96, 13],
-          [108, 88, 14]
-        ],
-        '#B59F73'
-      )
-    ),
+    jar(TINT.milk, grains([56, 90, 15, 84, 96, 13, 108, 88, 14], '#B59F73')),
     cloth
   ),
   'vessel-water-kefir': all(
     jar(
       '#EAD9A8',
-      crystals([
-        [46, 136, 10],
-        [66, 134, 10],
-        [88, 136, 11],
-        [110, 134, 10],
-        [56, 120, 9],
-        [98, 120, 9]
-      ]),
+      crystals([46, 136, 10, 66, 134, 10, 88, 136, 11, 110, 134, 10, 56, 120, 9, 98, 120, 9]),
       () =>
         `<path fill="#F3DF6A" stroke="#A88A12" stroke-width="2" d="${round([82, 92], 15)}M82 92V78M82 92l12 8M82 92l-12 8"/>`
     ),
     cloth
   ),
-  'vessel-culture': all(
-    shape('M6 100a74 34 0 0 0 148 0a74 34 0 0 0-148 0z', TINT.glass),
-    ink('M6 100a74 34 0 0 0 148 0a74 34 0 0 0-148 0zM12 110q12 36 68 36t68-36'),
-    shape('M28 96q0 22 52 22t52-22V86H28z', TINT.filmEdge),
-    shape('M28 86q0-22 52-22t52 22-52 22-52-22z', TINT.cream),
-    stroke('M28 86v10q0 22 52 22t52-22V86M28 86q0-22 52-22t52 22-52 22-52-22z', TINT.teaDeep, 2),
-    shape('M42 82q6-11 30-12q-18 4-22 13z', TINT.white)
+  'vessel-culture': section(
+    below(34, TINT.tea),
+    gleam(35, 34, 84, 5),
+    ...[60, 80, 100, 120].map((y, i) => {
+      const edge = `M${30 + i} ${y}q4-9 50-8t50 9-46 9-54-10z`
+      return all(shape(edge, i % 2 ? TINT.film : TINT.cream), stroke(edge, TINT.teaDeep, 2))
+    }),
+    shape('M38 58q6-5 24-5q-14 3-18 6z', TINT.white)
   ),
   'vessel-vinegar': all(
     bottle(

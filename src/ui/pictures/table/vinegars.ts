@@ -1,19 +1,19 @@
 import { eels, fly } from '../creatures.ts'
 import { MOLD, tuft } from '../hair.ts'
-import { all, type Layer, shape, stroke } from '../layer.ts'
-import { cover, mouth } from '../mouth.ts'
+import { all, type Layer, round, shape, stroke } from '../layer.ts'
+import { mouth } from '../mouth.ts'
 import { below, gleam, section } from '../section.ts'
-import { folds } from '../skin.ts'
+import { folds, tear } from '../skin.ts'
 import { TINT } from '../tints.ts'
 import { blots } from '../under.ts'
 import { highlight } from '../wet.ts'
 
 const CENTER = [80, 80] as const
 const mother = all(
-  blots([[82, 83, 53]], TINT.teaDeep, 0.04),
-  blots([[79, 79, 53]], '#D8A965', 0.04),
-  blots([[78, 78, 40]], '#E2BC80', 0.05),
-  blots([[77, 77, 25]], '#EBCF9E', 0.06)
+  blots([82, 83, 53], TINT.teaDeep, 0.04),
+  blots([79, 79, 53], '#D8A965', 0.04),
+  blots([78, 78, 40], '#E2BC80', 0.05),
+  blots([77, 77, 25], '#EBCF9E', 0.06)
 )
 
 /** Vinegar and its mother. */
@@ -27,28 +27,18 @@ export const VINEGARS: Record<string, Layer> = {
   'mother-fuzz': mouth(TINT.vinegar, mother, tuft([62, 64], 20), tuft([98, 96], 22, MOLD.green)),
   'vinegar-film': mouth(
     TINT.vinegar,
-    cover('#E8D5AC', { edge: TINT.skinDark, bays: [200], depth: 28 }),
-    folds({ bow: [150, 20], step: 13, width: 4.5 })
+    shape(round(CENTER, 66), '#E2CFA2'),
+    folds({ turn: -1.2, gap: 12, width: 6 }),
+    tear(TINT.vinegar, 160, { depth: 30 })
   ),
   'vinegar-eels': section(
     below(40, TINT.vinegar),
     gleam(41),
     eels(
       [
-        [38, 56, 0.4],
-        [58, 52, 1.3],
-        [78, 60, -0.4],
-        [98, 54, 0.9],
-        [120, 58, 0.2],
-        [46, 76, 1.8],
-        [68, 80, 0.2],
-        [90, 76, 1.4],
-        [114, 80, -0.7],
-        [54, 102, 0.7],
-        [84, 104, 1.9],
-        [108, 106, 0.3],
-        [70, 126, 1.1],
-        [98, 130, -0.3]
+        38, 56, 0.4, 58, 52, 1.3, 78, 60, -0.4, 98, 54, 0.9, 120, 58, 0.2, 46, 76, 1.8, 68, 80, 0.2,
+        90, 76, 1.4, 114, 80, -0.7, 54, 102, 0.7, 84, 104, 1.9, 108, 106, 0.3, 70, 126, 1.1, 98,
+        130, -0.3
       ],
       TINT.brown
     )
