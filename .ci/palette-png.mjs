@@ -35,14 +35,12 @@ const distance = (a, b) =>
 
 /** The commonest colors, leaving out those that an eye would take for one already in. */
 function apart(kept) {
-  for (let limit = 60; ; limit *= 1.4) {
-    const palette = []
-    for (const key of kept) {
-      if (palette.every(other => distance(other, key) > limit)) palette.push(key)
-      if (palette.length > 256) break
-    }
-    if (palette.length <= 256) return palette
+  const palette = []
+  for (const key of kept) {
+    if (palette.length === 256) break
+    if (palette.every(other => distance(other, key) > 90)) palette.push(key)
   }
+  return palette
 }
 
 function nearest(palette, key) {

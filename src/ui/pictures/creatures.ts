@@ -76,6 +76,19 @@ export const fly =
     )
   }
 
+/** A small beetle from above, six legs. */
+export const beetle =
+  ([x, y]: Point): Layer =>
+  () => {
+    const legs = [-5, 0, 5]
+      .flatMap(dx => [-5, 5].map(dy => `M${x + dx} ${y + dy}l${numbers(dx * 0.6, dy * 0.8)}`))
+      .join('')
+    return (
+      filled(`M${x - 7} ${y}q0-5 7-5t8 5-8 5-7-5z`, '#5A3415') +
+      stroked(`${legs}M${x + 8} ${y}h3`, '#5A3415', 1.8)
+    )
+  }
+
 /** A drop, for a leak. */
 export const drop =
   ([x, y]: Point, size: number, tint: string): Layer =>

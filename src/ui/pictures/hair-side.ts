@@ -1,5 +1,5 @@
 import type { Chance } from './chance.ts'
-import { EDGE, MOLD, type Mold } from './hair.ts'
+import { MOLD, type Mold } from './hair.ts'
 import { filled, type Layer, stroked, strokes } from './layer.ts'
 import { arc, open, type Point } from './line.ts'
 
@@ -46,10 +46,10 @@ export const stand =
     const { height } = at
     return (
       filled(mound(chance, at, 0.66), kind.ground) +
-      stroked(rising(chance, at, [1.2, 0.8, 1, height * 0.42, 0.5]), EDGE, 0.9) +
-      stroked(rising(chance, at, [3, 0.6, 1, height * 0.44, 0.6]), kind.hair, 1.2) +
-      stroked(rising(chance, at, [1.2, 0.2, 0.7, height * 0.3, 1.2]), kind.hair, 1) +
-      stroked(rising(chance, at, [2, 0, kind.spread, height * 0.3, 1.2]), kind.core, 1.1)
+      stroked(rising(chance, at, [1.4, 0.8, 1, height * 0.42, 0.5]), '#4F4535', 0.7) +
+      stroked(rising(chance, at, [3.8, 0.6, 1, height * 0.44, 0.6]), kind.hair, 0.9) +
+      stroked(rising(chance, at, [1.6, 0.2, 0.7, height * 0.3, 1.2]), kind.hair, 0.8) +
+      stroked(rising(chance, at, [2.4, 0, kind.spread, height * 0.3, 1.2]), kind.core, 0.9)
     )
   }
 
@@ -65,9 +65,9 @@ export const pad =
     }
     return (
       filled(mound(chance, at, 0.84), '#E9DFC9') +
-      stroked(rising(chance, at, [1.3, 1.02, 1.16, 6, 0.5]), '#5D5140', 0.9) +
-      stroked(rising(chance, at, [2.6, 0.85, 1.16, 6, 0.7]), kind.hair, 1.1) +
-      stroked(rising(chance, at, [0.8, 0.3, 0.85, 4, 1.4]), '#B5A684', 1) +
-      stroked(rising(chance, crown, [3, 0.2, 1.1, 5, 1]), kind.core, 1.1)
+      stroked(rising(chance, at, [1.4, 1.02, 1.16, 6, 0.5]), '#4F4535', 0.7) +
+      stroked(rising(chance, crown, [3.4, 0.1, 1.1, 5, 1]), '#5B503D', 0.9) +
+      stroked(rising(chance, at, [3.8, 0.95, 1.16, 7, 0.7]), kind.hair, 0.9) +
+      stroked(rising(chance, at, [1, 0.3, 0.85, 4, 1.4]), '#B5A684', 0.8)
     )
   }

@@ -65,10 +65,10 @@ export const tuft =
       strokes(outward(chance, at, r, { count, inner, outer, length, stray }))
     return (
       filled(closed(around(chance, at, r * 0.72, { rough: 0.14 })), kind.ground) +
-      stroked(ring(2.6, 0.72, 0.92, 0.36, 0.7), EDGE, 0.9) +
-      stroked(ring(6, 0.55, 0.9, 0.42, 0.8), kind.hair, 1.2) +
-      stroked(ring(2.6, 0.1, 0.66, 0.3, 1.9), kind.hair, 1) +
-      stroked(ring(4, 0.02, kind.spread, 0.26, 2.6), kind.core, 1.1)
+      stroked(ring(2.8, 0.7, 0.94, 0.36, 0.7), EDGE, 0.7) +
+      stroked(ring(7, 0.55, 0.92, 0.42, 0.8), kind.hair, 0.9) +
+      stroked(ring(2.6, 0.1, 0.66, 0.3, 1.9), kind.hair, 0.8) +
+      stroked(ring(4.4, 0.02, kind.spread, 0.26, 2.6), kind.core, 0.9)
     )
   }
 
@@ -106,12 +106,12 @@ export const colony =
     const hair = (count: number, inner: number, outer: number, length: number, stray = 0.5) =>
       strokes(outward(chance, at, r, { count, inner, outer, length, stray }))
     return (
-      stroked(hair(3, 0.86, 0.94, 0.22), EDGE, 0.9) +
+      stroked(hair(4, 0.86, 0.96, 0.22), EDGE, 0.7) +
       filled(ring(0.92), '#F4EDDD') +
       filled(taper(arc(at, r * 0.82, -30, 130, 7), r * 0.2), '#C6B48E') +
-      stroked(hair(5, 0.78, 0.96, 0.22), kind.hair, 1.1) +
+      stroked(hair(7, 0.78, 0.96, 0.22), kind.hair, 0.9) +
       stroked(ring(0.62), '#D2C3A0', 1.3) +
       filled(ring(0.36, 0.12), '#B4A684') +
-      stroked(hair(3, 0.02, 0.42, 0.2, 2.6), kind.core, 1.1)
+      stroked(hair(4, 0.02, 0.42, 0.2, 2.6), kind.core, 0.9)
     )
   }

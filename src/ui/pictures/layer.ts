@@ -42,14 +42,36 @@ export const ink =
 export const round = ([x, y]: Point, r: number) =>
   `M${numbers(x - r, y)}a${numbers(r, r)} 0 1 0 ${numbers(2 * r)} 0a${numbers(r, r)} 0 1 0 ${numbers(-2 * r)} 0z`
 
-/** Many straight strokes as one line, each from a place by a step, on whole numbers to stay short. */
-export function strokes(steps: readonly (readonly [at: Point, by: Point])[]): string {
+/** A straight stroke: where it begins, and its step from there. */
+export type Step = readonly [at: Point, by: Point]
+
+// Each stroke after the one that begins nearest: short moves are short numbers.
+function nearestFirst(steps: readonly Step[]): Step[] {
+  const left = [...steps]
+  const order: Step[] = []
+  let pen: Point = [80, 80]
+  while (left.length > 0) {
+    let best = 0
+    let least = Number.POSITIVE_INFINITY
+    for (const [i, [at]] of left.entries()) {
+      const far = Math.abs(at[0] - pen[0]) + Math.abs(at[1] - pen[1])
+      if (far < least) [best, least] = [i, far]
+    }
+    for (const step of left.splice(best, 1)) {
+      order.push(step)
+      pen = [step[0][0] + step[1][0], step[0][1] + step[1][1]]
+    }
+  }
+  return order
+}
+
+/** Many straight strokes as one line, on whole numbers to stay short. */
+export function strokes(steps: readonly Step[]): string {
   let [penX, penY] = [0, 0]
-  return steps
+  return nearestFirst(steps)
     .map(([at, by], i) => {
-      const [x, y] = at.map(Math.round) as unknown as Point
-      const dx = Math.round(by[0])
-      const dy = Math.round(by[1])
+      const [x, y, dx, dy] = [at[0], at[1], by[0], by[1]].map(Math.round)
+      if (x === undefined || y === undefined || dx === undefined || dy === undefined) return ''
       const move = i === 0 ? `M${numbers(x, y)}` : `m${numbers(x - penX, y - penY)}`
       penX = x + dx
       penY = y + dy

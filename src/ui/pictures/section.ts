@@ -1,4 +1,4 @@
-import { all, filled, inked, type Layer } from './layer.ts'
+import { all, filled, inked, type Layer, stroked } from './layer.ts'
 import { numbers } from './line.ts'
 import { TINT } from './tints.ts'
 
@@ -35,6 +35,7 @@ export const near =
   chance =>
     filled(`M14 20H146V${level}H14z`, TINT.air) +
     filled(`M14 ${level}H146V154H14z`, tint) +
+    stroked(`M14 ${level}H146`, TINT.brown, 1.6) +
     all(...layers)(chance) +
     inked('M14 20V154M146 20V154M9 10h142q5 0 5 5t-5 5H9q-5 0-5-5t5-5z')
 

@@ -28,8 +28,9 @@ function pleats(chance: Chance, turn: number, gap: number, reach: number): Point
   const bow = chance(0.0025, 0.0045)
   const lines: Point[][] = []
   for (let v = -reach; v < reach; v += gap * 2) {
-    const [phase, beat] = [chance(0, 6.28), chance(22, 32)]
-    const along = (u: number) => v + bow * u * u - 8 + 3.4 * Math.sin(u / beat + phase)
+    const [phase, beat] = [chance(0, 6.28), chance(14, 19)]
+    const along = (u: number) =>
+      v + bow * u * u - 8 + 3.6 * Math.sin(u / beat + phase) + 1.3 * Math.sin(u / 6.5 + 2 * phase)
     const leave = chance(-46, 8)
     const side = chance() < 0.5 ? 1 : -1
     const apart = (u: number) => {
@@ -37,8 +38,8 @@ function pleats(chance: Chance, turn: number, gap: number, reach: number): Point
       return share * share * (3 - 2 * share) * gap
     }
     const run = (line: (u: number) => number, from: number, to: number) =>
-      Array.from({ length: 12 }, (_, i) => {
-        const u = from + ((to - from) * i) / 11
+      Array.from({ length: 14 }, (_, i) => {
+        const u = from + ((to - from) * i) / 13
         return place(u, line(u))
       }).filter(([x, y]) => Math.hypot(x - 80, y - 80) < reach)
     lines.push(run(along, -reach * chance(0.8, 1.05), reach * chance(0.8, 1.05)))
@@ -48,7 +49,7 @@ function pleats(chance: Chance, turn: number, gap: number, reach: number): Point
         : run(u => along(u) + apart(u), -reach * chance(0.75, 1), -leave - 6)
     )
   }
-  return lines.filter(line => line.length > 3)
+  return lines.filter(line => line.length > 5)
 }
 
 /** Folds as on the skin of warm milk: a soft lit back and a shaded foot. */
@@ -99,7 +100,7 @@ export const ridges =
   chance => {
     let line = `M${numbers(from, y)}`
     for (let x = from; x < to; ) {
-      const wide = Math.min(to - x, chance(13, 21))
+      const wide = Math.min(to - x, chance(9, 25))
       const rest = to - x - wide < 8 ? to - x : wide
       const flat = Math.min(3, rest / 4)
       line += `h${numbers(flat)}q${numbers((rest - flat) / 2, -2 * height * chance(0.6, 1.15), rest - flat, 0)}`

@@ -2,23 +2,34 @@ import { filled, type Layer, stroked, strokes } from './layer.ts'
 import { around, closed, open, type Point, type Spots, spotsOf, taper } from './line.ts'
 import { TINT } from './tints.ts'
 
-/** A yeast strand: a soft brown thread that hangs in the liquid. */
+/** A yeast strand: a bundle of soft brown threads that fray toward their end. */
 export const strand =
-  (from: Point, to: Point, { width = 4, sway = 5, tint = TINT.strand as string } = {}): Layer =>
+  (
+    from: Point,
+    to: Point,
+    { threads = 4, sway = 5, fray = 9, tint = TINT.strand as string } = {}
+  ): Layer =>
   chance => {
-    const count = 7
-    const side = chance() < 0.5 ? 1 : -1
     const long = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
-    const across: Point = [-(to[1] - from[1]) / long, (to[0] - from[0]) / long]
-    const line = Array.from({ length: count }, (_, i): Point => {
-      const share = i / (count - 1)
-      const off = i === 0 ? 0 : side * sway * Math.sin(i * 1.9) * chance(0.7, 1.2)
-      return [
-        from[0] + (to[0] - from[0]) * share + across[0] * off,
-        from[1] + (to[1] - from[1]) * share + across[1] * off
-      ]
+    const [ax, ay] = [-(to[1] - from[1]) / long, (to[0] - from[0]) / long]
+    const phase = chance(0, 6.28)
+    const lines = Array.from({ length: threads }, (_, k) => {
+      const reach = k === 0 ? 1 : chance(0.55, 1)
+      const apart = k === 0 ? 0 : chance(-fray, fray)
+      return Array.from({ length: 6 }, (_, i): Point => {
+        const share = (i / 5) * reach
+        const off =
+          Math.sin(phase + share * 8) * sway * Math.min(1, share * 3) +
+          apart * share ** 1.5 +
+          (i === 0 ? 0 : chance(-1.6, 1.6))
+        return [
+          from[0] + (to[0] - from[0]) * share + ax * off,
+          from[1] + (to[1] - from[1]) * share + ay * off
+        ]
+      })
     })
-    return filled(taper(line, width), tint) + stroked(open(line), tint, 1.6)
+    const main = lines[0] ?? []
+    return filled(taper(main, 4.5), tint) + stroked(lines.map(open).join(''), tint, 1.5)
   }
 
 /** A clot where strands meet. */

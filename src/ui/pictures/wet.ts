@@ -72,3 +72,20 @@ export const bubbles =
       .join('')
     return `<path fill="${tint}" stroke="${edge}" stroke-width="1.8" d="${rings}"/>`
   }
+
+/** Foam: bubbles run into one, with a few still to be told apart. */
+export const foam =
+  (list: Spots): Layer =>
+  chance => {
+    const rings = spotsOf(list)
+      .map(([x, y, r]) => round([x, y], r))
+      .join('')
+    const inner = spotsOf(list)
+      .filter((_, i) => i % 3 === 0)
+      .flatMap(([x, y, r]) => [x - r * 0.2, y, r * 0.4])
+    return (
+      stroked(rings, TINT.shade, 3.4) +
+      filled(rings, '#FBF1DA') +
+      bubbles(inner, TINT.white, TINT.shade)(chance)
+    )
+  }

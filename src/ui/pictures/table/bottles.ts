@@ -3,11 +3,10 @@ import { drop } from '../creatures.ts'
 import { MOLD, tuft } from '../hair.ts'
 import { stand } from '../hair-side.ts'
 import { all, ink, type Layer, round, shape, stroke } from '../layer.ts'
-import { type Spots, spotsOf } from '../line.ts'
 import { ridges } from '../skin.ts'
 import { TINT } from '../tints.ts'
 import { flecks } from '../under.ts'
-import { bubbles } from '../wet.ts'
+import { bubbles, foam } from '../wet.ts'
 
 const swing = (level: number, ...layers: readonly Layer[]) =>
   bottle(FORM.swing, TINT.tea, level, ...layers)
@@ -16,23 +15,6 @@ const fizz = bubbles(
   TINT.teaPale,
   TINT.teaDeep
 )
-/** Foam: bubbles run into one. */
-const froth = (list: Spots) =>
-  all(
-    ...[3.2, 0].map(more =>
-      shape(
-        spotsOf(list)
-          .map(([x, y, r]) => round([x, y], r + more / 2))
-          .join(''),
-        more ? TINT.shade : '#FBF1DA'
-      )
-    ),
-    bubbles(
-      [76, 10, 3, 62, 30, 2.5, 98, 28, 3, 84, 24, 2.5, 54, 46, 2, 107, 46, 2],
-      TINT.white,
-      TINT.shade
-    )
-  )
 const film = (y: number) => shape(`M53 ${y}H107V${y + 9}H53z`, TINT.cream)
 const fruit = (x: number, y: number, r: number) =>
   all(shape(round([x, y], r), TINT.berry), stroke(round([x, y], r), '#4F1530', 2))
@@ -55,7 +37,11 @@ export const BOTTLES: Record<string, Layer> = {
   'bottle-cracked': all(
     swing(
       56,
-      ink('M58 78L70 92 62 106 84 114 76 130 92 142M84 114L104 106M62 106L50 112M70 92L86 84')
+      stroke(
+        'M58 78L70 92 62 106 84 114 76 130 92 142M84 114L104 106M62 106L50 112M70 92L86 84',
+        TINT.black,
+        2.5
+      )
     ),
     swingTop
   ),
@@ -74,7 +60,7 @@ export const BOTTLES: Record<string, Layer> = {
   ),
   'bottle-gushing': all(
     swing(34, fizz),
-    froth([
+    foam([
       80, 12, 11, 66, 18, 9, 94, 18, 9, 58, 30, 8, 102, 30, 8, 52, 44, 7, 108, 44, 7, 48, 58, 6,
       112, 58, 6, 80, 28, 10, 70, 34, 7, 90, 34, 7, 46, 72, 5, 114, 72, 5, 44, 84, 4, 116, 86, 4
     ]),

@@ -3,7 +3,7 @@ import { canningJar, canningLid } from '../jars.ts'
 import { all, ink, type Layer, shape, stroke } from '../layer.ts'
 import { band, below, gleam, lidded, section } from '../section.ts'
 import { TINT } from '../tints.ts'
-import { blots, flecks, uprightsBox } from '../under.ts'
+import { flecks, uprightsBox } from '../under.ts'
 import { bubbles } from '../wet.ts'
 import { bulgedLid } from './jars.ts'
 
@@ -27,10 +27,14 @@ const canned = all(shreds([38, 70, 122, 144], 30))
 /** Brine and vegetables from the side. */
 export const BRINE_SIDES: Record<string, Layer> = {
   'brine-cloudy': section(
-    below(50, TINT.brineCloudy),
-    packed(96, 144, { tint: '#E8E5CF', dark: '#C6C1A0' }),
-    band(92, 112, TINT.brineCloudy),
-    blots([48, 70, 9, 84, 66, 12, 116, 76, 9, 62, 88, 10, 100, 92, 12, 38, 92, 7], '#E6E2CB'),
+    below(50, TINT.brineClear),
+    packed(74, 144, { tint: '#D6D3AC', dark: '#AFA976' }),
+    shape('M24 74q8-12 22-6 6-12 22-7 10-12 24-3 12-10 24 1 10-6 20 4V118H24z', '#D5D0B2'),
+    shape(
+      'M24 98q10-12 24-5 8-12 24-5 10-10 22-2 12-10 22 0 10-6 20 4V134q0 12-12 12H36q-12 0-12-12z',
+      '#C3BD9A'
+    ),
+    shreds([28, 122, 132, 144], 7, { tint: '#CFCAA8', dark: '#AFA985' }),
     gleam(51)
   ),
   'brine-sediment': section(
@@ -104,13 +108,13 @@ export const BRINE_SIDES: Record<string, Layer> = {
   ),
   'cucumber-hollow': all(
     () =>
-      `<path fill="${TINT.cucumber}" stroke="currentColor" d="M14 80q0-34 66-34t66 34-66 34-66-34z"/>`,
-    shape('M24 80q0-25 56-25t56 25-56 25-56-25z', TINT.cucumberPale),
-    shape('M40 80q0-13 40-13t40 13-40 13-40-13z', '#59602F'),
+      `<path fill="${TINT.cucumber}" stroke="currentColor" d="M6 82Q10 50 60 48T148 66Q158 76 152 92 140 114 84 114T6 82z"/>`,
+    shape('M14 82Q20 58 62 56T144 72Q148 80 144 88 132 106 84 106T14 82z', TINT.cucumberPale),
+    shape('M38 82Q50 70 80 72T124 76Q130 82 122 88 100 92 80 93T38 82z', '#4A5226'),
     stroke(
-      'M30 70q8-8 22-10M108 100q14-2 22-10M30 90q8 8 22 10M108 60q14 2 22 10',
+      'M34 70l6 3M50 64l6 4M68 62l4 5M88 62l2 6M106 64l-1 6M122 68l-4 5M36 94l6-3M54 99l5-4M74 101l3-5M94 101v-5M112 98l-3-5M128 92l-5-3',
       TINT.leafDark,
-      2
+      3
     )
   ),
   'cucumber-shriveled': all(

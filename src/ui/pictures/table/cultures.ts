@@ -17,7 +17,7 @@ const STORE_CAP: Layer = () =>
   `<path fill="${TINT.metal}" stroke="currentColor" d="M56 10h48v16H56z"/>`
 const label = all(
   shape('M46 96H114V134H46z', TINT.cream),
-  ink('M46 96H114V134H46zM60 108H100M60 116H92M60 124H84')
+  stroke('M46 96H114V134H46zM60 108H100M60 116H92M60 124H84', TINT.black, 2.5)
 )
 
 /** Cultures, and what a new batch may be begun with. */
@@ -27,8 +27,8 @@ export const CULTURES: Record<string, Layer> = {
     gleam(53, 34, 74, 4),
     disc(84, TINT.cream),
     disc(104),
-    strand([60, 112], [56, 136], { width: 4 }),
-    strand([98, 112], [104, 132], { width: 4 })
+    strand([60, 112], [56, 136], { threads: 3, fray: 5, sway: 3 }),
+    strand([98, 112], [104, 132], { threads: 3, fray: 5, sway: 3 })
   ),
   'culture-dried': all(
     shape('M8 104a72 32 0 0 0 144 0a72 32 0 0 0-144 0z', TINT.glass),
@@ -43,10 +43,10 @@ export const CULTURES: Record<string, Layer> = {
   'culture-chilled': all(
     () =>
       `<path fill="${TINT.glass}" stroke="currentColor" d="M28 8H132q6 0 6 6V146q0 6-6 6H28q-6 0-6-6V14q0-6 6-6z"/>`,
-    ink('M22 42H138M22 132H138'),
+    stroke('M22 42H138M22 132H138', TINT.black, 2.5),
     shape('M58 70H102V130H58z', TINT.tea),
     shape('M59 86q21-8 42 0t-42 0z', TINT.cream),
-    ink('M58 62h44V132H58zM52 54h56v8H52z'),
+    stroke('M58 62h44V132H58zM52 54h56v8H52z', TINT.black, 2.5),
     stroke('M80 14V36M70.5 19.5L89.5 30.5M89.5 19.5L70.5 30.5', TINT.blueDark, 3)
   ),
   'culture-store-jelly': all(
@@ -77,8 +77,8 @@ export const CULTURES: Record<string, Layer> = {
     gleam(41, 34, 94, 6),
     () =>
       `<path stroke="${TINT.film}" stroke-width="2.5" stroke-dasharray="5 6" d="M36 66q0-9 44-9t44 9-44 9-44-9z"/>`,
-    strand([58, 92], [52, 124], { width: 4 }),
-    strand([98, 88], [106, 126], { width: 4 }),
+    strand([58, 92], [52, 124], { threads: 3, fray: 5, sway: 3 }),
+    strand([98, 88], [106, 126], { threads: 3, fray: 5, sway: 3 }),
     shape('M26 138Q80 130 134 138Q132 144.8 124 144.8H36Q28 144.8 26 138z', TINT.brown)
   ),
   'culture-from-friend': all(
@@ -86,15 +86,16 @@ export const CULTURES: Record<string, Layer> = {
     cloth,
     () =>
       `<path fill="${TINT.white}" stroke="currentColor" d="M96 92L132 74 150 84V120L114 136z"/>`,
-    ink('M108 48Q130 50 138 84M122 98l16-8M122 108l16-8'),
+    ink('M108 48Q130 50 138 84'),
+    stroke('M120 98l16-8M120 108l16-8', TINT.black, 2.5),
     shape('M134 86a3.5 3.5 0 1 0 7-1a3.5 3.5 0 1 0-7 1z', TINT.red)
   ),
   'culture-top-dry': section(
-    below(92, TINT.tea),
-    shape('M34 116Q30 104 42 98L112 54Q124 48 130 58T124 78L54 122Q40 128 34 116z', TINT.film),
-    shape('M62 86L112 54Q124 48 130 58T124 78L104 91Q96 84 84 88T62 86z', '#9C6A3C'),
-    stroke('M78 78l8 8M94 66l2 12 10 6M112 56l0 10 10 6M96 78l-8 8', '#54331A', 2),
-    stroke('M34 116Q30 104 42 98L112 54Q124 48 130 58T124 78L54 122Q40 128 34 116z', TINT.brown, 2),
-    gleam(93, 28, 50, 4)
+    below(96, TINT.tea),
+    shape('M32 104Q28 82 46 78T84 70 118 78 130 88 126 104Q108 116 78 116T32 104z', TINT.cream),
+    shape('M31 94Q32 80 46 78T84 70 118 78 129 94Q112 100 80 96T31 94z', '#9C6A3C'),
+    stroke('M48 78l4 10M66 74l-4 10 10 10M90 71l6 12-6 12M112 77l-8 8 6 12', '#54331A', 2),
+    stroke('M32 104Q28 82 46 78T84 70 118 78 130 88 126 104Q108 116 78 116T32 104z', TINT.brown, 2),
+    strand([60, 116], [56, 136], { threads: 3, fray: 5, sway: 3 })
   )
 }

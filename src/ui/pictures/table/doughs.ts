@@ -1,4 +1,4 @@
-import { fly, maggot } from '../creatures.ts'
+import { beetle, fly, maggot } from '../creatures.ts'
 import { MOLD, tuft } from '../hair.ts'
 import { rubberBand } from '../jars.ts'
 import { all, type Layer, shape, stroke } from '../layer.ts'
@@ -34,6 +34,14 @@ const standing = (tint: string, edge: string, ...marks: readonly Layer[]) =>
     ...marks,
     gleam(67, 34, 92, 5)
   )
+
+/** Streaks through the paste, smeared by the spoon, with their widths. */
+const STREAKS: readonly (readonly [string, number])[] = [
+  ['M34 92Q62 60 98 63T126 54', 9],
+  ['M46 88Q70 68 98 68T114 64', 9],
+  ['M58 108Q78 92 116 86', 6],
+  ['M64 120q10-4 18-4', 3]
+]
 
 /** Cracks of a dried crust, each thinning out. */
 const CRACKS: readonly (readonly Point[])[] = [
@@ -87,6 +95,7 @@ const CRACKS: readonly (readonly Point[])[] = [
 export const DOUGHS: Record<string, Layer> = {
   'dough-bubbly': section(
     shape('M24 56Q80 34 136 56V134q0 12-12 12H36q-12 0-12-12z', TINT.dough),
+    stroke('M25 56Q80 34 135 56', TINT.doughDark, 2),
     bubbles(HOLES, '#F8EDD4', TINT.doughDark),
     rubberBand(104)
   ),
@@ -99,15 +108,10 @@ export const DOUGHS: Record<string, Layer> = {
   'dough-hooch': standing('#A99C80', '#6F6449'),
   'dough-hooch-dark': standing('#4A4034', TINT.black),
   'dough-pink-streak': dough(
-    shape('M30 84q20-26 46-18t52-18q6 10-8 20t-40 12-48 12q-4-4-2-8z', TINT.pinkDark),
-    shape('M33 84q20-23 44-15t49-18q3 8-8 15t-38 11-46 11q-3-2-1-4z', TINT.pink),
-    stroke(
-      'M44 78v8M52 72v14M60 70v12M68 70v10M76 71v8M84 70v10M92 67v10M100 63v11M108 59v12M116 54v13',
-      TINT.pinkDark,
-      1.5
-    ),
-    blots([104, 112, 8], TINT.pinkDark, 0.2),
-    blots([104, 112, 6], TINT.pink, 0.2)
+    ...STREAKS.map(([line, width]) => stroke(line, '#D66F86', width)),
+    stroke('M38 92Q62 66 96 66T118 60M62 108Q82 95 110 91', TINT.pinkDark, 2.5),
+    stroke('M44 82Q68 59 104 60M50 96Q66 76 92 71M66 110Q84 99 112 94', TINT.dough, 1.6),
+    blots([108, 112, 6, 42, 66, 4, 122, 102, 3], '#D66F86', 0.3)
   ),
   'dough-pink-liquid': standing(
     '#EDB3B4',
@@ -131,21 +135,6 @@ export const DOUGHS: Record<string, Layer> = {
     flecks(14, '#4A2E14', { size: 2 }),
     all(maggot([62, 66], 0.4, 1.1), maggot([72, 104], 2.6, 1.1)),
     fly([104, 70], 1.2, 0.6),
-    ...(
-      [
-        [104, 108],
-        [52, 92],
-        [92, 44]
-      ] as const
-    ).map(([x, y]) =>
-      all(
-        shape(`M${x - 7} ${y}q0-5 7-5t8 5-8 5-7-5z`, '#5A3415'),
-        stroke(
-          `M${x - 5} ${y - 5}l-3-4M${x} ${y - 5}v-5M${x + 4} ${y - 5}l3-4M${x - 5} ${y + 5}l-3 4M${x} ${y + 5}v5M${x + 4} ${y + 5}l3 4M${x + 8} ${y}h3`,
-          '#5A3415',
-          1.8
-        )
-      )
-    )
+    ...[beetle([104, 108]), beetle([52, 90]), beetle([92, 44])]
   )
 }

@@ -51,8 +51,10 @@ export const JARS: Record<string, Layer> = {
   ),
   'cracked-glass': all(
     jar(TINT.tea),
-    ink(
-      'M62 58L74 78 66 92 86 108 80 124 94 136 90 148M86 108L108 102 118 112M66 92L44 98 36 112M74 78L92 70'
+    stroke(
+      'M62 58L74 78 66 92 86 108 80 124 94 136 90 148M86 108L108 102 118 112M66 92L44 98 36 112M74 78L92 70',
+      TINT.black,
+      2.5
     )
   ),
   'glazed-crock': crock(

@@ -1,7 +1,7 @@
 import { MOLD } from '../hair.ts'
 import { pad, stand } from '../hair-side.ts'
 import { all, type Layer, shape, stroke } from '../layer.ts'
-import type { Point } from '../line.ts'
+import { spotsOf } from '../line.ts'
 import { band, gleam, near } from '../section.ts'
 import { ridges } from '../skin.ts'
 import { TINT } from '../tints.ts'
@@ -33,8 +33,9 @@ const dome = (x: number, wide: number, high: number) =>
       TINT.white
     )
   )
+/** A flake broken off a film, sinking. */
 const flake = (x: number, y: number, tilt: number) =>
-  stroke(`M${x} ${y}q4 ${-tilt} 8 0t7 ${tilt}`, TINT.skin, 3)
+  shape(`M${x} ${y}l6 ${-tilt} 7 1 3 ${tilt - 1} -8 3z`, TINT.skin)
 
 /** The same things from the side, with a light: what stands up and what lies flat. */
 export const SIDES: Record<string, Layer> = {
@@ -44,6 +45,14 @@ export const SIDES: Record<string, Layer> = {
     film(88, 100),
     stand({ x: 56, y: 89, width: 64, height: 46 }),
     stand({ x: 112, y: 89, width: 48, height: 32 }, MOLD.green)
+  ),
+  'side-early-mold': near(
+    94,
+    TINT.tea,
+    film(88, 100),
+    stand({ x: 50, y: 89, width: 26, height: 18 }),
+    stand({ x: 92, y: 89, width: 34, height: 24 }),
+    stand({ x: 126, y: 89, width: 15, height: 11 })
   ),
   'side-flat-ridges': near(
     92,
@@ -64,17 +73,8 @@ export const SIDES: Record<string, Layer> = {
     TINT.tea,
     film(86, 98),
     gleam(87, 24, 84, 6),
-    ...(
-      [
-        [34, 28, 136, 8],
-        [40, 52, 122, 6],
-        [78, 72, 150, 9],
-        [82, 94, 130, 6],
-        [118, 124, 142, 8],
-        [114, 104, 118, 5]
-      ] as const
-    ).map(([x, end, low, width]) =>
-      strand([x, 97] as Point, [end, low] as Point, { width, sway: 7 })
+    ...spotsOf([34, 36, 132, 58, 64, 118, 84, 80, 148, 108, 112, 124, 126, 120, 140]).map(
+      ([x, end, low]) => strand([x, 97], [end, low], { threads: 5, sway: 5, fray: 13 })
     )
   ),
   'side-blisters': near(
@@ -91,10 +91,10 @@ export const SIDES: Record<string, Layer> = {
     TINT.tea,
     ridges(90, { from: WALLS[0], to: WALLS[1], height: 4.5, thick: 4 }),
     flake(34, 108, 3),
-    flake(72, 120, -3),
+    flake(72, 120, 4),
     flake(108, 106, 4),
     flake(52, 138, 3),
-    flake(118, 134, -4)
+    flake(118, 134, 2)
   ),
   'side-pellicle': near(
     88,

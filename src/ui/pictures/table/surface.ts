@@ -21,6 +21,13 @@ export const SURFACE: Record<string, Layer> = {
     tuft([100, 92], 26, MOLD.green),
     tuft([58, 112], 12)
   ),
+  'early-mold': mouth(
+    TINT.teaPale,
+    tuft([62, 64], 12),
+    tuft([102, 84], 15),
+    tuft([68, 110], 8),
+    tuft([112, 52], 6)
+  ),
   'chalky-powder': mouth(
     '#C99F5C',
     powder([60, 62], 30, { count: 190 }),
@@ -54,13 +61,13 @@ export const SURFACE: Record<string, Layer> = {
     TINT.tea,
     shape('M25 118Q54 134 80 131T135 117A66 66 0 0 1 25 118z', TINT.teaDeep),
     flecks(26, TINT.brown, { at: [80, 134], r: 38, squash: 0.16, size: 2 }),
-    strand([66, 28], [58, 74], { width: 7, sway: 8 }),
-    strand([60, 60], [46, 112], { width: 6, sway: 9 }),
-    strand([96, 36], [100, 82], { width: 7, sway: 9 }),
-    strand([99, 70], [86, 120], { width: 6, sway: 10 }),
-    strand([102, 74], [124, 106], { width: 6, sway: 7 }),
-    clot([60, 68], 8),
-    clot([100, 74], 10),
+    strand([66, 28], [58, 74], { sway: 6 }),
+    strand([60, 60], [46, 112], { sway: 7, fray: 14 }),
+    strand([96, 36], [100, 82], { sway: 6 }),
+    strand([99, 70], [86, 120], { sway: 7, fray: 16 }),
+    strand([102, 74], [124, 106], { sway: 5, fray: 12 }),
+    clot([60, 68], 6),
+    clot([100, 74], 7),
     highlight(CENTER, 55, { from: 196, to: 236, width: 7 })
   ),
   'wet-islands': mouth(

@@ -89,6 +89,6 @@ export const VESSELS: Record<string, Layer> = {
   ),
   'vessel-other': all(
     section(below(62, TINT.water), gleam(63)),
-    ink('M64 88q2-14 17-14t16 14q0 8-9 13t-8 14M80 128h.1')
+    stroke('M64 88q2-14 17-14t16 14q0 8-9 13t-8 14M80 128h.1', TINT.black, 2.5)
   )
 }
