@@ -15,7 +15,8 @@ export interface Stand {
 function rising(
   chance: Chance,
   { x, y, width, height }: Stand,
-  [density, inner, outer, length, lean]: readonly [number, number, number, number, number]
+  [density, inner, outer, length, lean]: readonly [number, number, number, number, number],
+  bow = 0
 ): string {
   return strokes(
     Array.from({ length: Math.round(width * density) }, () => {
@@ -28,7 +29,8 @@ function rising(
         [x + c * far * width * 0.43, y + s * far * height * 0.72],
         [Math.cos(way) * reach, Math.min(0, Math.sin(way) * reach)]
       ] as const satisfies readonly [Point, Point]
-    })
+    }),
+    bow
   )
 }
 
@@ -47,7 +49,7 @@ export const stand =
     return (
       filled(mound(chance, at, 0.66), kind.ground) +
       stroked(rising(chance, at, [1.4, 0.8, 1, height * 0.42, 0.5]), '#4F4535', 0.7) +
-      stroked(rising(chance, at, [3.8, 0.6, 1, height * 0.44, 0.6]), kind.hair, 0.9) +
+      stroked(rising(chance, at, [3.2, 0.6, 1, height * 0.48, 0.6], 0.24), kind.hair, 0.9) +
       stroked(rising(chance, at, [1.6, 0.2, 0.7, height * 0.3, 1.2]), kind.hair, 0.8) +
       stroked(rising(chance, at, [2.4, 0, kind.spread, height * 0.3, 1.2]), kind.core, 0.9)
     )

@@ -22,6 +22,7 @@ const mold = (core: string, ground: string, spread: number, hair: string = TINT.
 /** Mold as it is met: young and white, gone to spore in its middle, or dark all through. */
 export const MOLD = {
   white: mold('#8C7F65', '#E6DAC0', 0.46),
+  young: mold('#A3977C', '#EFE6D2', 0.34),
   centers: mold(TINT.black, '#E6DAC0', 0.34),
   green: mold(TINT.greenDark, '#5F8B75', 0.62),
   black: mold(TINT.black, '#57524B', 0.72, '#E2DCD0'),
@@ -61,39 +62,44 @@ function outward(chance: Chance, [x, y]: Point, r: number, fringe: Fringe) {
 export const tuft =
   (at: Point, r: number, kind: Mold = MOLD.white): Layer =>
   chance => {
-    const ring = (count: number, inner: number, outer: number, length: number, stray: number) =>
-      strokes(outward(chance, at, r, { count, inner, outer, length, stray }))
+    const ring = (
+      count: number,
+      inner: number,
+      outer: number,
+      length: number,
+      stray: number,
+      bow = 0
+    ) => strokes(outward(chance, at, r, { count, inner, outer, length, stray }), bow)
     return (
       filled(closed(around(chance, at, r * 0.72, { rough: 0.14 })), kind.ground) +
-      stroked(ring(2.8, 0.7, 0.94, 0.36, 0.7), EDGE, 0.7) +
-      stroked(ring(7, 0.55, 0.92, 0.42, 0.8), kind.hair, 0.9) +
+      stroked(ring(2, 0.7, 0.94, 0.4, 0.7, 0.3), EDGE, 0.7) +
+      stroked(ring(5.6, 0.55, 0.92, 0.46, 0.8, 0.3), kind.hair, 0.9) +
       stroked(ring(2.6, 0.1, 0.66, 0.3, 1.9), kind.hair, 0.8) +
       stroked(ring(4.4, 0.02, kind.spread, 0.26, 2.6), kind.core, 0.9)
     )
   }
 
-/** A dusting of dry powder: grains only, thick in the middle and thinning out. */
+/** A dusting of dry powder: a dull patch, grains thick in its middle and thinning out. */
 export const powder =
-  (
-    at: Point,
-    r: number,
-    { count = 90, tint = TINT.white as string, size = 2.4, squash = 1 } = {}
-  ): Layer =>
+  (at: Point, r: number, { count = 90, patch = '#DCC79A' } = {}): Layer =>
   chance => {
-    const grain = (reach: number): readonly [Point, Point] => {
-      const angle = chance(0, 6.28)
-      const far = r * chance() ** reach
-      return [
-        [at[0] + Math.cos(angle) * far, at[1] + Math.sin(angle) * far * squash],
-        [0, 0]
-      ]
-    }
     const dust = (many: number, reach: number) =>
-      strokes(Array.from({ length: Math.round(many) }, () => grain(reach)))
+      strokes(
+        Array.from({ length: Math.round(many) }, () => {
+          const angle = chance(0, 6.28)
+          const far = r * chance() ** reach
+          return [
+            [at[0] + Math.cos(angle) * far, at[1] + Math.sin(angle) * far],
+            [0, 0]
+          ] as const
+        })
+      )
     return (
-      stroked(dust(count * 0.3, 0.55), TINT.dust, size * 0.75) +
-      stroked(dust(count, 0.8), tint, size) +
-      stroked(dust(count * 0.2, 1), TINT.dust, size * 0.7)
+      filled(closed(around(chance, at, r * 0.62, { rough: 0.2 })), patch) +
+      stroked(dust(count * 0.4, 0.5), TINT.dust, 1.3) +
+      stroked(dust(count, 0.55), TINT.white, 1.5) +
+      stroked(dust(count * 0.4, 0.9), TINT.white, 2.6) +
+      stroked(dust(count * 0.3, 0.8), TINT.dust, 1.2)
     )
   }
 

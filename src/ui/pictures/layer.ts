@@ -65,17 +65,22 @@ function nearestFirst(steps: readonly Step[]): Step[] {
   return order
 }
 
-/** Many straight strokes as one line, on whole numbers to stay short. */
-export function strokes(steps: readonly Step[]): string {
-  let [penX, penY] = [0, 0]
+const whole = ([x, y]: Point): Point => [Math.round(x), Math.round(y)]
+
+/** Many strokes as one line, on whole numbers to stay short; `bow` curls each a little its own way. */
+export function strokes(steps: readonly Step[], bow = 0): string {
+  let pen: Point = [0, 0]
   return nearestFirst(steps)
     .map(([at, by], i) => {
-      const [x, y, dx, dy] = [at[0], at[1], by[0], by[1]].map(Math.round)
-      if (x === undefined || y === undefined || dx === undefined || dy === undefined) return ''
-      const move = i === 0 ? `M${numbers(x, y)}` : `m${numbers(x - penX, y - penY)}`
-      penX = x + dx
-      penY = y + dy
-      return `${move}l${numbers(dx, dy)}`
+      const [x, y] = whole(at)
+      const [dx, dy] = whole(by)
+      const move = i === 0 ? `M${numbers(x, y)}` : `m${numbers(x - pen[0], y - pen[1])}`
+      pen = [x + dx, y + dy]
+      const curl = i % 2 === 0 ? bow : -bow
+      const [cx, cy] = whole([dx * 0.5 - dy * curl, dy * 0.5 + dx * curl])
+      return bow === 0
+        ? `${move}${dx === 0 && dy === 0 ? 'h0' : `l${numbers(dx, dy)}`}`
+        : `${move}q${numbers(cx, cy)}${dx < 0 ? '' : ' '}${numbers(dx, dy)}`
     })
     .join('')
 }

@@ -74,6 +74,14 @@ export function spotsOf(list: Spots): (readonly [x: number, y: number, size: num
   })
 }
 
+/** The points of a list, two numbers each. */
+export function pairsOf(list: readonly number[]): Point[] {
+  return Array.from({ length: Math.floor(list.length / 2) }, (_, i) => {
+    const [x = 0, y = 0] = list.slice(i * 2, i * 2 + 2)
+    return [x, y] as const
+  })
+}
+
 /** Points around a center, uneven as things that grow are. */
 export function around(
   chance: Chance,

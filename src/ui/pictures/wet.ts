@@ -1,5 +1,5 @@
 import { filled, type Layer, round, stroked } from './layer.ts'
-import { arc, around, closed, numbers, type Point, type Spots, spotsOf, taper } from './line.ts'
+import { arc, around, closed, type Point, pairsOf, type Spots, spotsOf, taper } from './line.ts'
 import { within } from './mouth.ts'
 import { TINT } from './tints.ts'
 
@@ -9,10 +9,10 @@ export const highlight =
   () =>
     filled(taper(arc(at, radius, from, to), width), TINT.white)
 
-/** How islands lie together: which of them carry the light of their group, which have run into which. */
+/** What more there is to a group of islands: which carry its light, and the outline of those run together. */
 export interface Grouping {
   readonly lit?: readonly number[]
-  readonly joined?: readonly (readonly [number, number])[]
+  readonly merged?: readonly number[]
   readonly tint?: string
   readonly edge?: string
 }
@@ -21,27 +21,19 @@ export interface Grouping {
 export const islands =
   (
     list: Spots,
-    { lit = [], joined = [], tint = TINT.cream, edge = TINT.filmEdge }: Grouping = {}
+    { lit = [], merged = [], tint = TINT.cream, edge = TINT.filmEdge }: Grouping = {}
   ): Layer =>
   chance => {
     const spots = spotsOf(list)
-    const shapes = spots
-      .map(([x, y, r]) => closed(within(around(chance, [x, y], r, { rough: 0.09, count: 8 }))))
-      .join('')
-    const pairs = joined.map(pair => pair.map(i => spots[i] ?? ([0, 0, 0] as const)))
-    const necks = pairs
-      .map(pair => pair.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${numbers(x, y)}`).join(''))
-      .join('')
-    const narrow = Math.min(...pairs.flat().map(([, , r]) => r)) * 1.2
-    const bridge = (color: string, more: number) =>
-      necks === '' ? '' : stroked(necks, color, Math.round(narrow) + more)
+    const shapes = spots.map(([x, y, r]) =>
+      closed(within(around(chance, [x, y], r, { rough: 0.09, count: 8 })))
+    )
+    const line = [...shapes, closed(pairsOf(merged))].join('')
+    const lights = spots.filter((_, i) => lit.includes(i))
     return (
-      bridge(edge, 4) +
-      stroked(shapes, edge, 4) +
-      bridge(tint, 0) +
-      filled(shapes, tint) +
-      spots
-        .filter((_, i) => lit.includes(i))
+      stroked(line, edge, 4) +
+      filled(line, tint) +
+      lights
         .map(([x, y, r]) => highlight([x, y], r * 0.66, { width: Math.max(3, r * 0.3) })(chance))
         .join('')
     )

@@ -49,8 +49,8 @@ export const BRINES: Record<string, Layer> = {
     tuft([62, 112], 13, MOLD.gray)
   ),
   'brine-powder': vegetables(
-    powder([62, 64], 28, { count: 150 }),
-    powder([102, 98], 24, { count: 120 })
+    powder([62, 64], 28, { count: 170, patch: '#DFD8AC' }),
+    powder([102, 98], 24, { count: 140, patch: '#DFD8AC' })
   ),
   'brine-dark-centers': vegetables(
     ...spotsOf([56, 58, 19, 106, 74, 17, 66, 108, 15, 108, 116, 11]).map(([x, y, r]) =>

@@ -13,6 +13,12 @@ const CRUMBS = [
   104, 2, 124, 78, 2, 44, 120, 2, 66, 34, 2, 112, 94, 2, 88, 128, 3, 74, 90, 2, 110, 50, 3
 ]
 
+/** Three islands run into one. */
+const MERGED = [
+  52, 100, 58, 82, 76, 76, 88, 84, 96, 80, 110, 72, 126, 82, 126, 102, 108, 110, 108, 122, 102, 136,
+  86, 134, 82, 122, 68, 124, 54, 116
+]
+
 /** What may lie on the surface, from above. */
 export const SURFACE: Record<string, Layer> = {
   'dry-fuzzy': mouth(
@@ -23,15 +29,15 @@ export const SURFACE: Record<string, Layer> = {
   ),
   'early-mold': mouth(
     TINT.teaPale,
-    tuft([62, 64], 12),
-    tuft([102, 84], 15),
-    tuft([68, 110], 8),
-    tuft([112, 52], 6)
+    tuft([60, 62], 14, MOLD.young),
+    tuft([104, 84], 17, MOLD.young),
+    tuft([66, 112], 10, MOLD.young),
+    tuft([112, 46], 7, MOLD.young)
   ),
   'chalky-powder': mouth(
     '#C99F5C',
-    powder([60, 62], 30, { count: 190 }),
-    powder([100, 100], 26, { count: 150 })
+    powder([60, 62], 30, { count: 200 }),
+    powder([100, 100], 26, { count: 160 })
   ),
   'dry-raised-circles': mouth(
     TINT.teaPale,
@@ -72,19 +78,11 @@ export const SURFACE: Record<string, Layer> = {
   ),
   'wet-islands': mouth(
     TINT.tea,
-    islands(
-      [
-        52, 60, 22, 76, 100, 21, 103, 95, 18, 94, 120, 12, 112, 50, 11, 40, 112, 8, 86, 36, 6, 132,
-        72, 5
-      ],
-      {
-        lit: [0, 1, 4, 5],
-        joined: [
-          [1, 2],
-          [1, 3]
-        ]
-      }
-    )
+    islands([52, 56, 20, 112, 46, 11, 38, 110, 8, 86, 34, 6, 134, 68, 5], {
+      lit: [0, 1, 2],
+      merged: MERGED
+    }),
+    highlight([76, 100], 15, { width: 6 })
   ),
   'wet-bumps-or-blisters': mouth(
     TINT.film,
