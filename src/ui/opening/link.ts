@@ -110,7 +110,7 @@ function readReading(
   text: string
 ): Answer | undefined {
   const [number = '', instrument] = text.split('@')
-  if (!/^\d+(\.\d+)?$/.test(number)) return undefined
+  if (!/^-?\d+(\.\d+)?$/.test(number)) return undefined
   // Days are counted, never measured: the page takes none in parts either.
   if (observation.unit === 'day' && number.includes('.')) return undefined
   try {

@@ -1,5 +1,5 @@
 import { useSpeech } from '../parts/setting.tsx'
-import type { Field, UnitChoice, Values } from './fields.ts'
+import type { Field, KeyUnder, UnitChoice, Values } from './fields.ts'
 
 /** One input of a calculator, with its unit and, where it has one, a slider. */
 export function FieldPart({
@@ -114,4 +114,4 @@ function UnitPart({
 const keyOf = (unit: UnitChoice): UnitKey =>
   (({ '%': 'percent', 'g/L': 'per-liter', '°Bx': 'brix' })[unit as string] ??
     unit.toLowerCase()) as UnitKey
-type UnitKey = keyof typeof import('../../../locales/en/ui.json')['workbench']['units']
+type UnitKey = KeyUnder<'units'>

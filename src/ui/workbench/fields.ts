@@ -5,6 +5,7 @@ import {
   type UnitName,
   type UnitOf
 } from '../../science/units.ts'
+import type { TextKey } from '../../words/text-key.ts'
 import { readTyped } from '../parts/units.ts'
 
 /** One input of a calculator. Its words are `ui:workbench.fields.<id>`. */
@@ -58,7 +59,14 @@ export type FieldId =
   | 'first'
   | 'second'
   | 'neither'
-export type OptionId = keyof typeof import('../../../locales/en/ui.json')['workbench']['options']
+/** The options there are words for. */
+export type OptionId = KeyUnder<'options'>
+/** The keys of a group of the workbench's words. */
+export type KeyUnder<Group extends string> = TextKey extends infer Key
+  ? Key extends `ui:workbench.${Group}.${infer Name}`
+    ? Name
+    : never
+  : never
 
 /** What stands in the fields, as typed: a field's id, and its id with `-unit` for the unit picked. */
 export type Values = Readonly<Record<string, string>>
