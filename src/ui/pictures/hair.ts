@@ -26,8 +26,7 @@ export const MOLD = {
   centers: mold(TINT.black, '#E6DAC0', 0.34),
   green: mold(TINT.greenDark, '#5F8B75', 0.62),
   black: mold(TINT.black, '#57524B', 0.72, '#E2DCD0'),
-  gray: mold('#4C4843', '#8E887E', 0.66),
-  tan: mold('#5E4320', '#A98B58', 0.6, '#F3E3BE')
+  gray: mold('#4C4843', '#8E887E', 0.66)
 } as const
 
 /** The thin dark hairs behind the pale ones, so that white shows on cream. */

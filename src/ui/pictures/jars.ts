@@ -15,11 +15,6 @@ export const cloth: Layer = () =>
   `<path fill="${TINT.cream}" stroke="currentColor" d="M46 40Q46 20 80 20T114 40L124 60q-9 6-15-1t-14 2-15-2-15 2-14-2-15 1z"/>` +
   '<path stroke="#8A4B0F" stroke-width="4.5" d="M44 41Q80 49 116 41"/>'
 
-/** A screw lid with its ring. */
-export const lid: Layer = () =>
-  `<path fill="${TINT.metal}" stroke="currentColor" d="M40 28H120V46H40z"/>` +
-  '<path stroke="currentColor" d="M40 34H120"/>'
-
 /** A stoneware crock with a lid, from outside. */
 export const crock =
   (...layers: readonly Layer[]): Layer =>

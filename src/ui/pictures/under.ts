@@ -71,7 +71,7 @@ export const flecks =
     )
 
 /** Upright lines across a color that must be told without color: red and pink, as engravers set them. */
-export const uprights =
+const uprights =
   (columns: readonly (readonly [x: number, top: number, bottom: number])[], tint: string): Layer =>
   () =>
     stroked(

@@ -47,8 +47,8 @@ export const BRINE_SIDES: Record<string, Layer> = {
   ),
   'brine-pink-even': section(
     below(50, '#E7A3AE'),
-    packed(70, 144, { tint: '#F2CBCF', dark: '#B9546C' }),
-    uprightsBox(25, 51, 135, 70, '#B9546C', 6),
+    uprightsBox(25, 51, 135, 144, '#B9546C', 5),
+    packed(86, 144, { tint: '#F2CBCF', dark: '#B9546C' }),
     gleam(51)
   ),
   'brine-slime': all(
@@ -67,7 +67,7 @@ export const BRINE_SIDES: Record<string, Layer> = {
   ),
   'brine-gray-through': section(
     below(50, '#B5AE9A'),
-    packed(64, 144, { tint: '#CFC9B8', dark: '#77705F' }),
+    packed(64, 144, { tint: '#A39C8A', dark: '#5C5648' }),
     gleam(51)
   ),
   'food-above-brine': section(
