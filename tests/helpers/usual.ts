@@ -1,5 +1,6 @@
 import type { Answer, Answers, Signs } from '../../src/tree/answers.ts'
-import type { Observation } from '../../src/tree/observation.ts'
+import type { MeasureObservation, Observation } from '../../src/tree/observation.ts'
+import { holds } from '../../src/tree/range.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 
 /** What is told, and for everything else that the tree asks what an ordinary, untroubled jar shows. */
@@ -22,7 +23,7 @@ function usual(observation: Observation, told: Answer | undefined): Answer {
       return told ?? (observation.settles ? 'unsure' : usualAnswer(observation.answers))
     case 'measure': {
       if (told !== undefined) return told
-      const reading = observation.unit === 'day' ? 9 : 3.2
+      const reading = usualReading(observation)
       return { low: reading, reading, high: reading }
     }
   }
@@ -31,4 +32,13 @@ function usual(observation: Observation, told: Answer | undefined): Answer {
 function usualAnswer(answers: readonly { readonly id: string; readonly usual: boolean }[]): string {
   // The last usual one: the ordinary film, not the islands before it.
   return answers.filter(answer => answer.usual).at(-1)?.id ?? 'unsure'
+}
+
+/** A reading that an ordinary jar shows: the ones that the rows are told beside where they are usual. */
+function usualReading({ unit, usual: range, span }: MeasureObservation): number {
+  const told = unit === 'day' ? 9 : 3.2
+  if (range === undefined || holds(range, told)) return told
+  const from = range.atLeast ?? range.over ?? span.from
+  const to = range.atMost ?? range.under ?? span.to
+  return unit === 'day' ? Math.ceil((from + to) / 2) : (from + to) / 2
 }
