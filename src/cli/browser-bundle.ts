@@ -46,10 +46,11 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
   const screens = eachLanguage(loaded, words => screenWords(loaded.trees, words))
   return {
     catalogue: {
-      trees: loaded.trees.map(({ id, edition, fingerprint }) => ({
+      trees: inOrder(loaded.trees).map(({ id, edition, fingerprint, picture }) => ({
         id,
         edition,
         fingerprint,
+        drawing: picture === undefined ? '' : (drawingsIn(folder, [picture])[picture] ?? ''),
         withdrawn: loaded.withdrawn[id]?.on ?? null
       })),
       languages: languagesOf(loaded.words),
@@ -111,12 +112,24 @@ function drawn(folder: string, pictures: Loaded['pictures']): Readonly<Record<st
     ...(own === null ? [] : [own]),
     ...Object.values(answers)
   ])
-  const files = [...ids, 'mark-none', 'mark-unsure'].map(
-    id => [id, join(folder, `shared/pictures/${id}.svg`)] as const
-  )
+  return drawingsIn(folder, [...ids, 'mark-none', 'mark-unsure'])
+}
+
+function drawingsIn(folder: string, ids: readonly string[]): Readonly<Record<string, string>> {
+  const files = ids.map(id => [id, join(folder, `shared/pictures/${id}.svg`)] as const)
   return Object.fromEntries(
     files
       .filter(([, file]) => existsSync(file))
       .map(([id, file]) => [id, readFileSync(file, 'utf8').trim()])
   )
+}
+
+/** What is asked about most stands first; the rest by name. */
+const ASKED_MOST = ['kombucha-jar', 'kombucha-bottle', 'kombucha-culture', 'brined-vegetables']
+const inOrder = (trees: readonly Tree[]): readonly Tree[] => {
+  const place = ({ id }: Tree) => {
+    const at = ASKED_MOST.indexOf(id)
+    return at < 0 ? ASKED_MOST.length : at
+  }
+  return [...trees].sort((a, b) => place(a) - place(b))
 }

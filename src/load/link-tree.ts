@@ -69,12 +69,13 @@ function link(
   const shown = [...order, ...after].map(({ asks }) => asks)
   // What something asked is worked out from can be told as well, though no question asks it.
   const inOrder = new Set([...shown, ...shown.flatMap(name => inputsOf(observations.get(name)))])
-  const { id, edition, review } = authored.value
+  const { id, edition, review, picture } = authored.value
   return {
     tree: {
       id,
       edition,
       review,
+      ...(picture !== undefined && { picture }),
       verdicts: [...linking.verdicts.values()],
       observations: Object.fromEntries(
         [...inOrder].map(name => [name, observations.get(name) as Observation])

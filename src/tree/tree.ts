@@ -131,6 +131,8 @@ export interface Tree {
   readonly verdicts: readonly Verdict[]
   /** Every observation that the tree asks or reads, in the order of the walk. */
   readonly observations: Readonly<Record<string, Observation>>
+  /** The drawing by which callers find it. */
+  readonly picture?: string
   readonly start: string
   readonly questions: Readonly<Record<string, Question>>
   readonly after: readonly AfterQuestion[]

@@ -41,6 +41,9 @@ export const treeSchema = z.strictObject({
       due: day.describe('The day by which it has to be reviewed again.')
     })
     .describe('Who stands behind this tree, and until when.'),
+  picture: id
+    .optional()
+    .describe('The drawing by which callers find it: shared/pictures/<picture>.svg.'),
   pieces: z
     .record(id, z.record(id, id).describe('Where each exit of the piece leads in this tree.'))
     .optional()

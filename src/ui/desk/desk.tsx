@@ -59,7 +59,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
       <Before
         speech={speechIn(screens.texts, SOURCE_TAG)}
         withdrawn={withdrawnIn(catalogue, tree)}
-        trees={tree === null || failed ? ids : null}
+        trees={tree === null || failed ? catalogue.trees : null}
         notice={failed ? 'ui:not-loaded' : null}
         quiet={true}
         office={office}

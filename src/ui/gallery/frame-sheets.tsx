@@ -47,7 +47,7 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
           name: 'no such tree',
           show: (
             <Choose
-              trees={[tree.id]}
+              trees={[{ id: tree.id, drawing: setting.drawings['wet-film'] ?? '' }]}
               notice={words.t('ui:no-such-tree')}
               quiet={true}
               onChoose={nothing}

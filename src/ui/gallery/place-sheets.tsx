@@ -36,7 +36,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
     show: (
       <Before
         speech={setting}
-        trees={[tree.id]}
+        trees={[{ id: tree.id, drawing: setting.drawings['wet-film'] ?? '' }]}
         notice={null}
         quiet={true}
         office={office}
@@ -51,7 +51,13 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
       before('choosing', {}),
       before('not loaded', { notice: 'ui:not-loaded' }),
       before('withdrawn', {
-        withdrawn: { id: tree.id, edition: 1, fingerprint: '', withdrawn: '2026-11-25' }
+        withdrawn: {
+          id: tree.id,
+          edition: 1,
+          fingerprint: '',
+          drawing: '',
+          withdrawn: '2026-11-25'
+        }
       })
     ]).map(sheet => ({ ...sheet, parts: ['before', 'choose', 'withdrawn'] })),
     ...whole('walk-screen', [

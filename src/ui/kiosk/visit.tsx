@@ -65,7 +65,7 @@ export function Visit({
         <Before
           {...shared}
           speech={speech}
-          trees={tree === null || opened === 'failed' ? catalogue.trees.map(({ id }) => id) : null}
+          trees={tree === null || opened === 'failed' ? catalogue.trees : null}
           withdrawn={withdrawnIn(catalogue, tree)}
           notice={opened === 'failed' ? 'ui:not-loaded' : null}
           office={office}

@@ -29,6 +29,8 @@ export interface CatalogueEntry {
   readonly fingerprint: string
   /** The day on which it was withdrawn; null while it stands. */
   readonly withdrawn: string | null
+  /** The drawing by which callers find it, as SVG; empty where it has none. */
+  readonly drawing: string
 }
 
 type Opened<T> = () => Promise<{ readonly default: T }>

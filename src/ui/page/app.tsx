@@ -100,7 +100,7 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
         {...shared}
         speech={speech}
         withdrawn={withdrawn}
-        trees={opener === undefined || failed ? catalogue.trees.map(({ id }) => id) : null}
+        trees={opener === undefined || failed ? catalogue.trees : null}
         notice={failed ? 'ui:not-loaded' : unknown ? 'ui:no-such-tree' : null}
         office={office}
         today={today}

@@ -2,7 +2,7 @@ import type { OfficePack } from '../../office/office-pack.ts'
 import type { Language } from '../../words/languages.ts'
 import type { TextKey } from '../../words/text-key.ts'
 import type { CatalogueEntry } from '../opening/bundle.ts'
-import { Choose } from './choose.tsx'
+import { type Choice, Choose } from './choose.tsx'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'
 import { type Speech, SpeechProvider } from './setting.tsx'
@@ -27,8 +27,8 @@ export function Before({
   languages?: readonly Language[]
   onLanguage?: (tag: string) => void
   languageLost?: boolean
-  /** The ids to choose from; null while the chosen one is opened. */
-  trees: readonly string[] | null
+  /** What to choose from; null while the chosen one is opened. */
+  trees: readonly Choice[] | null
   /** The chosen tree, where it was withdrawn. */
   withdrawn?: CatalogueEntry | null
   notice: TextKey | null

@@ -1,7 +1,11 @@
 import { useEffect } from 'preact/hooks'
+import type { CatalogueEntry } from '../opening/bundle.ts'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
+
+/** A tree to choose: its id, and the drawing by which callers find it. */
+export type Choice = Pick<CatalogueEntry, 'id' | 'drawing'>
 
 /** The first screen: which ferment it is. */
 export function Choose({
@@ -10,8 +14,7 @@ export function Choose({
   quiet,
   onChoose
 }: {
-  /** By their ids. */
-  trees: readonly string[]
+  trees: readonly Choice[]
   notice: string | null
   quiet: boolean
   onChoose: (tree: string) => void
@@ -29,7 +32,7 @@ export function Choose({
       {notice !== null && <p class="notice">{notice}</p>}
       <p class="question-how">{words.t('ui:choose-how')}</p>
       <div class="choose-list">
-        {trees.map(id => (
+        {trees.map(({ id, drawing }) => (
           <button
             key={id}
             type="button"
@@ -37,7 +40,12 @@ export function Choose({
             data-tree={id}
             onClick={() => onChoose(id)}
           >
-            <ChooseDrawing />
+            <span
+              class="choose-drawing"
+              aria-hidden="true"
+              // The project's own file, checked at build.
+              dangerouslySetInnerHTML={{ __html: drawing }}
+            />
             <span class="card-label">{words.t(`${id}:title`)}</span>
             <span class="card-hint">{words.t(`${id}:about`)}</span>
           </button>
@@ -50,23 +58,5 @@ export function Choose({
         </div>
       </div>
     </section>
-  )
-}
-
-/** A jar from the side, under its cloth: the sign of the whole page. */
-function ChooseDrawing() {
-  return (
-    <svg class="choose-drawing" viewBox="0 0 120 140" aria-hidden="true">
-      <path d="M28 34h64v84a12 12 0 0 1-12 12H40a12 12 0 0 1-12-12z" fill="#C98A3C" />
-      <path d="M28 34h64v14q-16 5-32 1t-32 2z" fill="#EFE0BF" />
-      <path d="M48 51q-3 12 1 22M70 50q4 14-1 30M60 52q-1 6 1 11" class="drawing-strand" />
-      <path d="M38 58v44" class="drawing-gleam" />
-      <path d="M28 24v94a12 12 0 0 0 12 12h40a12 12 0 0 0 12-12V24" class="drawing-line" />
-      <path
-        d="M22 24q38-26 76 0l4 10q-5-3-8 2-6-6-12 0-6-6-12 0-6-6-12 0-6-6-12 0-6-6-12 0-3-5-8-2z"
-        class="drawing-cloth"
-      />
-      <path d="M26 26h68" class="drawing-line" />
-    </svg>
   )
 }
