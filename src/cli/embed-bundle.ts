@@ -87,7 +87,8 @@ const LATER = [
   'withdrawn',
   'worked-out',
   'reckon',
-  'workbench'
+  'workbench',
+  'switch'
 ]
 /** Groups that only a question for a number shows. */
 const OF_MEASURES = ['prompts', 'errors', 'unit-names']

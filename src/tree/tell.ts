@@ -10,6 +10,7 @@ import { worseSign } from './decide.ts'
 import { rank } from './effective.ts'
 import type { MeasureObservation, Observation, SignsObservation } from './observation.ts'
 import { rounded } from './range.ts'
+import type { Tree } from './tree.ts'
 
 /**
  * Adds one told fact to the answers. Of two answers to a choice the one listed first counts, of two to
@@ -83,4 +84,11 @@ export function measured(
     high: rounded(value + plusMinus),
     ...(instrument !== undefined && { instrument })
   }
+}
+
+/** Of answers told to one tree those that another asks about as well: ids mean the same in every tree. */
+export function carriedOver(tree: Tree, answers: Answers): Answers {
+  return Object.fromEntries(
+    Object.entries(answers).filter(([id]) => Object.hasOwn(tree.observations, id))
+  )
 }

@@ -7,13 +7,19 @@ export function CallHead({
   caller,
   onCaller,
   languageLost,
-  onNewCall
+  onNewCall,
+  trees,
+  onTree
 }: {
   languages: readonly Language[]
   caller: string
   onCaller: (tag: string) => void
   languageLost: boolean
   onNewCall: () => void
+  /** By their ids. */
+  trees: readonly string[]
+  /** Goes on with another tree, and the facts that it asks about as well. */
+  onTree: (tree: string) => void
 }) {
   const { words, tree } = useSetting()
   return (
@@ -21,7 +27,22 @@ export function CallHead({
       <p class="masthead-name">
         <strong>Jarside</strong>
         <span>{words.t('ui:desk.title')}</span>
-        <span class="masthead-title">{words.t(`${tree.id}:title`)}</span>
+        {trees.length > 1 ? (
+          <select
+            class="desk-tree"
+            aria-label={words.t('ui:desk.tree')}
+            value={tree.id}
+            onChange={event => onTree(event.currentTarget.value)}
+          >
+            {trees.map(id => (
+              <option key={id} value={id}>
+                {words.t(`${id}:title`)}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <span class="masthead-title">{words.t(`${tree.id}:title`)}</span>
+        )}
         {tree.review.state === 'draft' && (
           <span class="masthead-draft">{words.t('ui:draft-short')}</span>
         )}

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { reportOf } from '../../office/report.ts'
 import type { Answer } from '../../tree/answers.ts'
+import type { Fact } from '../../tree/facts.ts'
 import { openSteps } from '../../tree/open-steps.ts'
 import { possible } from '../../tree/possible.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
@@ -30,7 +31,10 @@ export function CallSheet({
   caller,
   onCaller,
   languageLost,
-  onNewCall
+  onNewCall,
+  trees,
+  start,
+  onTree
 }: {
   /** The setting in which the caller gets text and paper. */
   handed: Setting
@@ -41,10 +45,15 @@ export function CallSheet({
   onCaller: (tag: string) => void
   languageLost: boolean
   onNewCall: () => void
+  /** The trees that can be changed to. */
+  trees: readonly string[]
+  /** The facts told before this tree was chosen. */
+  start: readonly Fact[]
+  onTree: (tree: string, facts: readonly Fact[]) => void
 }) {
   const setting = useSetting()
   const { tree, words, office, today } = setting
-  const call = useCall()
+  const call = useCall(start)
   const { walk } = call
   const [stopped, setStopped] = useState(false)
   // While facts are typed the focus stays in the field, whatever question they lead to.
@@ -77,6 +86,8 @@ export function CallSheet({
       onCaller={onCaller}
       languageLost={languageLost}
       onNewCall={onNewCall}
+      trees={trees}
+      onTree={to => onTree(to, call.facts)}
     />
   )
   if (walk.emergency && told !== null) {

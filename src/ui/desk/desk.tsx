@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Fact } from '../../tree/facts.ts'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { settingOf } from '../opening/setting-of.ts'
@@ -17,8 +18,13 @@ import { useFactReader } from './use-fact-reader.ts'
 export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
   const today = useToday()
   const ids = catalogue.trees.map(({ id }) => id)
-  // With one tree there is nothing to choose, and a caller waits.
-  const [tree, setTree] = useState(ids.length === 1 ? (ids[0] ?? null) : null)
+  // A caller waits: the tree that is asked about most stands ready, and is changed at the head.
+  const [tree, setTree] = useState<string | null>(
+    () =>
+      (catalogue.trees.find(({ withdrawn }) => withdrawn === null) ?? catalogue.trees[0])?.id ??
+      null
+  )
+  const [facts, setFacts] = useState<readonly Fact[]>([])
   const [caller, setCaller] = useState(SOURCE_TAG)
   const [callNumber, setCallNumber] = useState(0)
   const [attempt, setAttempt] = useState(0)
@@ -74,7 +80,15 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
   return (
     <SettingProvider value={settings.read}>
       <CallSheet
-        key={callNumber}
+        // Another tree is another walk, with the facts that apply to it.
+        key={`${callNumber} ${settings.read.tree.id}`}
+        trees={catalogue.trees.flatMap(({ id, withdrawn }) => (withdrawn === null ? [id] : []))}
+        start={facts}
+        onTree={(id, told) => {
+          setFacts(told)
+          setTree(id)
+          again()
+        }}
         handed={settings.handed}
         reader={reader}
         languages={catalogue.languages}
@@ -86,6 +100,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
         languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
         onNewCall={() => {
           setCaller(SOURCE_TAG)
+          setFacts([])
           setCallNumber(n => n + 1)
         }}
       />

@@ -15,13 +15,14 @@ export interface CallInHand {
   remove(fact: Fact): void
 }
 
-const NOTHING = {}
-
-/** Opens a call. Answering the question on the sheet replaces what was told of it before. */
-export function useCall(): CallInHand {
+/** Opens a call, with the facts that were told before another tree was chosen. Answering the question on the sheet replaces what was told of it before. */
+export function useCall(start: readonly Fact[]): CallInHand {
   const { tree } = useSetting()
-  const walk = useWalk(NOTHING)
-  const [facts, setFacts] = useState<readonly Fact[]>([])
+  const [facts, setFacts] = useState<readonly Fact[]>(() =>
+    start.filter(({ observation }) => Object.hasOwn(tree.observations, observation))
+  )
+  const [first] = useState(() => callOf(tree, facts).answers)
+  const walk = useWalk(first)
   const put = (next: readonly Fact[]) => {
     setFacts(next)
     walk.retell(callOf(tree, next).answers)

@@ -1,5 +1,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
+import type { Answers } from '../../tree/answers.ts'
+import { carriedOver } from '../../tree/tell.ts'
 import type { Language } from '../../words/languages.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { settingOf } from '../opening/setting-of.ts'
@@ -40,6 +42,7 @@ export function Visit({
   onGone: () => void
 }) {
   const [tree, setTree] = useState<string | null>(null)
+  const [kept, setKept] = useState<Answers>(NOTHING)
   const { left, extend } = useSitting(onGone)
   // Every language is there from the start: changing it must not interrupt a walk.
   const opened = useTree(tree === null ? undefined : openers.trees[tree], Object.keys(texts))
@@ -77,10 +80,21 @@ export function Visit({
         <SettingProvider value={setting}>
           <WalkScreen
             {...shared}
-            start={NOTHING}
+            start={carriedOver(setting.tree, kept)}
             startOverInEmergency
             notice={null}
-            onLeave={() => setTree(null)}
+            onLeave={() => {
+              setKept(NOTHING)
+              setTree(null)
+            }}
+            onSwitch={
+              catalogue.trees.length > 1
+                ? told => {
+                    setKept(told)
+                    setTree(null)
+                  }
+                : undefined
+            }
             onStartOver={onGone}
             underOutcome={walk => (
               <>

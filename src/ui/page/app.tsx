@@ -1,4 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Answers } from '../../tree/answers.ts'
+import { carriedOver } from '../../tree/tell.ts'
 import { preferred } from '../../words/languages.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { readLink } from '../opening/link.ts'
@@ -27,6 +29,8 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
     () => route.language ?? preferred(catalogue.languages, navigator.languages)
   )
   const [walkNumber, setWalkNumber] = useState(0)
+  // What was told of one ferment before another was chosen; in memory only.
+  const [kept, setKept] = useState<Answers>(NOTHING)
   const [first, setFirst] = useState(true)
   const [attempt, setAttempt] = useState(0)
   useEffect(() => {
@@ -116,7 +120,7 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
           // A link pasted into the open page is a new walk too.
           key={`${walkNumber} ${route.query ?? ''}`}
           {...shared}
-          start={link?.answers ?? NOTHING}
+          start={link?.answers ?? carriedOver(setting.tree, kept)}
           notice={
             route.outcome !== null
               ? setting.words.t('ui:no-such-outcome')
@@ -124,7 +128,18 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
                 ? null
                 : setting.words.t(`ui:link-${link.standing}`)
           }
-          onLeave={() => go(null)}
+          onLeave={() => {
+            setKept(NOTHING)
+            go(null)
+          }}
+          onSwitch={
+            catalogue.trees.length > 1
+              ? told => {
+                  setKept(told)
+                  go(null)
+                }
+              : undefined
+          }
           underOutcome={walk => (
             <>
               {walk.told && <Actions said={walk.told.said} answers={walk.given} />}

@@ -27,6 +27,7 @@ export function WalkScreen({
   languageLost = false,
   onLeave,
   onStartOver = onLeave,
+  onSwitch,
   underOutcome,
   foot
 }: {
@@ -44,6 +45,8 @@ export function WalkScreen({
   /** Back from the first question; null where nothing stands before it. */
   onLeave: (() => void) | null
   onStartOver?: (() => void) | null
+  /** Chooses another ferment with what was told so far; left out where there is only one. */
+  onSwitch?: ((told: AnswerSet) => void) | undefined
   /** What this place offers under an outcome. */
   underOutcome?: (walk: WalkInHand) => ComponentChildren
   /** What this place shows under the foot. */
@@ -92,6 +95,19 @@ export function WalkScreen({
         <Main class="main">
           {notice !== null && !moved && <p class="notice">{notice}</p>}
           {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
+          {question !== null && onSwitch && (
+            <p class="switch">
+              {words.t('ui:switch.ask')}{' '}
+              <button
+                type="button"
+                class="quiet"
+                data-move="switch"
+                onClick={() => onSwitch(walk.given)}
+              >
+                {words.t('ui:switch.move')}
+              </button>
+            </p>
+          )}
           {question === null && told !== null && (
             <>
               <Outcome {...told} quiet={quiet && !moved} />
