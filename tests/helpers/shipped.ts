@@ -17,14 +17,19 @@ export function authoredFiles(): readonly AuthoredFile[] {
     .map(path => ({ path, text: readFileSync(join(root, path), 'utf8') }))
 }
 
-export const loadShipped = (): Promise<Loaded> => load(authoredFiles())
-
 /** The tree that most tests are about, first in every list. */
 const FIRST = 'kombucha-jar'
 
-/** The shipped trees, the jar's first; a test that needs them fails loudly when they do not load. */
+/** The shipped project, the jar's tree first. */
+export async function loadShipped(): Promise<Loaded> {
+  const loaded = await load(authoredFiles())
+  const trees = [...loaded.trees].sort((a, b) => Number(b.id === FIRST) - Number(a.id === FIRST))
+  return { ...loaded, trees }
+}
+
+/** The shipped trees; a test that needs them fails loudly when they do not load. */
 export async function shippedTrees(): Promise<readonly Tree[]> {
   const { trees, findings } = await loadShipped()
   if (trees.length === 0) throw new Error(`no tree loads: ${JSON.stringify(findings[0])}`)
-  return [...trees].sort((a, b) => Number(b.id === FIRST) - Number(a.id === FIRST))
+  return trees
 }

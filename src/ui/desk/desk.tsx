@@ -17,7 +17,6 @@ import { useFactReader } from './use-fact-reader.ts'
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
 export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
   const today = useToday()
-  const ids = catalogue.trees.map(({ id }) => id)
   // A caller waits: the tree that is asked about most stands ready, and is changed at the head.
   const [tree, setTree] = useState<string | null>(
     () =>
