@@ -1,4 +1,6 @@
+import { withDerived } from '../machine/derived/derive.ts'
 import { afterNotes } from '../tree/after.ts'
+import { isOnlyWorkedOut } from '../tree/derived.ts'
 import type { Tree } from '../tree/tree.ts'
 import { section } from '../words/outcome-lines.ts'
 import { completed, type Sofar, type Talk, told } from './conversation.ts'
@@ -14,6 +16,8 @@ export async function askAfter(tree: Tree, start: Sofar, talk: Talk): Promise<So
   print(terminal, PROMPTS.skip)
   for (const { asks } of tree.after) {
     const observation = tree.observations[asks]
+    // What nobody reads off is no question for a terminal: `jarside reckon course` works it out.
+    if (observation && isOnlyWorkedOut(observation)) continue
     while (observation && isOpen(tree, asks, sofar)) {
       print(terminal, '', ...questionText(observation, sofar.answers, making))
       const line = await lines.next()
@@ -28,7 +32,9 @@ export async function askAfter(tree: Tree, start: Sofar, talk: Talk): Promise<So
       sofar = told(sofar, asks, answer)
     }
   }
-  const notes = afterNotes(tree, sofar.answers).map(note => `- ${making.words.t(`notes:${note}`)}`)
+  const notes = afterNotes(tree, withDerived(tree, sofar.answers)).map(
+    note => `- ${making.words.t(`notes:${note}`)}`
+  )
   print(
     terminal,
     ...(notes.length > 0

@@ -27,6 +27,10 @@ export interface Derivation {
 export const derivationOf = (observation: Observation | undefined): Derivation | null =>
   observation?.kind === 'measure' ? (observation.derived ?? null) : null
 
+/** Whether an observation can be worked out and never be read off. */
+export const isOnlyWorkedOut = (observation: Observation): boolean =>
+  observation.kind === 'measure' && observation.unit === 'ph-difference'
+
 /** The observations that an observation can be worked out from, in the order of its model. */
 export function inputsOf(observation: Observation | undefined): readonly string[] {
   const derivation = derivationOf(observation)

@@ -97,9 +97,9 @@ describe('what cannot be worked out is said in one sentence', () => {
     [['mix', '--batch', '1gal'], /`--starter` is missing/],
     [['mix', '--starter-ph', '15', '--starter', '1cup', '--batch', '1gal'], /from 1.5 to 7 pH/],
     [['gas', '--sugar', '20', '--at', '300F'], /from -1 to 45 °C/],
-    [['gas', '--sugar', '-3', '--at', '75F'], /from 0 to 400 g\/L/],
+    [['gas', '--sugar=-3', '--at', '75F'], /from 0 to 400 g\/L/],
     [['agree', '1', '2', '3'], /4, 9, 16/],
-    [['agree', '1', '2', '3', '-4'], /has to be from 0/],
+    [['agree', '1', '2', '3', '4.5'], /has to be from 0/],
     [['bleech'], /Did you mean `bleach`/],
     [[], /Name a calculator/]
   ])('%o', async (args, sentence) => {
