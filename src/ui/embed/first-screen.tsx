@@ -3,11 +3,11 @@ import type { OfficePack } from '../../office/office-pack.ts'
 import type { Answers as AnswerSet } from '../../tree/answers.ts'
 import { isDraft, type Language } from '../../words/languages.ts'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
-import { Answers } from '../parts/answers.tsx'
 import { Foot } from '../parts/foot.tsx'
 import { Masthead } from '../parts/masthead.tsx'
+import { PlainAnswers } from '../parts/plain-answers.tsx'
+import { progressText } from '../parts/progress-text.ts'
 import { QuestionFrame } from '../parts/question-frame.tsx'
-import { progressText } from '../parts/question-in-hand.tsx'
 import { type Setting, SettingProvider } from '../parts/setting.tsx'
 import { StringOfMouths } from '../parts/string-of-mouths.tsx'
 import type { FirstQuestion } from './embed-files.ts'
@@ -64,11 +64,10 @@ export function FirstScreen({
               quiet={quiet}
               progress={progressText(words.t, { question: 1, atMostMore: first.atMostMore })}
             >
-              <Answers
+              <PlainAnswers
                 observation={observation}
                 told={{}}
                 onAnswer={told => onAnswer({ [id]: told })}
-                onInputs={onAnswer}
               />
             </QuestionFrame>
           )}

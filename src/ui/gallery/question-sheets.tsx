@@ -53,7 +53,7 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
         answers('told without being asked', of('smell-and-liquid'), { 'still-sweet': 'yes' })
       ]
     ),
-    ...alone(['measure-answers', 'work-out', 'input-field'], measures(setting)),
+    ...alone(['measure-answers', 'plain-answers', 'work-out', 'input-field'], measures(setting)),
     ...together(
       ['strip'],
       [

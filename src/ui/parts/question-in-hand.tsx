@@ -1,7 +1,7 @@
 import { alarmsOf } from '../../words/alarms.ts'
-import type { Words } from '../../words/words.ts'
 import { Alarms } from './alarms.tsx'
 import { Answers } from './answers.tsx'
+import { progressText } from './progress-text.ts'
 import { QuestionFrame } from './question-frame.tsx'
 import { useSetting } from './setting.tsx'
 import type { WalkInHand } from './use-walk.ts'
@@ -39,13 +39,4 @@ function questionOf({ question, walked }: WalkInHand): string | null {
     return walked.asks?.question ?? null
   }
   return walked.trail.find(({ observation }) => observation === question.id)?.question ?? null
-}
-
-/** How far a walk has come, in words. */
-export function progressText(
-  t: Words['t'],
-  { question, atMostMore }: WalkInHand['progress']
-): string {
-  const more = atMostMore === 0 ? t('ui:the-last') : t('ui:at-most-more', { count: atMostMore })
-  return `${t('ui:question', { number: question })}, ${more}`
 }
