@@ -1,4 +1,5 @@
 import { checked } from './bad-input.ts'
+import { OPPOSITE, volumesADay } from './gas-rate.ts'
 import type { Span } from './span.ts'
 
 /** L·atm/(mol·K) */
@@ -27,16 +28,25 @@ export function solubility(celsius: number, salinity = 0): number {
   return Math.exp(-60.2409 + 93.4517 / t + 23.3585 * Math.log(t) + salt)
 }
 
-/** mol/L of carbon dioxide from g/L of sucrose, all of it fermented. */
-export const gasFromSugar = (sucrose: number): number => (PER_SUCROSE * sucrose) / SUCROSE
+/** g/L of sugar that any model here takes. */
+const SUGAR = { from: 0, to: 400, unit: 'g/L' } as const
+
+/**
+ * mol/L of carbon dioxide from g/L of sucrose, all of it fermented: stoichiometry.
+ * @throws BadInput outside 0 to 400 g/L.
+ */
+export const gasFromSugar = (sucrose: number): number =>
+  (PER_SUCROSE * checked('sugar', sucrose, SUGAR)) / SUCROSE
 
 /**
  * The pressure of carbon dioxide, in atm, over a sealed drink: what was made is in the liquid or above it.
  * In a bottle that was capped with air this is what a gauge shows; real gases differ by under 4 % to 6 bar.
  *
- * @param made mol in each liter of liquid
- * @param headspace liters above each liter of liquid
+ * @param made mol in each liter of liquid, 0 to 10
+ * @param celsius −1 to 45 °C
+ * @param headspace liters above each liter of liquid, 0 to 10
  * @param solids 0.92 to 1: how much less dissolves than in water
+ * @throws BadInput outside of these.
  */
 export function partialPressure(
   made: number,
@@ -44,6 +54,9 @@ export function partialPressure(
   headspace: number,
   solids: number
 ): number {
+  checked('made', made, { from: 0, to: 10, unit: 'mol/L' })
+  checked('headspace', headspace, { from: 0, to: 10, unit: '' })
+  checked('solids', solids, { from: SOLIDS.low, to: SOLIDS.high, unit: '' })
   return made / (solids * solubility(celsius) + headspace / (GAS * (celsius + KELVIN)))
 }
 
@@ -66,8 +79,14 @@ export const BOTTLES = {
   unknown: { caution: 1, hazard: 2 }
 } as const
 
+/**
+ * g/L of sugar for a bottle of which nobody knows it: anything up to all that a batch begins with, none of
+ * it used. A cup to a gallon is 53 g/L, recipes go from 50 to 100 (common practice).
+ */
+export const WHOLE_BATCH = { low: 0, mid: 53, high: 100 } as const satisfies Span
+
 export interface Sealed {
-  /** g/L of sugar in the bottle when it was sealed, as sucrose. */
+  /** g/L of sugar in the bottle when it was sealed, as sucrose; `WHOLE_BATCH` when nobody knows. */
   readonly sugar: Span
   /** Days at this temperature since then; null when nobody knows: as long as the sugar lasts. */
   readonly days: number | null
@@ -89,23 +108,17 @@ export interface Pressure {
 }
 
 /**
- * Volumes of gas a day at 21 to 25 °C. Two open vessels made 0.17 to 0.26 (Chen and Liu 2000, Sievers
- * 1995); the high end is a claim without a source. Ten degrees make it 1.5 to 3 times faster: assumed.
- */
-const A_DAY = { low: 0.1, mid: 0.4, high: 1.75 } as const
-const FASTER = { low: 1.5, mid: 2, high: 3 } as const
-
-/**
  * The pressure in a sealed bottle as an interval, from its sugar, days and warmth; capped by the sugar.
  * For caution alone: it never tells a day until which a bottle holds.
  *
- * @throws BadInput for sugar outside 0 to 400 g/L, days outside 0 to 3650, headspace outside 0.01 to 1,
- * or a temperature outside −1 to 45 °C.
+ * @throws BadInput for sugar outside 0 to 400 g/L or with its ends the wrong way round, days outside 0 to
+ * 3650, headspace outside 0.01 to 1, or a temperature outside −1 to 45 °C.
  */
 export function sealedPressure({ sugar, days, celsius, headspace, bottle }: Sealed): Pressure {
-  for (const value of [sugar.low, sugar.mid, sugar.high]) {
-    checked('sugar', value, { from: 0, to: 400, unit: 'g/L' })
-  }
+  for (const value of [sugar.low, sugar.mid, sugar.high]) checked('sugar', value, SUGAR)
+  // Ends the wrong way round would call a bottle gentler than it can be.
+  checked('sugar', sugar.mid, { ...SUGAR, from: sugar.low })
+  checked('sugar', sugar.high, { ...SUGAR, from: sugar.mid })
   if (days !== null) checked('days', days, { from: 0, to: 3650, unit: 'days' })
   checked('headspace', headspace, { from: 0.01, to: 1, unit: '' })
   checked('temperature', celsius, { from: -1, to: 45, unit: '°C' })
@@ -117,27 +130,13 @@ export function sealedPressure({ sugar, days, celsius, headspace, bottle }: Seal
     const all = ceilingOf(end)
     return days === null ? all : Math.min(all, (volumesADay(end, celsius) * days) / VOLUME)
   }
-  const now = {
-    low: bar(madeBy('low'), 'low'),
-    mid: bar(madeBy('mid'), 'mid'),
-    high: bar(madeBy('high'), 'high')
-  }
-  const ceiling = {
-    low: bar(ceilingOf('low'), 'low'),
-    mid: bar(ceilingOf('mid'), 'mid'),
-    high: bar(ceilingOf('high'), 'high')
-  }
+  const spanOf = (madeAt: (end: keyof Span) => number): Span => ({
+    low: bar(madeAt('low'), 'low'),
+    mid: bar(madeAt('mid'), 'mid'),
+    high: bar(madeAt('high'), 'high')
+  })
+  const now = spanOf(madeBy)
+  const ceiling = spanOf(ceilingOf)
   const limit = BOTTLES[bottle].hazard
   return { now, ceiling, limit, says: now.high > limit ? 'could-burst-now' : 'not-shown-below' }
-}
-
-const OPPOSITE = { low: 'high', mid: 'mid', high: 'low' } as const
-
-function volumesADay(end: keyof Span, celsius: number): number {
-  // Between 21 and 25 °C the rates are those that were told.
-  const above = Math.max(0, celsius - 25)
-  const below = Math.min(0, celsius - 21)
-  const warm = FASTER[end] ** (above / 10)
-  const cold = FASTER[OPPOSITE[end]] ** (below / 10)
-  return A_DAY[end] * warm * cold
 }

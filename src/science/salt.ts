@@ -38,11 +38,11 @@ export const weighedSalt = (mass: Amount<'mass'>): Span =>
 
 /**
  * Salt as % by weight of what it was put on, not counting the salt.
- * @throws BadInput for nothing to salt, or more salt than that.
+ * @throws BadInput for nothing to salt, negative salt, more of it than that, or ends the wrong way round.
  */
 export function saltShare(salt: Span, vegetables: Amount<'mass'>): Span {
   const grams = checked('vegetables', inUnit(vegetables, 'g'), { from: 1, to: 1e6, unit: 'g' })
-  checked('salt', salt.high, { from: 0, to: grams, unit: 'g' })
+  checkedSalt(salt, grams)
   const share = (one: number) => (100 * one) / grams
   return { low: share(salt.low), mid: share(salt.mid), high: share(salt.high) }
 }
@@ -58,10 +58,20 @@ export function krautBand({ low, high }: Span): KrautBand {
 /** g in a mL, near enough for a kitchen: vinegar is taken as water. */
 const WATER = 1
 
-/** Salt as % by weight of a brine, from g of salt and all the liquid in it. @throws BadInput for no liquid. */
+/**
+ * Salt as % by weight of a brine, from g of salt and all the liquid in it. The tested dill brine (USDA: ½ cup
+ * of salt in 8 cups of water and ¼ cup of vinegar) is about 7 %.
+ * @throws BadInput for no liquid, negative salt, more of it than liquid, or ends the wrong way round.
+ */
 export function brineStrength(salt: Span, liquid: Amount<'volume'>): Span {
   const grams = checked('liquid', inUnit(liquid, 'mL'), { from: 1, to: 1e6, unit: 'mL' }) * WATER
-  checked('salt', salt.high, { from: 0, to: grams, unit: 'g' })
+  checkedSalt(salt, grams)
   const strength = (one: number) => (100 * one) / (one + grams)
   return { low: strength(salt.low), mid: strength(salt.mid), high: strength(salt.high) }
+}
+
+function checkedSalt({ low, mid, high }: Span, most: number): void {
+  for (const value of [low, mid, high]) checked('salt', value, { from: 0, to: most, unit: 'g' })
+  checked('salt', mid, { from: low, to: most, unit: 'g' })
+  checked('salt', high, { from: mid, to: most, unit: 'g' })
 }

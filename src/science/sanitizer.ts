@@ -25,13 +25,17 @@ export interface Dilution {
   /** Over 200 ppm what food touches has to be rinsed. */
   readonly rinse: boolean
   /** Said beside every amount. */
-  readonly never: readonly ['vinegar', 'ammonia']
+  readonly never: typeof NEVER
 }
 
 export type Refused = {
   readonly standing: 'refused'
   readonly because: Additive | 'no-strength' | 'too-weak' | 'too-strong'
+  /** Said here too: who is refused may still have the bottle in hand. */
+  readonly never: typeof NEVER
 }
+
+const NEVER = ['vinegar', 'ammonia'] as const
 
 /** No more without a rinse: 40 CFR 180.940. */
 export const NO_RINSE = 200
@@ -58,11 +62,11 @@ export function dilute(
   checked('target', target, { from: 1, to: 1000, unit: 'ppm' })
   const milliliters = checked('water', inUnit(water, 'mL'), { from: 1, to: 1e6, unit: 'mL' })
   const [additive] = additives
-  if (additive !== undefined) return { standing: 'refused', because: additive }
-  if (strength === null) return { standing: 'refused', because: 'no-strength' }
+  if (additive !== undefined) return refused(additive)
+  if (strength === null) return refused('no-strength')
   checked('label-strength', strength, { from: 0, to: 100, unit: '%' })
-  if (strength < WEAKEST) return { standing: 'refused', because: 'too-weak' }
-  if (strength > STRONGEST) return { standing: 'refused', because: 'too-strong' }
+  if (strength < WEAKEST) return refused('too-weak')
+  if (strength > STRONGEST) return refused('too-strong')
   const perLiter = (target / (strength * PPM_PER_PERCENT)) * 1000
   const whole = (perLiter * milliliters) / 1000
   const teaspoons = roundedDown(whole / TEASPOON, QUARTER)
@@ -78,12 +82,24 @@ export function dilute(
     ppmOfMilliliters: partsPerMillion(strength, inMilliliters, milliliters),
     plain: { teaspoons: plain, ppm: partsPerMillion(strength, plain * TEASPOON, GALLON) },
     rinse: target > NO_RINSE,
-    never: ['vinegar', 'ammonia']
+    never: NEVER
   }
 }
 
-/** ppm of chlorine from mL of bleach in mL of water; strength in %. */
+const refused = (because: Refused['because']): Refused => ({
+  standing: 'refused',
+  because,
+  never: NEVER
+})
+
+/**
+ * ppm of chlorine from mL of bleach in mL of water; strength in % weight by volume.
+ * @throws BadInput for a strength outside 0 to 100 %, bleach outside 0 to 1e6 mL, water outside 1 to 1e6 mL.
+ */
 export function partsPerMillion(strength: number, bleach: number, water: number): number {
+  checked('strength', strength, { from: 0, to: 100, unit: '%' })
+  checked('bleach', bleach, { from: 0, to: 1e6, unit: 'mL' })
+  checked('water', water, { from: 1, to: 1e6, unit: 'mL' })
   return (strength * PPM_PER_PERCENT * bleach) / (bleach + water)
 }
 

@@ -30,7 +30,10 @@ export function brixOfGravity(gravity: number): number {
   return (258.6 * (gravity - 1)) / (1 + 0.87955 * (gravity - 1))
 }
 
-/** g of sugar in a liter at 20 °C, from °Brix 0 to 40: by weight, so weighed against air. */
+/**
+ * g of sugar in a liter at 20 °C, from °Brix 0 to 40: by weight, so weighed against air.
+ * @throws BadInput outside of that.
+ */
 export function sugarOfBrix(brix: number): number {
   return 10 * brix * (gravityOfBrix(brix) * (WATER - AIR) + AIR)
 }
@@ -47,8 +50,14 @@ export function brixOfSugar(sugar: number): number {
   return (low + high) / 2
 }
 
-/** % alcohol by volume from g/L of ethanol. */
-export const alcoholOfEthanol = (ethanol: number): number => ethanol / (10 * ETHANOL_DENSITY)
+/**
+ * % alcohol by volume at 20 °C from g/L of ethanol, 0 to 789.24 (pure).
+ * @throws BadInput outside of that.
+ */
+export function alcoholOfEthanol(ethanol: number): number {
+  checked('ethanol', ethanol, { from: 0, to: 1000 * ETHANOL_DENSITY, unit: 'g/L' })
+  return ethanol / (10 * ETHANOL_DENSITY)
+}
 
 /**
  * The most % alcohol by volume that g/L of sucrose can have become. A ceiling and no estimate: part of it
@@ -60,6 +69,21 @@ export function alcoholCeiling(fermented: number): number {
   return alcoholOfEthanol(fermented * ETHANOL_PER_SUCROSE)
 }
 
-/** Volumes of carbon dioxide that come with so much alcohol, in a bottle that let none out. */
-export const volumesWithAlcohol = (percent: number): number =>
-  VOLUME * gasFromSugar((percent * 10 * ETHANOL_DENSITY) / ETHANOL_PER_SUCROSE)
+/**
+ * Volumes of carbon dioxide that come with so much alcohol, in a bottle that let none out.
+ * @throws BadInput outside 0 to 25 % by volume, more than any fermentation makes.
+ */
+export function volumesWithAlcohol(percent: number): number {
+  checked('alcohol', percent, { from: 0, to: 25, unit: '%' })
+  return VOLUME * gasFromSugar((percent * 10 * ETHANOL_DENSITY) / ETHANOL_PER_SUCROSE)
+}
+
+/**
+ * % alcohol by volume that comes with so many volumes of carbon dioxide in a bottle that let none out:
+ * the inverse of `volumesWithAlcohol`.
+ * @throws BadInput outside 0 to 95 volumes.
+ */
+export function alcoholWithVolumes(volumes: number): number {
+  checked('volumes', volumes, { from: 0, to: 95, unit: '' })
+  return (25 * volumes) / volumesWithAlcohol(25)
+}

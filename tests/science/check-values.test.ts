@@ -35,6 +35,9 @@ const UNITS: Readonly<Record<string, Parameters<typeof amount>[1]>> = {
   'US tsp': 'tsp',
   'Imp gal': 'imperial-gal'
 }
+/** An entry by its id; what was not read at its source says so. */
+const named = (value: CheckValue) =>
+  [value.status === 'seen' ? value.id : `${value.id} (${value.status})`, value] as const
 const celsius = (fahrenheit: number) => inUnit(amount(fahrenheit, 'F'), 'C')
 const PSI = 14.695949
 /** A keg: no air above the drink, so the gauge shows what exceeds one atmosphere. */
@@ -95,7 +98,7 @@ describe('every published check value comes out', () => {
     expect(VALUES.filter(({ source }) => source.length < 4)).toEqual([])
   })
 
-  test.each(VALUES.filter(({ model }) => !model.startsWith('gauge psi')).map(v => [v.id, v]))(
+  test.each(VALUES.filter(({ model }) => !model.startsWith('gauge psi')).map(named))(
     '%s',
     (_, value) => {
       const found = MODELS[value.model]?.(value) ?? []
@@ -107,7 +110,7 @@ describe('every published check value comes out', () => {
     }
   )
 
-  test.each(VALUES.filter(({ model }) => model.startsWith('gauge psi')).map(v => [v.id, v]))(
+  test.each(VALUES.filter(({ model }) => model.startsWith('gauge psi')).map(named))(
     '%s lies between water and a drink with solids',
     (_, { input, expected, tol, source }) => {
       expect(input.F).toBeLessThanOrEqual(60)

@@ -12,6 +12,8 @@ import {
 import { exactly } from '../../src/science/span.ts'
 import { amount, sum } from '../../src/science/units.ts'
 
+const BRINE = amount(8.25, 'cup')
+
 describe('salt by weight', () => {
   // USDA Complete Guide to Home Canning: 3 tablespoons of canning salt to 5 pounds of cabbage, about 2.4 %.
   test('of the published sauerkraut recipe is in range', () => {
@@ -68,6 +70,10 @@ test.each([
   ['negative salt', () => weighedSalt(amount(-1, 'g'))],
   ['no vegetables', () => saltShare(exactly(10), amount(0, 'g'))],
   ['more salt than vegetables', () => saltShare(exactly(500), amount(400, 'g'))],
+  ['salt that begins below zero', () => saltShare({ low: -5, mid: 3, high: 4 }, amount(1, 'kg'))],
+  ['ends the wrong way round', () => saltShare({ low: 40, mid: 30, high: 10 }, amount(1, 'kg'))],
+  ['a middle that is no number', () => brineStrength({ ...exactly(9), mid: Number.NaN }, BRINE)],
+  ['more salt than brine', () => brineStrength(exactly(1e6), BRINE)],
   ['spoons that are no number', () => saltWeight(amount(Number.NaN, 'tbsp'), 'canning')]
 ])('%s is an error that names the span', (_, wrong) => {
   expect(wrong).toThrow(BadInput)

@@ -5,6 +5,7 @@ import { type Additive, dilute, NO_RINSE, partsPerMillion } from '../../src/scie
 import { amount, inUnit } from '../../src/science/units.ts'
 
 const GALLON = amount(1, 'gal')
+const NEVER = ['vinegar', 'ammonia']
 const made = (strength: number, target = 200, water = GALLON) => {
   const found = dilute({ strength }, target, water)
   if (found.standing === 'refused') throw new Error(found.because)
@@ -56,7 +57,7 @@ describe('bleach for a gallon', () => {
           expect(Number.isInteger(found.teaspoons * 4)).toBe(true)
           expect(Number.isInteger(found.milliliters * 2)).toBe(true)
           expect(found.rinse).toBe(target > 200)
-          expect(found.never).toEqual(['vinegar', 'ammonia'])
+          expect(found.never).toEqual(NEVER)
         }
       )
     )
@@ -68,7 +69,7 @@ describe('what is not for dishes is refused', () => {
     '%s bleach',
     additive => {
       const found = dilute({ strength: 7.5, additives: [additive] }, 200, GALLON)
-      expect(found).toEqual({ standing: 'refused', because: additive })
+      expect(found).toEqual({ standing: 'refused', because: additive, never: NEVER })
     }
   )
   test.each([
@@ -77,12 +78,16 @@ describe('what is not for dishes is refused', () => {
     [4.99, 'too-weak'],
     [12.5, 'too-strong']
   ] as const)('a label of %s', (strength, because) => {
-    expect(dilute({ strength }, 200, GALLON)).toEqual({ standing: 'refused', because })
+    const found = dilute({ strength }, 200, GALLON)
+    expect(found).toEqual({ standing: 'refused', because, never: NEVER })
   })
   test.each([
     ['no target', () => dilute({ strength: 6 }, 0, GALLON)],
     ['no water', () => dilute({ strength: 6 }, 200, amount(0, 'gal'))],
-    ['a negative strength', () => dilute({ strength: -6 }, 200, GALLON)]
+    ['a negative strength', () => dilute({ strength: -6 }, 200, GALLON)],
+    ['a strength that is no number', () => dilute({ strength: Number.NaN }, 200, GALLON)],
+    ['nothing in nothing', () => partsPerMillion(6, 0, 0)],
+    ['less than no bleach', () => partsPerMillion(6, -1, 100)]
   ])('%s is an error that names the span', (_, wrong) => {
     expect(wrong).toThrow(BadInput)
   })

@@ -5,6 +5,7 @@ import {
   ALCOHOL_LINE,
   alcoholCeiling,
   alcoholOfEthanol,
+  alcoholWithVolumes,
   brixOfGravity,
   brixOfSugar,
   gravityOfBrix,
@@ -55,7 +56,21 @@ describe('alcohol', () => {
     expect(volumesWithAlcohol(ALCOHOL_LINE)).toBeCloseTo(1.91, 2)
   })
 
-  test('of more sugar than a syrup holds is not worked out', () => {
-    expect(() => alcoholCeiling(900)).toThrow(BadInput)
+  test('and the gas beside it come back from each other', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 24, noNaN: true }), percent => {
+        expect(alcoholWithVolumes(volumesWithAlcohol(percent))).toBeCloseTo(percent, 9)
+      })
+    )
+  })
+
+  test.each([
+    ['more sugar than a syrup holds', () => alcoholCeiling(900)],
+    ['less than no ethanol', () => alcoholOfEthanol(-1)],
+    ['more than pure ethanol', () => alcoholOfEthanol(790)],
+    ['a percentage that is no number', () => volumesWithAlcohol(Number.NaN)],
+    ['less than no gas', () => alcoholWithVolumes(-0.1)]
+  ])('of %s is not worked out', (_, wrong) => {
+    expect(wrong).toThrow(BadInput)
   })
 })

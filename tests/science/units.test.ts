@@ -64,8 +64,9 @@ describe('agrees with the library js-quantities', () => {
     const his = Qty(7, theirs).to(base).scalar
     expect(Math.abs(mine / his - 1)).toBeLessThan(1e-6)
   })
-  test('on degrees Fahrenheit', () => {
-    expect(inUnit(amount(75, 'F'), 'C')).toBeCloseTo(Qty('75 tempF').to('tempC').scalar, 6)
+  test.each([-40, 68, 75, 80])('on %d degrees Fahrenheit', degrees => {
+    const his = Qty(`${degrees} tempF`).to('tempC').scalar
+    expect(inUnit(amount(degrees, 'F'), 'C')).toBeCloseTo(his, 6)
   })
 })
 

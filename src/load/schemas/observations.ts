@@ -56,9 +56,13 @@ const signs = z.strictObject({
 
 const derivation = (by: Model) =>
   z.strictObject({
-    by: z.literal(by),
+    by: z.literal(by).describe('The model that works it out.'),
     from: z
-      .strictObject(Object.fromEntries(MODEL_INPUTS[by].map(input => [input, id])))
+      .strictObject(
+        Object.fromEntries(
+          MODEL_INPUTS[by].map(input => [input, id.describe('The observation that is this input.')])
+        )
+      )
       .describe('Which observation is which of its inputs.')
   })
 const MODELS = Object.keys(MODEL_INPUTS) as Model[]
