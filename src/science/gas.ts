@@ -69,14 +69,14 @@ export type BottleKind = keyof typeof BOTTLES
  * wine or scuffed bottles: any above 2 bar counts.
  */
 export const BOTTLES = {
-  'swing-top': { caution: 3, hazard: 4 },
-  beer: { caution: 3, hazard: 4 },
-  plastic: { caution: 4, hazard: 5 },
-  sparkling: { caution: 5, hazard: 6 },
-  square: { caution: 1, hazard: 2 },
-  'canning-jar': { caution: 1, hazard: 2 },
-  wine: { caution: 1, hazard: 2 },
-  unknown: { caution: 1, hazard: 2 }
+  'swing-top': { hazard: 4 },
+  beer: { hazard: 4 },
+  plastic: { hazard: 5 },
+  sparkling: { hazard: 6 },
+  square: { hazard: 2 },
+  'canning-jar': { hazard: 2 },
+  wine: { hazard: 2 },
+  unknown: { hazard: 2 }
 } as const
 
 /**
