@@ -5,6 +5,7 @@ import { createSession } from '../../src/machine/session.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { isInterval } from '../../src/tree/answers.ts'
 import { inputsOf, onlyInputs } from '../../src/tree/derived.ts'
+import type { MeasureObservation } from '../../src/tree/observation.ts'
 import { spaceOf } from '../../src/tree/space.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
@@ -137,5 +138,55 @@ describe('plain quantities', () => {
         expect(session.asks()).toEqual(whole.asks?.question ?? null)
       })
     )
+  })
+})
+
+// The catalogue has no observation of salt yet: the model is tried through one made for it.
+describe('salt on vegetables', () => {
+  const salt: MeasureObservation = {
+    kind: 'measure',
+    id: 'salt-share',
+    about: 'batch',
+    unit: 'percent',
+    instruments: [],
+    span: { from: 0, to: 100 },
+    derived: {
+      by: 'salt-share',
+      from: {
+        'salt-weight': 'grams',
+        'salt-volume': 'spoons',
+        'salt-kind': 'kind',
+        vegetables: 'cabbage'
+      }
+    }
+  }
+  const TABLESPOON = 14.78676478125
+  const POUND = 453.59237
+
+  // USDA Complete Guide to Home Canning: 3 tablespoons of canning salt to 5 pounds, about 2.4 %.
+  test('by spoons is an interval around the published share', () => {
+    const worked = workOut(salt, {
+      grams: 'unsure',
+      spoons: exact(3 * TABLESPOON),
+      kind: 'canning',
+      cabbage: exact(5 * POUND)
+    })
+    expect(worked?.standing).toBe('worked')
+    if (!worked || !isInterval(worked.answer)) throw new Error('nothing was worked out')
+    expect(worked.answer.low).toBeLessThan(2.4)
+    expect(worked.answer.high).toBeGreaterThan(2.4)
+    expect(worked.answer.reading).toBeCloseTo(2.38, 2)
+  })
+
+  test('by weight is exact, whatever the spoons', () => {
+    const told = { grams: exact(50), spoons: exact(10), kind: 'unsure', cabbage: exact(2500) }
+    expect(workOut(salt, told)?.answer).toMatchObject({ low: 2, high: 2 })
+  })
+
+  test('by neither is unsure, and open while one may still be told', () => {
+    const neither = { grams: 'unsure', spoons: 'unsure', kind: 'unsure', cabbage: exact(2500) }
+    expect(workOut(salt, neither)?.answer).toBe('unsure')
+    expect(workOut(salt, { grams: 'unsure', cabbage: exact(2500) })).toBeNull()
+    expect(workOut(salt, { grams: exact(50) })).toBeNull()
   })
 })
