@@ -61,6 +61,11 @@ export function Visit({
       },
     [ready?.bundle, ready?.texts, ready?.drawings, texts, language, office, today]
   )
+  // One and the same until something else was told: a new set would begin the walk anew.
+  const carried = useMemo(
+    () => (ready === null ? NOTHING : carriedOver(ready.bundle.tree, kept)),
+    [ready?.bundle, kept]
+  )
   const shared = { languages, onLanguage, quiet: false }
   return (
     <>
@@ -80,7 +85,7 @@ export function Visit({
         <SettingProvider value={setting}>
           <WalkScreen
             {...shared}
-            start={carriedOver(setting.tree, kept)}
+            start={carried}
             startOverInEmergency
             notice={null}
             onLeave={() => {

@@ -71,6 +71,12 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
     [ready?.bundle, route.outcome, route.fingerprint]
   )
 
+  // One and the same until something else was told: a new set would begin the walk anew.
+  const carried = useMemo(
+    () => (ready === null ? NOTHING : carriedOver(ready.bundle.tree, kept)),
+    [ready?.bundle, kept]
+  )
+
   const again = () => setAttempt(n => n + 1)
   const go = (next: string | null) => {
     setFirst(false)
@@ -120,7 +126,7 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
           // A link pasted into the open page is a new walk too.
           key={`${walkNumber} ${route.query ?? ''}`}
           {...shared}
-          start={link?.answers ?? carriedOver(setting.tree, kept)}
+          start={link?.answers ?? carried}
           notice={
             route.outcome !== null
               ? setting.words.t('ui:no-such-outcome')
