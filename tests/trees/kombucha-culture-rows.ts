@@ -1,0 +1,109 @@
+import type { Answers } from '../../src/tree/answers.ts'
+import {
+  type Expected,
+  meter,
+  narrowStrip,
+  type Row,
+  sharing,
+  wideStrip
+} from './kombucha-jar-rows.ts'
+
+const kind = (answer: string): Answers => ({ 'culture-kind': answer })
+const sign = (one: string): Answers => ({ 'culture-signs': { [one]: 'yes' } })
+const surface = (answer: string): Answers => ({ 'surface-texture': answer })
+const smell = (one: string): Answers => ({ 'smell-and-liquid': { [one]: 'yes' } })
+const person = (one: string): Answers => ({ 'people-signs': { [one]: 'yes' } })
+
+const practice = 'common practice, no source'
+const caution = 'own caution, no source'
+
+const begin: Expected = {
+  person: null,
+  container: null,
+  batch: 'normal-growth',
+  use: 'as-directed'
+}
+const notYet: Expected = { use: 'not-yet' }
+const never: Expected = { use: 'never' }
+const discard: Expected = { batch: 'discard-and-sanitize', use: 'never' }
+const mold: Expected = { batch: 'likely-mold', use: 'never' }
+
+/** The rows on cultures and starters: sheet section 6, mold and vessels from 2 and 1. */
+export const CULTURE_ROWS: readonly Row[] = [
+  ...sharing(begin, practice, [
+    ['6.5', 'a resting jar in strong liquid', kind('own-jar')],
+    ['6.11', 'strong old liquid without a disc', kind('liquid-alone')],
+    ['6.9', 'chilled, its liquid strong', kind('chilled')],
+    [
+      '6.13',
+      'a thick disc from a plain raw bottle',
+      { ...kind('plain-raw-bottle'), 'film-stage': 'thick-disc' }
+    ]
+  ]),
+  ...sharing(begin, `${practice}; Niagara Region would rather have the first one bought`, [
+    ['1.28', 'a piece from a friend in strong liquid', kind('from-a-friend')]
+  ]),
+  ...sharing(notYet, practice, [
+    ['1.8', 'a disc without its liquid', kind('disc-without-liquid')],
+    ['6.12', 'liquid of a batch that is not finished', kind('unfinished-batch')],
+    [
+      '6.15',
+      'distilled white vinegar',
+      { ...kind('vinegar-instead'), 'vinegar-kind': 'distilled-white' }
+    ],
+    ['6.13', 'a haze in a store bottle', { ...kind('plain-raw-bottle'), 'film-stage': 'haze' }],
+    [
+      '6.13',
+      'a thin white film in a store bottle',
+      { ...kind('plain-raw-bottle'), 'film-stage': 'white-film' }
+    ],
+    ['2.40', 'still sweet', smell('still-sweet')]
+  ]),
+  ...sharing(never, practice, [
+    ['6.14', 'a pasteurized bottle', kind('pasteurized-bottle')],
+    ['6.13', 'a flavored bottle', kind('flavored-bottle')],
+    ['6.15', 'raw cider vinegar', { ...kind('vinegar-instead'), 'vinegar-kind': 'raw-or-cider' }]
+  ]),
+  ...sharing(discard, practice, [
+    ['6.17', 'grown from sweet tea alone', kind('sweet-tea-alone')],
+    ['6.7', 'dried up and long left alone', sign('dried-up')],
+    ['2.31', 'insects inside', sign('insects-inside')],
+    ['1.24', 'kept in bare metal', sign('bare-metal-vessel')],
+    ['2.28', 'falling apart', surface('falling-apart')],
+    ['2.48', 'smells rotten', smell('putrid')],
+    ['2.33', 'ropy liquid', smell('ropy-liquid')]
+  ]),
+  ...sharing(discard, 'FDA CPG 525.825: harmless, discarded for quality', [
+    ['2.32', 'vinegar eels', sign('tiny-eels')]
+  ]),
+  ...sharing(discard, caution, [['7.14', 'beside a moldy jar', sign('near-mold')]]),
+  ...sharing(mold, 'USDA FSIS, Molds on food (copy); Niagara Region', [
+    ['6.8', 'mold anywhere in the jar', sign('mold-anywhere')],
+    ['2.19', 'white fuzz', surface('dry-fuzzy')],
+    ['2.18', 'powder', surface('chalky-powder')]
+  ]),
+  ...sharing({ ...never, person: 'ask-doctor' }, caution, [
+    ['4', 'a higher-risk person had some', person('at-risk-drank')]
+  ])
+]
+
+/** Limits on both sides, by each instrument. */
+export const CULTURE_LIMITS: readonly Row[] = [
+  ...sharing(begin, practice, [
+    ['6.11', 'a meter reads 3.45', { 'culture-ph': meter(3.45) }],
+    ['6.11', 'a narrow strip reads 3.2', { 'culture-ph': narrowStrip(3.2) }],
+    ['6.11', 'a wide strip reads 3.0', { 'culture-ph': wideStrip(3) }]
+  ]),
+  ...sharing(notYet, practice, [
+    ['6.11', 'a meter reads 3.5', { 'culture-ph': meter(3.5) }],
+    ['6.11', 'a narrow strip reads 3.3', { 'culture-ph': narrowStrip(3.3) }],
+    ['6.11', 'nobody measured', { 'culture-ph': 'unsure' }]
+  ]),
+  ...sharing(begin, 'Queensland Government, Fermented foods', [
+    ['1.10', 'the mix reads 4.55 by a meter', { 'mix-acidity': meter(4.55) }]
+  ]),
+  ...sharing(notYet, 'Queensland Government, Fermented foods', [
+    ['1.10', 'the mix reads 4.6 by a meter', { 'mix-acidity': meter(4.6) }],
+    ['1.10', 'the mix reads 4.7 by a meter', { 'mix-acidity': meter(4.7) }]
+  ])
+]
