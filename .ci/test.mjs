@@ -1,8 +1,8 @@
 // Everything that must hold before a change is taken: types, format and lint, tests, trees proved.
 // Every step runs, whatever the one before it found.
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join, relative } from 'node:path'
 import { install, root } from './install.mjs'
 
 const out = join(root, '.ci/out')
@@ -27,6 +27,20 @@ const steps = [
   { name: 'trees', run: [join(root, '.ci/jarside.mjs'), 'check'] },
   { name: 'size of the embed', run: [join(root, 'bench/size.mjs')] }
 ]
+
+/** Every failed test with the first line of what went wrong; a log cut short often keeps its end alone. */
+function failures() {
+  const { testResults } = JSON.parse(readFileSync(report, 'utf8'))
+  return testResults.flatMap(({ name: file, status, message, assertionResults }) => {
+    const tests = assertionResults
+      .filter(test => test.status === 'failed')
+      .map(test => ({ name: test.fullName, message: test.failureMessages[0] ?? '' }))
+    const told = tests.length === 0 && status === 'failed' ? [{ name: 'the file', message }] : tests
+    return told.map(
+      ({ name, message }) => `${relative(root, file)}: ${name}: ${message.split('\n')[0]}`
+    )
+  })
+}
 
 /** Passed and failed tests as vitest counts them; a run that left no report, or failed beside its tests, failed once. */
 function counted(ok) {
@@ -56,5 +70,6 @@ writeFileSync(join(out, 'summary.json'), `${JSON.stringify(summary, null, 2)}\n`
 console.log('\n== summary')
 for (const { name, passed, failed } of done) {
   console.log(`${failed ? 'FAILED' : 'passed'}  ${name} (${passed} passed, ${failed} failed)`)
+  if (failed && name === 'tests' && existsSync(report)) console.log(failures().join('\n'))
 }
 process.exitCode = summary.failed ? 1 : 0
