@@ -1,7 +1,7 @@
 import { isInterval } from '../../tree/answers.ts'
 import { holdsAll } from '../../tree/range.ts'
 import type { Value, Variable } from '../../tree/space.ts'
-import type { Tree } from '../../tree/tree.ts'
+import { type Tree, USES } from '../../tree/tree.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
 import { answersTo, ofAnswer } from '../unsure.ts'
@@ -17,14 +17,22 @@ export const notKnowingNeverReassures: Property = {
   prove(made, places) {
     const { diagrams, tree } = made
     const use = made.of('use')
+    const passing = diagrams.constant(PASSED)
     const cases = made.variables.flatMap((variable, index) => {
       const each = variable.values.map((_, value) => diagrams.restrict(use, index, value))
       const most = each.reduce((a, b) => diagrams.join(a, b), diagrams.constant(0))
       return variable.values.flatMap((value, at) => {
-        if (!countsAsUnsure(tree, variable, value)) return []
-        const reassures = diagrams.combine([each[at] as number, most], ([here, some]) =>
-          here === 0 && (some as number) > 0 ? 1 : 0
+        const doubting = doubtingQuestions(tree, variable, value)
+        if (doubting === undefined) return []
+        // In doubt only where the walk passes a question whose ranges do not hold the reading.
+        const passed = doubting.map(question =>
+          diagrams.restrict(made.instead('use', question, passing), index, at)
         )
+        const reassures = diagrams.combine([each[at] as number, most, ...passed], levels => {
+          const [here, some, ...through] = levels as readonly number[]
+          const inDoubt = doubting.length === 0 || through.some(level => level === PASSED)
+          return here === 0 && (some as number) > 0 && inDoubt ? 1 : 0
+        })
         const answers = answersTo(made, reassures, level => level === 1, index, at)
         if (answers === undefined) return [[]]
         return [[ofAnswer('unsure-reassures', made, variable, value.label, places, answers, {})]]
@@ -34,14 +42,22 @@ export const notKnowingNeverReassures: Property = {
   }
 }
 
-/** A borderline measurement, which no range of some question holds, counts as unsure. */
-function countsAsUnsure(tree: Tree, variable: Variable, { answer }: Value): boolean {
-  if (answer === 'unsure') return true
-  if (!isInterval(answer)) return false
-  return Object.values(tree.questions).some(
+/** A level above every use, so that it shows in a joined diagram where a question was passed. */
+const PASSED = USES.length
+
+/** None for `unsure` itself, which counts everywhere; the questions none of whose ranges hold a reading. */
+function doubtingQuestions(
+  tree: Tree,
+  variable: Variable,
+  { answer }: Value
+): readonly string[] | undefined {
+  if (answer === 'unsure') return []
+  if (!isInterval(answer)) return undefined
+  const doubting = Object.values(tree.questions).filter(
     question =>
       question.kind === 'measure' &&
       question.asks === variable.observation &&
       !question.ranges.some(({ range }) => holdsAll(range, answer))
   )
+  return doubting.length === 0 ? undefined : doubting.map(({ id }) => id)
 }
