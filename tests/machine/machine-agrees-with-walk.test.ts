@@ -18,6 +18,8 @@ import { completeAnswers, randomTree, someAnswers } from '../helpers/random-tree
 import { shippedTrees } from '../helpers/shipped.ts'
 
 const shipped = await shippedTrees()
+/** The first tree is gone through at length; the others, which the same code compiles, at a fifth of it. */
+const setsFor = (tree: Tree) => (tree === shipped[0] ? 10_000 : 2_000)
 
 describe.each(shipped)('the machine of $id agrees with the walk', tree => {
   const machine = compileMachine(tree)
@@ -59,7 +61,7 @@ describe.each(shipped)('the machine of $id agrees with the walk', tree => {
     expect(transitions).toBeGreaterThan(1000)
   })
 
-  test('on 10,000 random sets of answers, whole and in part', () => {
+  test(`on ${setsFor(tree)} random sets of answers, whole and in part`, () => {
     const actor = createActor(machine).start()
     let before: readonly string[] = []
     fc.assert(
@@ -71,7 +73,7 @@ describe.each(shipped)('the machine of $id agrees with the walk', tree => {
         before = Object.keys(answers)
         same(tree, actor.getSnapshot(), walk(tree, answers))
       }),
-      { numRuns: 10_000 }
+      { numRuns: setsFor(tree) }
     )
   })
 })

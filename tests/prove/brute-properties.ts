@@ -96,17 +96,24 @@ export function unsureNeverReassures(tree: Tree): boolean {
   const use = (answers: Answers) => useLevel(walk(tree, answers).outcome.use)
   for (const answers of everySet(tree)) {
     if (use(answers) > 0) continue
+    const { trail } = walk(tree, answers)
+    const passed = trail.map(({ question }) => tree.questions[question] as Question)
     for (const variable of spaceOf(tree)) {
-      if (!countsAsUnsure(tree, variable.observation, valueIn(answers, variable))) continue
+      if (!inDoubt(passed, variable.observation, valueIn(answers, variable))) continue
       if (variable.values.some(value => use(withValue(answers, variable, value)) > 0)) return false
     }
   }
   return true
 }
 
-function countsAsUnsure(tree: Tree, id: string, told: Answer | SignValue | undefined): boolean {
+/** Unsure, or a reading that no range holds of some question on the walk. */
+function inDoubt(
+  passed: readonly Question[],
+  id: string,
+  told: Answer | SignValue | undefined
+): boolean {
   if (told === 'unsure') return true
-  return Object.values(tree.questions).some(
+  return passed.some(
     question =>
       question.kind === 'measure' &&
       question.asks === id &&

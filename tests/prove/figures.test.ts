@@ -217,9 +217,12 @@ describe('what nobody is asked is named', () => {
   })
 })
 
+const SAMPLED = ['kombucha-jar', 'sourdough-starter']
+
 describe('a sample stands in where every walk is too many', () => {
   test('its means lie within five standard errors of the exact ones', async () => {
-    for (const tree of await shippedTrees()) {
+    // Two trees, since every walk is taken 20,000 times: one of each size.
+    for (const tree of (await shippedTrees()).filter(({ id }) => SAMPLED.includes(id))) {
       const exact = figuresOf(tree)
       const sampled = figuresOf(tree, {}, { ...LIMITS, halts: 0 })
       expect(exact.method.kind).toBe('exact')

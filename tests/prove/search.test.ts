@@ -42,19 +42,17 @@ function unusualCount(made: TreeDiagrams, answers: Answers): number {
   }).length
 }
 
-/** The same by searching, replayed through `walk()`. */
+/** The same by searching, replayed through `walk()`; undefined where the search gives up. */
 function fewestBySearch(
   search: Search,
   made: TreeDiagrams,
   breach: Breach,
   boxes: readonly Open[]
-) {
-  const counts = boxes.flatMap(box => {
-    const found = search.breaking(breach, box)
-    if (found.kind !== 'breach') {
-      expect(found.kind).toBe('none')
-      return []
-    }
+): number | null | undefined {
+  const searched = boxes.map(box => ({ box, found: search.breaking(breach, box) }))
+  if (searched.some(({ found }) => found.kind === 'too-much')) return undefined
+  const counts = searched.flatMap(({ box, found }) => {
+    if (found.kind !== 'breach') return []
     const { outcome } = walk(made.tree, completed(made, found.choice, box))
     expect(breach.breaks(levelIn(made.tree, breach.lens, outcome))).toBe(true)
     return [unusualIn(made, found.choice, box)]
@@ -113,6 +111,8 @@ describe('a search question by question agrees with every set of answers', () =>
 describe('a search agrees with the diagrams of the shipped trees', () => {
   test('on every rule, kept or turned about', async () => {
     let broken = 0
+    let compared = 0
+    let givenUp = 0
     for (const tree of await shippedTrees()) {
       const made = new TreeDiagrams(tree)
       const search = new Search(made)
@@ -126,12 +126,20 @@ describe('a search agrees with the diagrams of the shipped trees', () => {
             return choice === undefined ? [] : [unusualIn(made, choice, box)]
           })
           const fewest = counts.length === 0 ? null : Math.min(...counts)
+          const bySearch = fewestBySearch(search, made, breach, boxes)
+          // The largest trees have rules with too many states for a search: the diagrams alone decide those.
+          if (bySearch === undefined) {
+            givenUp++
+            continue
+          }
+          compared++
           if (fewest !== null) broken++
-          expect(fewestBySearch(search, made, breach, boxes), rule.id).toBe(fewest)
+          expect(bySearch, rule.id).toBe(fewest)
         }
       }
     }
     expect(broken).toBeGreaterThan(100)
+    expect(givenUp).toBeLessThan(compared / 30)
   })
 })
 
