@@ -36,7 +36,7 @@ function trees(): Plugin {
 }
 
 function moduleOf(bundle: BrowserBundle, name: string) {
-  const { catalogue, trees, drawings, screens, workbench, words, said } = bundle
+  const { catalogue, trees, drawings, screens, workbench, lookAlikes, words, said } = bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -49,6 +49,10 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(said[tree])
     case 'workbench':
       return asModule(workbench)
+    case 'look-alikes':
+      return ['pairs', 'drawings', 'words']
+        .map(part => asNamed(part, lookAlikes[part as keyof typeof lookAlikes]))
+        .join('\n')
     case 'screens':
       return asModule(screens[tree])
     default:
@@ -77,6 +81,9 @@ function openersOf({ trees, languages }: BrowserBundle['catalogue']) {
 // A string parsed at run time is quicker to start than the same thing as a program.
 const asModule = (value: unknown) =>
   `export default JSON.parse(${JSON.stringify(JSON.stringify(value))})`
+
+const asNamed = (name: string, value: unknown) =>
+  `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(value))})`
 
 /** Sent by the server as well as written in the page: nothing but this machine's own files. */
 const POLICY = [
@@ -131,7 +138,7 @@ export default defineConfig(({ mode }) => ({
       input:
         mode === 'gallery'
           ? ['gallery.html']
-          : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html']
+          : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html', 'look-alikes.html']
     }
   }
 }))

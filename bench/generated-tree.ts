@@ -46,6 +46,7 @@ export function generatedTree(size: Size): Tree {
       verdicts: {},
       notes: {},
       whileIll: { drops: [], adds: [], atADistance: [], touching: [], refer: [] },
+      followUps: [],
       unsureNote: {}
     },
     fingerprint: '',

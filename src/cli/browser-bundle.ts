@@ -16,12 +16,21 @@ export interface BrowserBundle {
   readonly screens: Readonly<Record<string, Texts>>
   /** By language tag: the words that the workbench alone says. */
   readonly workbench: Readonly<Record<string, Texts>>
+  /** What the page of look-alikes shows beside the screens' own words. */
+  readonly lookAlikes: LookAlikesBundle
   /** By tree, then by language tag: the words of that tree. */
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
   /** By tree, then by language tag: callers' own words for what the tree asks. */
   readonly said: Readonly<Record<string, Loaded['said']>>
   /** The drawings of each tree, by picture id. */
   readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
+}
+
+/** Every pair, its drawings, and by language tag its words. */
+export interface LookAlikesBundle {
+  readonly pairs: Loaded['lookAlikes']
+  readonly drawings: Readonly<Record<string, string>>
+  readonly words: Readonly<Record<string, Texts>>
 }
 
 /**
@@ -59,11 +68,21 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
     trees: Object.fromEntries(bundles),
     screens,
     workbench: eachLanguage(loaded, workbenchWords),
+    lookAlikes: {
+      pairs: loaded.lookAlikes,
+      drawings: drawingsIn(folder, picturesOf(loaded.lookAlikes)),
+      words: eachLanguage(loaded, words => lookAlikeWords(loaded.lookAlikes, words))
+    },
     words: Object.fromEntries(
-      shown.map(tree => [tree.id, eachLanguage(loaded, words => textsOf(tree, words))])
+      shown.map(tree => [tree.id, eachLanguage(loaded, words => wordsOf(tree, loaded, words))])
     ),
     said: Object.fromEntries(shown.map(tree => [tree.id, saidOf(tree, loaded)])),
-    drawings: Object.fromEntries(bundles.map(([id, { pictures }]) => [id, drawn(folder, pictures)]))
+    drawings: Object.fromEntries(
+      bundles.map(([id, { pictures, lookAlikes }]) => [
+        id,
+        drawn(folder, pictures, picturesOf(lookAlikes))
+      ])
+    )
   }
 }
 
@@ -76,7 +95,7 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     const { title, about } = words[id] as { title: string; about: string }
     return [id, { title, about }] as const
   })
-  const { workbench: _, reckon: __, ...ui } = words.ui as Texts
+  const { workbench: _, reckon: __, photo: ___, ...ui } = words.ui as Texts
   return { ui, ...Object.fromEntries(titles) }
 }
 
@@ -94,11 +113,42 @@ const saidOf = ({ observations }: Tree, { said }: Loaded): Loaded['said'] =>
     ])
   )
 
-function bundleOf(tree: Tree, { sources, pictures, words }: Loaded): TreeBundle {
+/** What the page of look-alikes says beside the screens' own words. */
+function lookAlikeWords(pairs: Loaded['lookAlikes'], words: Texts): Texts {
+  const { photo } = words.ui as Texts
+  return { ui: { photo }, ...wordsOfPairs(pairs, words) }
+}
+
+const wordsOfPairs = (pairs: Loaded['lookAlikes'], words: Texts): Texts => ({
+  'look-alikes': pick(words['look-alikes'], new Set(pairs.map(({ id }) => id))),
+  pictures: pick(words.pictures, new Set(picturesOf(pairs)))
+})
+
+const picturesOf = (pairs: Loaded['lookAlikes']): readonly string[] =>
+  pairs.flatMap(({ one, other }) =>
+    [one.above, one.side, other.above, other.side].filter(id => id !== null)
+  )
+
+/** The pairs that help at some question of a tree. */
+const pairsOf = ({ id, observations }: Tree, { lookAlikes }: Loaded) =>
+  lookAlikes.filter(
+    ({ trees, asked }) =>
+      trees.includes(id) && asked.some(observation => Object.hasOwn(observations, observation))
+  )
+
+/** All that is said of a tree: its own texts, and those of the look-alikes that help in it. */
+const wordsOf = (tree: Tree, loaded: Loaded, words: Texts): Texts => ({
+  ...textsOf(tree, words),
+  ...wordsOfPairs(pairsOf(tree, loaded), words)
+})
+
+function bundleOf(tree: Tree, loaded: Loaded): TreeBundle {
+  const { sources, pictures, words } = loaded
   return {
     tree: withoutRules(tree),
     sources: pick(sources, namedIn(tree)),
-    texts: textsOf(tree, words[SOURCE_TAG] ?? {}),
+    texts: wordsOf(tree, loaded, words[SOURCE_TAG] ?? {}),
+    lookAlikes: pairsOf(tree, loaded),
     pictures: pick(pictures, new Set(Object.keys(tree.observations)))
   }
 }
@@ -107,12 +157,16 @@ function bundleOf(tree: Tree, { sources, pictures, words }: Loaded): TreeBundle 
 const withoutRules = (tree: Tree): Tree => ({ ...tree, rules: [] })
 
 /** The drawings that stand ready; one that is missing leaves its answer with words alone. */
-function drawn(folder: string, pictures: Loaded['pictures']): Readonly<Record<string, string>> {
+function drawn(
+  folder: string,
+  pictures: Loaded['pictures'],
+  more: readonly string[]
+): Readonly<Record<string, string>> {
   const ids = Object.values(pictures).flatMap(({ own, answers }) => [
     ...(own === null ? [] : [own]),
     ...Object.values(answers)
   ])
-  return drawingsIn(folder, [...ids, 'mark-none', 'mark-unsure'])
+  return drawingsIn(folder, [...ids, ...more, 'mark-none', 'mark-unsure'])
 }
 
 function drawingsIn(folder: string, ids: readonly string[]): Readonly<Record<string, string>> {

@@ -21,11 +21,11 @@ export interface EmbedTree {
 /** Parts a browser's bundle into what the embed takes at once and what it takes later, tree by tree. */
 export function embedTrees(bundle: BrowserBundle): Readonly<Record<string, EmbedTree>> {
   return Object.fromEntries(
-    Object.entries(bundle.trees).map(([id, { tree, sources, pictures }]) => [
+    Object.entries(bundle.trees).map(([id, { tree, sources, pictures, lookAlikes }]) => [
       id,
       {
         first: eachTag(bundle, tag => firstQuestion(bundle, id, tag)),
-        whole: { tree, sources, pictures },
+        whole: { tree, sources, pictures, lookAlikes },
         words: eachTag(bundle, tag => ({ ui: uiOf(bundle, tag), ...bundle.words[id]?.[tag] })),
         drawings: bundle.drawings[id] ?? {}
       }
@@ -88,7 +88,9 @@ const LATER = [
   'worked-out',
   'reckon',
   'workbench',
-  'switch'
+  'switch',
+  'look-alikes',
+  'follow-ups'
 ]
 /** Groups that only a question for a number shows. */
 const OF_MEASURES = ['prompts', 'errors', 'unit-names']
@@ -124,7 +126,7 @@ const firstOf = (
   },
   after: [],
   rules: [],
-  advice: { ...tree.advice, verdicts: {}, notes: {} }
+  advice: { ...tree.advice, verdicts: {}, notes: {}, followUps: [] }
 })
 
 /** The texts of a namespace that tell people what to do or what to beware of, groups kept. */

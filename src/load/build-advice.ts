@@ -35,6 +35,8 @@ export function buildAdvice(
         return [id, noteOf(body)]
       })
     ),
+    // Those of this tree are added once all trees are there.
+    followUps: [],
     whileIll: {
       drops: shared['while-ill'].drops,
       adds: shared['while-ill'].adds,

@@ -26,6 +26,10 @@ export function wordsFingerprint(tree: Meaning, { words, observations }: Project
     verdicts: english('verdicts'),
     notes: among('notes', Object.keys(tree.advice.notes)),
     steps: among('steps', stepsSaid(tree.advice)),
+    followUps: among(
+      'follow-ups',
+      tree.advice.followUps.map(({ id }) => id)
+    ),
     tree: english(tree.id),
     pictures: asked.flatMap(id => picturesOf(observations?.value[id]))
   })

@@ -1,6 +1,8 @@
 import { z } from 'zod'
 import type { FileKind } from './kinds-of-file.ts'
+import { followUpsSchema } from './schemas/follow-ups.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
 import { rulesSchema } from './schemas/rules.ts'
@@ -44,6 +46,8 @@ const FORMATS: readonly Format[] = [
   yaml('observations', 'shared/observations', 'Every observation there is', observationsSchema),
   yaml('verdicts', 'shared/verdicts', 'The verdicts of each track', verdictsSchema),
   yaml('sources', 'shared/sources', 'Every source that is cited', sourcesSchema),
+  yaml('look-alikes', 'shared/look-alikes', 'What callers mix up', lookAlikesSchema),
+  yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>.rules', 'The rules of one tree', rulesSchema),

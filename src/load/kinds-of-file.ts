@@ -1,6 +1,7 @@
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
   | { readonly kind: 'observations' | 'verdicts' | 'sources' | 'office' | 'withdrawn' }
+  | { readonly kind: 'look-alikes' | 'follow-ups' }
   | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
@@ -10,6 +11,8 @@ const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
   [/^shared\/observations\.yaml$/, () => ({ kind: 'observations' })],
   [/^shared\/verdicts\.yaml$/, () => ({ kind: 'verdicts' })],
   [/^shared\/sources\.yaml$/, () => ({ kind: 'sources' })],
+  [/^shared\/look-alikes\.yaml$/, () => ({ kind: 'look-alikes' })],
+  [/^shared\/follow-ups\.yaml$/, () => ({ kind: 'follow-ups' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],

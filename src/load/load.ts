@@ -1,5 +1,6 @@
 import { type Finding, sortFindings } from '../findings/finding.ts'
 import { type Places, startOf } from '../findings/place.ts'
+import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
@@ -9,6 +10,7 @@ import { checkEditions, checkWithdrawn, readEditions } from './check-editions.ts
 import { checkTranslations } from './check-translations.ts'
 import { checkOffice, checkWhole } from './check-whole.ts'
 import { checkWords } from './check-words.ts'
+import { companionsOf } from './companions.ts'
 import type { PublishedEdition } from './edition.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
 import { type Linked, linkTree } from './link-tree.ts'
@@ -37,6 +39,8 @@ export interface Loaded {
   /** Which drawing shows an answer, by observation; `null` for the observation itself. */
   readonly pictures: Pictures
   readonly sources: Sources
+  /** What callers mix up, two and two. */
+  readonly lookAlikes: readonly LookAlike[]
   /** By language tag, then by the stem of the file. */
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
@@ -60,6 +64,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const paths = new Set(files.map(({ path }) => path))
   const linked = linkTrees(project, paths, report)
   checkOffice(project, report)
+  const { lookAlikes, followUps } = companionsOf(project, report)
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
@@ -67,11 +72,17 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   // A translation is held against the English words only when those are right themselves.
   if (inShape && report.findings.length === 0) checkTranslations(project, report)
   const trees = await Promise.all(
-    linked.map(async ({ tree }) => ({
-      ...tree,
-      fingerprint: await meaningFingerprint(tree),
-      wordsFingerprint: await wordsFingerprint(tree, project)
-    }))
+    linked.map(async ({ tree: bare }) => {
+      const tree = {
+        ...bare,
+        advice: { ...bare.advice, followUps: followUps[bare.id] ?? [] }
+      }
+      return {
+        ...tree,
+        fingerprint: await meaningFingerprint(tree),
+        wordsFingerprint: await wordsFingerprint(tree, project)
+      }
+    })
   )
   const editions = await readEditions(files, report)
   checkEditions(trees, editions, project, report)
@@ -85,6 +96,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   })
   return {
     trees,
+    lookAlikes,
     places: Object.fromEntries(places),
     observations: observations
       ? Object.fromEntries(buildObservations(observations, openReport()))

@@ -5,7 +5,9 @@ import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { readYaml } from './read-yaml.ts'
 import type { Report } from './report.ts'
+import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
 import { type AuthoredRule, rulesSchema } from './schemas/rules.ts'
@@ -28,6 +30,8 @@ export interface Project {
   sources: Shaped<Sources> | null
   office: Shaped<AuthoredOffice> | null
   withdrawn: Shaped<Withdrawals> | null
+  lookAlikes: Shaped<AuthoredLookAlikes> | null
+  followUps: Shaped<AuthoredFollowUps> | null
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<{ rules: AuthoredRule[] }>>
@@ -49,6 +53,8 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
     sources: null,
     office: null,
     withdrawn: null,
+    lookAlikes: null,
+    followUps: null,
     pieces: new Map(),
     trees: new Map(),
     rules: new Map(),
@@ -101,6 +107,12 @@ function readInto(
       break
     case 'withdrawn':
       project.withdrawn = as(withdrawnSchema)
+      break
+    case 'look-alikes':
+      project.lookAlikes = as(lookAlikesSchema)
+      break
+    case 'follow-ups':
+      project.followUps = as(followUpsSchema)
       break
     case 'piece':
       keep(project.pieces, what.stem, named(as(pieceSchema), what.stem, report))

@@ -10,6 +10,7 @@ export function textsOf(tree: Tree, words: Texts): Texts {
     verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
     steps: pick(words.steps, named),
     notes: pick(words.notes, named),
+    'follow-ups': pick(words['follow-ups'], named),
     [tree.id]: words[tree.id]
   }
 }

@@ -3,6 +3,7 @@ import { CAUTIONS } from '../tree/cautions.ts'
 import { USES } from '../tree/tree.ts'
 import type { Authored, Keys } from './authored.ts'
 import type { Linked } from './link-tree.ts'
+import { picturesBy } from './pictures.ts'
 import type { Project } from './project.ts'
 import type { AuthoredObservation } from './schemas/observations.ts'
 
@@ -37,6 +38,7 @@ export function wantedTexts(
     'steps',
     first([...linked.flatMap(each => stepsOf(each, project)), ...stepsOfAll(project)])
   )
+  for (const [stem, texts] of ofCompanions(project)) wanted.set(stem, texts)
   for (const { tree } of linked) {
     const place = project.trees.get(tree.id)?.doc.place(['id'], 'value')
     if (!place) continue
@@ -86,6 +88,59 @@ function ofObservation(
         text('unit', []),
         text('unsure.label', [])
       ]
+  }
+}
+
+/** Drawn for every question, whatever its observation. */
+const ALWAYS_DRAWN = ['mark-none', 'mark-unsure']
+
+/** Pictures are described where anybody described one: small projects have drawings and no words for them. */
+function* ofCompanions(project: Project): Generator<[string, Wanted]> {
+  const { observations, lookAlikes, followUps, trees } = project
+  if (observations && project.words.get('en')?.has('pictures')) {
+    const { value, doc } = observations
+    const ofAnswers = Object.entries(picturesBy(value)).flatMap(([id, { own, answers }]) =>
+      [...(own === null ? [] : [own]), ...Object.values(answers)].map(
+        picture => [picture, doc.place([id])] as const
+      )
+    )
+    const ofTrees = [...trees.values()].flatMap(({ value: { picture }, doc: tree }) =>
+      picture === undefined ? [] : [[picture, tree.place(['picture'], 'value')] as const]
+    )
+    const ofPairs = Object.entries(lookAlikes?.value ?? {}).flatMap(([id, { one, other }]) =>
+      [one.above, one.side, other.above, other.side].flatMap(picture =>
+        picture !== undefined && lookAlikes ? [[picture, lookAlikes.doc.place([id])] as const] : []
+      )
+    )
+    const named = [...ofPairs, ...ofTrees, ...ofAnswers]
+    yield [
+      'pictures',
+      new Map(
+        [...ALWAYS_DRAWN.map(picture => [picture, doc.place([])] as const), ...named].flatMap(
+          ([picture, place]) => ['short', 'long'].map(key => [`${picture}.${key}`, place] as const)
+        )
+      )
+    ]
+  }
+  if (lookAlikes) {
+    const { value, doc } = lookAlikes
+    const texts = Object.entries(value).flatMap(([id, { differs }]) =>
+      [
+        ...['title', 'one', 'other', 'same', 'sure'],
+        ...differs.flatMap(feature => [
+          `differences.${feature}.one`,
+          `differences.${feature}.other`
+        ])
+      ].map(key => [`${id}.${key}`, doc.place([id])] as const)
+    )
+    yield ['look-alikes', new Map(texts)]
+  }
+  if (followUps) {
+    const { value, doc } = followUps
+    const texts = Object.keys(value).flatMap(id =>
+      ['ask', 'answer'].map(key => [`${id}.${key}`, doc.place([id])] as const)
+    )
+    yield ['follow-ups', new Map(texts)]
   }
 }
 

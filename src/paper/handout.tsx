@@ -48,6 +48,8 @@ export function handoutHtml(handout: HandoutOf, size?: number): string {
     sources,
     pictures: {},
     drawings: {},
+    lookAlikes: [],
+    photoPage: null,
     office,
     today
   }

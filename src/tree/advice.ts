@@ -3,6 +3,7 @@ import type { Answers } from './answers.ts'
 import { isLeft, level, type Outcome, spoken, verdict } from './caution.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
+import type { FollowUp } from './follow-ups.ts'
 import { TRACKS, type Track } from './observation.ts'
 import { soonestRecheck } from './recheck.ts'
 import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
@@ -25,6 +26,8 @@ export interface SpokenAdvice {
   /** Whom to call, by trigger. */
   readonly refer: readonly string[]
   readonly because: readonly string[]
+  /** What callers ask next, and is answered. */
+  readonly followUps: readonly FollowUp[]
   /** The soonest of all rechecks named, when something is to be looked at again. */
   readonly recheck: Recheck | null
 }
@@ -93,6 +96,7 @@ export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): Spoke
       ]),
       ...(ill || distant ? whileIll.refer : [])
     ]),
+    followUps: followUpsAfter(tree, outcome, manner),
     because: once([...stands, ...said].flatMap(part => part.because)),
     recheck:
       manner === 'leave-it' || isDiscarded(tree, outcome)
@@ -111,6 +115,20 @@ function mannerOf(tree: Tree, outcome: Outcome): Manner {
   if (isLeft(tree, container)) return 'leave-it'
   const urgent = level(tree, 'person', person) > 1
   return urgent || (person !== null && isDiscarded(tree, outcome)) ? 'while-ill' : 'plain'
+}
+
+/**
+ * The follow-ups that fit an outcome: none in an emergency, and beside a jar that nobody goes back to
+ * those alone that speak of the container.
+ */
+function followUpsAfter(tree: Tree, outcome: Outcome, manner: Manner): readonly FollowUp[] {
+  if (outcome.person === EMERGENCY) return []
+  const tracks = manner === 'leave-it' ? (['container'] as const) : TRACKS
+  const given = tracks.flatMap(track => outcome[track] ?? [])
+  const ill = manner === 'while-ill' || (manner === 'leave-it' && outcome.person !== null)
+  return tree.advice.followUps.filter(
+    ({ after, whileIll }) => after.some(verdict => given.includes(verdict)) && (whileIll || !ill)
+  )
 }
 
 /** Whether the batch's own verdict leaves nothing to drink, now or later. */

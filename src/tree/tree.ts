@@ -1,3 +1,4 @@
+import type { FollowUp } from './follow-ups.ts'
 import type { Observation, Range, Track } from './observation.ts'
 
 /** What may be drunk or eaten, freest first. */
@@ -150,6 +151,8 @@ export interface Advice {
   readonly notes: Readonly<Record<string, NoteAdvice>>
   /** What "throw it away" becomes while a person verdict stands. */
   readonly whileIll: WhileIll
+  /** What callers ask once the verdict is out, in the authors' order. */
+  readonly followUps: readonly FollowUp[]
   /** The note that an unsure danger sign about a person must add. */
   readonly unsureNote: Readonly<Partial<Record<Track, string>>>
 }

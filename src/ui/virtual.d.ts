@@ -10,3 +10,9 @@ declare module 'virtual:jarside/workbench' {
   const words: Readonly<Record<string, import('./opening/bundle.ts').Texts>>
   export default words
 }
+
+declare module 'virtual:jarside/look-alikes' {
+  export const pairs: readonly import('../tree/look-alikes.ts').LookAlike[]
+  export const drawings: Readonly<Record<string, string>>
+  export const words: Readonly<Record<string, import('./opening/bundle.ts').Texts>>
+}

@@ -35,9 +35,19 @@ export function kindOf(namespace: string, key: string): Kind {
       return 'label'
     case 'verdicts':
       return rest.at(-1) === 'name' ? 'label' : 'advice'
+    case 'look-alikes':
+      return rest.at(-1) === 'sure' ? 'caution' : 'label'
+    case 'follow-ups':
+      return rest.at(-1) === 'answer' ? 'action' : 'label'
+    case 'pictures':
+      return 'label'
     case 'ui':
       if (first === 'referral') return 'referral'
-      return SCREEN_CAUTIONS.has(first) || key === 'sheet.general' ? 'caution' : 'label'
+      return SCREEN_CAUTIONS.has(first) ||
+        key === 'sheet.general' ||
+        key.startsWith('look-alikes.never-')
+        ? 'caution'
+        : 'label'
     default:
       return BY_FIRST_WORD[first] ?? 'label'
   }

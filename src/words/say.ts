@@ -7,7 +7,7 @@ import { verdict } from '../tree/caution.ts'
 import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
-import { type CitedSource, citedBy, type SourceLedger } from './sources.ts'
+import { type CitedSource, citedBy, entriesOf, type SourceLedger } from './sources.ts'
 import type { TextKey } from './text-key.ts'
 import { cautionText, rulesOfThumb } from './tree-texts.ts'
 import { verdictText } from './verdict-text.ts'
@@ -25,6 +25,8 @@ export interface Said {
   readonly calls: readonly SaidCall[]
   /** What is wrong with the office's numbers, when something is. */
   readonly officeDoubt: string | null
+  /** What callers ask next, each with its answer. */
+  readonly followUps: readonly SaidFollowUp[]
   readonly sources: readonly CitedSource[]
   readonly standing: Standing
   readonly emergency: boolean
@@ -40,6 +42,13 @@ export interface SaidVerdict {
   /** Null where nobody is to act on it: inside a jar that may burst. */
   readonly message: string | null
   readonly why: string | null
+}
+
+export interface SaidFollowUp {
+  readonly id: string
+  readonly ask: string
+  readonly answer: string
+  readonly sources: readonly CitedSource[]
 }
 
 export interface Section {
@@ -90,6 +99,12 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
       emergency || report.office === 'current'
         ? null
         : words.t(`ui:referral.office-${report.office}.say`),
+    followUps: advice.followUps.map(({ id, because }) => ({
+      id,
+      ask: words.t(`follow-ups:${id}.ask`),
+      answer: words.t(`follow-ups:${id}.answer`),
+      sources: entriesOf(because, ledger)
+    })),
     sources: emergency ? [] : citedBy(report, ledger),
     standing: standingOf(report, words),
     emergency

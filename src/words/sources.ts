@@ -17,7 +17,12 @@ export function citedBy(report: Report, ledger: SourceLedger): readonly CitedSou
     ...(report.advice?.because ?? []),
     ...report.trail.flatMap(({ because, raised }) => (raised.length > 0 ? because : []))
   ])
-  return [...ids].flatMap(id => {
+  return entriesOf([...ids], ledger)
+}
+
+/** The entries of some sources; what the ledger does not have is left out. */
+export function entriesOf(ids: readonly string[], ledger: SourceLedger): readonly CitedSource[] {
+  return ids.flatMap(id => {
     const source = Object.hasOwn(ledger, id) ? ledger[id] : undefined
     return source ? [{ ...source, id }] : []
   })

@@ -66,6 +66,7 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
     advice: {
       verdicts: {},
       notes: {},
+      followUps: [],
       whileIll: { drops: [], adds: [], atADistance: [], touching: [], refer: [] },
       unsureNote: more.unsureNote === undefined ? {} : { person: more.unsureNote }
     },

@@ -21,6 +21,7 @@ export const LINK_FINDINGS = {
     'step',
     'let a verdict or a note say it first: only what is said can be dropped'
   ),
+  'unknown-tree': unknown('tree', 'add it to `trees/`'),
   'unknown-source': unknown('source', 'describe it in `shared/sources.yaml`'),
   'unknown-piece': unknown('piece', 'add it to `shared/pieces/`'),
   'unknown-exit': unknown('exit', 'list it under `exits:` of the piece'),

@@ -47,6 +47,36 @@ const verdict = z
   })
   .meta({ id: 'verdict-words' })
 
+const lookAlike = z
+  .strictObject({
+    title: said('The two, as a heading.'),
+    one: said('The name of the one that alarms less.'),
+    other: said('The name of the one that alarms more.'),
+    same: said('What both have in common.'),
+    differences: z
+      .record(
+        key,
+        z
+          .strictObject({ one: said('How it is there.'), other: said('How it is there.') })
+          .meta({ id: 'difference' })
+      )
+      .optional()
+      .describe('How they differ, by feature.'),
+    sure: said('How to make sure.')
+  })
+  .meta({ id: 'look-alike-words' })
+
+const followUp = z
+  .strictObject({ ask: said('What the caller asks.'), answer: said('What is answered.') })
+  .meta({ id: 'follow-up-words' })
+
+const picture = z
+  .strictObject({
+    short: said('What is seen, in a few words.'),
+    long: said('What is seen, for somebody who cannot see it.')
+  })
+  .meta({ id: 'picture-words' })
+
 type Texts = string | { readonly [key: string]: Texts }
 const texts: z.ZodType<Texts> = z
   .lazy(() => z.union([text, z.record(key, texts)]))
@@ -71,5 +101,8 @@ export const LOCALE_SCHEMAS = {
   verdicts: z.record(id, verdict),
   steps: z.record(id, text),
   notes: z.record(id, text),
-  ui: z.record(key, texts)
+  ui: z.record(key, texts),
+  'look-alikes': z.record(id, lookAlike),
+  'follow-ups': z.record(id, followUp),
+  pictures: z.record(id, picture)
 } as const

@@ -39,4 +39,4 @@ export interface FirstQuestion {
 }
 
 /** A tree as it is walked; its words come in files of their own. */
-export type WholeTree = Pick<TreeBundle, 'tree' | 'sources' | 'pictures'>
+export type WholeTree = Pick<TreeBundle, 'tree' | 'sources' | 'pictures' | 'lookAlikes'>

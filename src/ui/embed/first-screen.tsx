@@ -108,6 +108,8 @@ function settingOf(
     sources,
     pictures,
     drawings: {},
+    lookAlikes: [],
+    photoPage: null,
     office,
     today
   }

@@ -8,6 +8,7 @@ import type { TextsByTag } from '../opening/speech.ts'
 import { After } from '../parts/after.tsx'
 import { SettingProvider } from '../parts/setting.tsx'
 import { WalkScreen } from '../parts/walk-screen.tsx'
+import lookAlikes from '../style/look-alikes.css?inline'
 import outcome from '../style/outcome.css?inline'
 import print from '../style/print.css?inline'
 import type { WholeTree } from './embed-files.ts'
@@ -29,7 +30,7 @@ export interface RestOfWalk {
 }
 
 /** The style of everything that comes after the first question. */
-export const restStyle = styleOf(outcome + print)
+export const restStyle = styleOf(lookAlikes + outcome + print)
 
 /** Shows the walk in a box; called again it shows what has changed, and null takes it away. */
 export function showWalk(box: Element, walk: RestOfWalk | null): void {

@@ -7,6 +7,7 @@ import type { Setting } from '../parts/setting.tsx'
 import '../style/fonts.css'
 import '../style/base.css'
 import '../style/question.css'
+import '../style/look-alikes.css'
 import '../style/outcome.css'
 import '../style/sheet.css'
 import './gallery.css'
@@ -29,6 +30,7 @@ async function settingOf(tree: string): Promise<Setting> {
     ...rest,
     ...speechIn({ [SOURCE_TAG]: { ...catalogue.texts, ...texts } }, SOURCE_TAG),
     drawings: drawn.default,
+    photoPage: './look-alikes.html',
     office: readOfficePack(office),
     today: TODAY
   }

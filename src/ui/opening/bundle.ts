@@ -13,6 +13,7 @@ export interface TreeBundle {
   readonly sources: SourceLedger
   readonly texts: Texts
   readonly pictures: Setting['pictures']
+  readonly lookAlikes: Setting['lookAlikes']
 }
 
 /** What the first screen needs: the trees there are, the languages, and the screens' own English. */

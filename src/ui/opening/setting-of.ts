@@ -6,7 +6,7 @@ import type { OpenedTree } from './use-tree.ts'
 /** Everything that the parts of one walk share, of what has arrived. */
 export function settingOf(
   {
-    bundle: { tree, sources, pictures },
+    bundle: { tree, sources, pictures, lookAlikes },
     texts,
     drawings
   }: Pick<OpenedTree, 'bundle' | 'texts' | 'drawings'>,
@@ -20,6 +20,8 @@ export function settingOf(
     sources,
     pictures,
     drawings,
+    lookAlikes,
+    photoPage: null,
     office,
     today
   }

@@ -54,7 +54,11 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
   const speech = useMemo(() => speechIn(screens.texts, screens.tag), [screens.texts, screens.tag])
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const setting = useMemo(
-    () => ready && settingOf(ready, { ...screens, tag: ready.tag }, office, today),
+    () =>
+      ready && {
+        ...settingOf(ready, { ...screens, tag: ready.tag }, office, today),
+        photoPage: PHOTO_PAGE
+      },
     [ready?.bundle, ready?.tag, ready?.drawings, office, today]
   )
   const link = useMemo(
@@ -166,3 +170,4 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
 }
 
 const NOTHING = {}
+const PHOTO_PAGE = './look-alikes.html'

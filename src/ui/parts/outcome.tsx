@@ -1,6 +1,7 @@
 import type { Said, SectionId } from '../../words/say.ts'
 import { sourceLine } from '../../words/sources.ts'
 import { Calls } from './calls.tsx'
+import { FollowUps } from './follow-ups.tsx'
 import { SectionPart } from './section-part.tsx'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
@@ -61,6 +62,7 @@ export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
       <div class="sections sections-always">
         <Sections said={said} beside={beside} ids={ALWAYS} />
       </div>
+      <FollowUps said={said} beside={beside} />
       <Sources said={said} />
       <StandingLine said={said} beside={beside} />
     </div>

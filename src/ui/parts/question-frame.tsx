@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { askKey } from '../../words/ask-key.ts'
+import { LookAlikesHere } from './look-alikes-here.tsx'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
@@ -34,6 +35,7 @@ export function QuestionFrame({
         </p>
       )}
       {children}
+      <LookAlikesHere observation={observation} />
       <p class="question-progress">{progress}</p>
       <Why observation={observation} question={question} />
     </section>

@@ -1,6 +1,7 @@
 import { type ComponentChildren, createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
+import type { LookAlike } from '../../tree/look-alikes.ts'
 import type { Tree } from '../../tree/tree.ts'
 import type { SourceLedger } from '../../words/sources.ts'
 import type { Words } from '../../words/words.ts'
@@ -34,6 +35,10 @@ export interface Setting extends Speech {
   >
   /** The drawings that have arrived so far, by picture id. */
   readonly drawings: Readonly<Record<string, string>>
+  /** What callers mix up in this tree. */
+  readonly lookAlikes: readonly LookAlike[]
+  /** Where look-alikes stand beside a photo of one's own; null where no photo is taken. */
+  readonly photoPage: string | null
   readonly office: OfficePack | null
   readonly today: Date
 }

@@ -5,11 +5,11 @@ import '../style/fonts.css'
 import '../style/base.css'
 import '../style/question.css'
 import '../style/workbench.css'
-import { withWorkbenchWords } from './words.ts'
+import { withMoreWords } from '../opening/more-words.ts'
 import { Workbench } from './workbench.tsx'
 
 const page = document.getElementById('page')
 if (page !== null) {
   page.replaceChildren()
-  render(<Workbench {...withWorkbenchWords(catalogue, openers, words)} />, page)
+  render(<Workbench {...withMoreWords(catalogue, openers, words)} />, page)
 }

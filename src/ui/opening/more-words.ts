@@ -1,10 +1,10 @@
-import type { Catalogue, Openers, Texts } from '../opening/bundle.ts'
+import type { Catalogue, Openers, Texts } from './bundle.ts'
 
 /** Texts by language tag. */
 type ByTag = Readonly<Record<string, Texts>>
 
-/** Adds the words that the workbench alone says to those of every screen. */
-export function withWorkbenchWords(
+/** Adds the words that one page alone says to those of every screen. */
+export function withMoreWords(
   catalogue: Catalogue,
   openers: Openers,
   more: ByTag
@@ -27,5 +27,6 @@ export function withWorkbenchWords(
 
 const merged = (texts: Texts, more: Texts = {}): Texts => ({
   ...texts,
+  ...more,
   ui: { ...(texts.ui as Texts), ...(more.ui as Texts) }
 })
