@@ -1,6 +1,6 @@
 import { defineConfig, type Plugin } from 'vite'
 import { kioskEdition, kioskWorker } from './kiosk.config.ts'
-import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
+import { ASKED_MOST, type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
 const NAME = 'virtual:jarside'
@@ -10,15 +10,14 @@ function trees(): Plugin {
   let bundle: ReturnType<typeof browserBundle> | undefined
   return {
     name: 'jarside-trees',
-    // The tree is wanted next, whatever is chosen: asked for beside the script, not after it has run.
+    // Most ask about the first tree: it is asked for beside the script, not after that has run.
     transformIndexHtml: {
       order: 'post',
       handler: (_, { bundle: files }) =>
         Object.values(files ?? {})
           .filter(
             file =>
-              file.type === 'chunk' &&
-              /^\0virtual:jarside\/tree\/[^/]+$/.test(file.facadeModuleId ?? '')
+              file.type === 'chunk' && file.facadeModuleId === `\0${NAME}/tree/${ASKED_MOST[0]}`
           )
           .map(file => ({
             tag: 'link',

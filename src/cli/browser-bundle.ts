@@ -179,7 +179,16 @@ function drawingsIn(folder: string, ids: readonly string[]): Readonly<Record<str
 }
 
 /** What is asked about most stands first; the rest by name. */
-const ASKED_MOST = ['kombucha-jar', 'kombucha-bottle', 'kombucha-culture', 'brined-vegetables']
+export const ASKED_MOST = [
+  'kombucha-jar',
+  'kombucha-bottle',
+  'kombucha-culture',
+  'brined-vegetables',
+  'sourdough-starter',
+  'milk-and-water-kefir',
+  'vinegar-mother',
+  'outside-this-tool'
+]
 const inOrder = (trees: readonly Tree[]): readonly Tree[] => {
   const place = ({ id }: Tree) => {
     const at = ASKED_MOST.indexOf(id)

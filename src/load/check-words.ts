@@ -46,6 +46,8 @@ function optionalTexts(
   keys: readonly string[],
   { verdicts, trees }: Project
 ): readonly string[] {
+  // A drawing may be described before any question shows it.
+  if (stem === 'pictures') return keys
   if (stem === 'observations') {
     return [...wanted.keys()].map(key => key.replace(/\.label$/, '.hint'))
   }

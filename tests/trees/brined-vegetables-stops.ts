@@ -86,6 +86,13 @@ const OTHERS: readonly Row[] = [
   ])
 ]
 
+/** Of somebody who ate press cake and is unwell in any way. */
+const pressCake = (sign: string) => ({
+  ...kind('press-cake-tempeh'),
+  ...person(sign),
+  'press-cake-eaters': { 'unwell-after-press-cake': 'yes' as const }
+})
+
 /** Section 1 and the settled questions: people, canned jars, oil, lids. */
 const STOPS: readonly Row[] = [
   ...sharing(emergency, 'canada-botulism, wsu-botulism', [
@@ -93,8 +100,8 @@ const STOPS: readonly Row[] = [
   ]),
   ...sharing(emergency, caution, [['S2', 'glass in the eye', person('deep-cut-or-eye')]]),
   ...sharing({ person: 'emergency', use: 'never' }, 'poison-org-bongkrek', [
-    ['S15', 'ate press cake, an upset', { ...kind('press-cake-tempeh'), ...person('mild-upset') }],
-    ['S15', 'ate press cake, ill', { ...kind('press-cake-tempeh'), ...person('illness-signs') }]
+    ['S15', 'ate press cake, an upset', pressCake('mild-upset')],
+    ['S15', 'ate press cake, ill', pressCake('illness-signs')]
   ]),
   ...sharing({ person: 'poison-help', ...toxin }, 'poison-org-bongkrek', [
     ['S15', 'ate press cake, well', { ...kind('press-cake-tempeh'), ...person('someone-drank') }]

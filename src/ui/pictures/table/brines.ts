@@ -33,6 +33,20 @@ const clove =
     }<path fill="${TINT.white}" d="M-12-2Q-9-11-3-15Q-8-7-9 0z"/></g>`
   }
 
+/** A cabbage leaf under brine: fine dark dots inside its rib and along its veins, under the skin. */
+const leafWithSpecks: Layer = () => {
+  const leaf = 'M80 24Q128 40 130 84 126 124 80 138 34 124 30 84 32 40 80 24z'
+  const rib = 'M74 136Q72 84 79 30H82Q90 84 88 136z'
+  const veins = 'M76 108Q58 98 42 98M76 82Q58 70 44 66M86 108Q104 98 118 98M86 82Q104 70 116 66'
+  const dots = spotsOf([
+    80, 124, 1.9, 78, 114, 1.6, 83, 106, 2, 79, 97, 1.7, 84, 90, 1.5, 80, 81, 1.9, 83, 72, 1.6, 80,
+    62, 1.7, 82, 52, 1.4, 66, 101, 1.5, 56, 98, 1.3, 64, 75, 1.5, 54, 69, 1.3, 96, 102, 1.5, 106,
+    98, 1.3, 97, 75, 1.5, 108, 69, 1.3
+  ])
+  const specks = dots.map(([x, y, r]) => `<circle cx="${x}" cy="${y}" r="${r}"/>`).join('')
+  return `<path fill="${TINT.leaf}" stroke="${TINT.leafDark}" d="${leaf}"/><path fill="${TINT.white}" stroke="${TINT.leafDark}" stroke-width="1.5" d="${rib}"/><path stroke="${TINT.leafDark}" stroke-width="2" d="${veins}"/><g fill="#4A3A22">${specks}</g>`
+}
+
 /** What may lie on brine, from above. */
 export const BRINES: Record<string, Layer> = {
   'brine-clear': mouth(
@@ -102,6 +116,16 @@ export const BRINES: Record<string, Layer> = {
     uprightsIn([110, 46], 9, '#7C2238', 3)
   ),
   'brine-pink-patches': vegetables(pink(58, 62, 20), pink(106, 90, 18), pink(62, 114, 11)),
+  'brine-metallic-green': mouth(
+    '#BFD3B4',
+    ...spotsOf([56, 60, 22, 104, 84, 25, 60, 112, 17]).flatMap(([x, y, r]) => [
+      blots([x, y, r], '#1E5E52', 0.04),
+      blots([x, y, r - 3], '#46A98F', 0.04),
+      blots([x, y, r - 9], '#8FD3B8', 0.08)
+    ]),
+    LIGHT
+  ),
+  'specks-in-rib': mouth(TINT.brineClear, leafWithSpecks, LIGHT),
   'garlic-blue': mouth(
     TINT.brineClear,
     clove([54, 62], -0.5, true),
