@@ -68,16 +68,24 @@ export function LookAlikes({
             <a href={`./#/${screens.tag}`}>{words.t('ui:look-alikes.to-questions')}</a>
           </p>
           <nav class="look-alikes-list" aria-label={words.t('ui:look-alikes.all')}>
-            {pairs.map(({ id }) => (
+            {pairs.map(({ id, one, other }) => (
               <button
                 key={id}
                 type="button"
-                class="quiet"
                 data-choose-pair={id}
                 aria-current={id === chosen ? 'true' : undefined}
                 onClick={() => setChosen(id)}
               >
-                {words.t(`look-alikes:${id}.title`)}
+                {[one.above, other.above].map(picture => (
+                  <span
+                    key={picture}
+                    class="look-alikes-small"
+                    aria-hidden="true"
+                    // The project's own file, checked at build.
+                    dangerouslySetInnerHTML={{ __html: drawings[picture] ?? '' }}
+                  />
+                ))}
+                <span class="look-alikes-name">{words.t(`look-alikes:${id}.title`)}</span>
               </button>
             ))}
           </nav>

@@ -118,6 +118,7 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
         notice={failed ? 'ui:not-loaded' : unknown ? 'ui:no-such-tree' : null}
         office={office}
         today={today}
+        lookAlikes={PHOTO_PAGE}
         onChoose={go}
         onLeave={withdrawn === null ? null : () => go(null)}
       />

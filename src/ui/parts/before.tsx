@@ -20,6 +20,7 @@ export function Before({
   quiet,
   office,
   today,
+  lookAlikes,
   onChoose,
   onLeave = null
 }: {
@@ -35,6 +36,8 @@ export function Before({
   quiet: boolean
   office: OfficePack | null
   today: Date
+  /** Where look-alikes stand side by side; left out where no other page is opened. */
+  lookAlikes?: string
   onChoose: (tree: string) => void
   /** Back to what stands before the choice, where anything does. */
   onLeave?: (() => void) | null
@@ -62,6 +65,7 @@ export function Before({
               trees={trees}
               notice={notice && words.t(notice)}
               quiet={quiet}
+              lookAlikes={lookAlikes}
               onChoose={onChoose}
             />
           )}

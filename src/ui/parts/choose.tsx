@@ -12,11 +12,14 @@ export function Choose({
   trees,
   notice,
   quiet,
+  lookAlikes,
   onChoose
 }: {
   trees: readonly Choice[]
   notice: string | null
   quiet: boolean
+  /** Where look-alikes stand side by side; left out where no other page is opened. */
+  lookAlikes?: string | undefined
   onChoose: (tree: string) => void
 }) {
   const { words } = useSpeech()
@@ -55,6 +58,11 @@ export function Choose({
           <p class="card-hint">
             <Text k="ui:something-else-how" />
           </p>
+          {lookAlikes !== undefined && (
+            <p class="card-hint">
+              <a href={`${lookAlikes}#lang=${words.tag}`}>{words.t('ui:look-alikes.see-all')}</a>
+            </p>
+          )}
         </div>
       </div>
     </section>

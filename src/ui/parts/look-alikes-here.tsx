@@ -11,10 +11,11 @@ export function LookAlikesHere({ observation }: { observation: string }) {
     <details class="look-alikes-here">
       <summary>{words.t('ui:look-alikes.open')}</summary>
       {pairs.map(pair => (
-        <section key={pair.id}>
-          <h2>{words.t(`look-alikes:${pair.id}.title`)}</h2>
+        // One pair at a time: opening another folds it.
+        <details key={pair.id} name="look-alike" open={pair === pairs[0]}>
+          <summary>{words.t(`look-alikes:${pair.id}.title`)}</summary>
           <LookAlike pair={pair} drawings={drawings} />
-        </section>
+        </details>
       ))}
       <LookAlikesNever />
       {photoPage !== null && (

@@ -24,6 +24,11 @@ const lens = (x: number, wide: number, deep: number) =>
     ),
     gleam(89, x - wide * 0.66, x + wide * 0.3, 5)
   )
+const HAIRS = [
+  stand({ x: 56, y: 89, width: 64, height: 46 }),
+  stand({ x: 112, y: 89, width: 48, height: 32 }, MOLD.green)
+]
+const filmYeast = ridges(90, { from: WALLS[0], to: WALLS[1], height: 4.5, thick: 4 })
 const dome = (x: number, wide: number, high: number) =>
   all(
     shape(`M${x - wide} 90q0-${high} ${wide}-${high}t${wide} ${high}z`, '#E9D8B0'),
@@ -39,13 +44,8 @@ const flake = (x: number, y: number, tilt: number) =>
 
 /** The same things from the side, with a light: what stands up and what lies flat. */
 export const SIDES: Record<string, Layer> = {
-  'side-hairs-or-powder': near(
-    94,
-    TINT.tea,
-    film(88, 100),
-    stand({ x: 56, y: 89, width: 64, height: 46 }),
-    stand({ x: 112, y: 89, width: 48, height: 32 }, MOLD.green)
-  ),
+  'side-hairs-or-powder': near(94, TINT.tea, film(88, 100), ...HAIRS),
+  'side-brine-fuzz': near(89, TINT.brine, ...HAIRS),
   'side-early-mold': near(
     94,
     TINT.tea,
@@ -89,13 +89,14 @@ export const SIDES: Record<string, Layer> = {
   'side-film-yeast': near(
     92,
     TINT.tea,
-    ridges(90, { from: WALLS[0], to: WALLS[1], height: 4.5, thick: 4 }),
+    filmYeast,
     flake(34, 108, 3),
     flake(72, 120, 4),
     flake(108, 106, 4),
     flake(52, 138, 3),
     flake(118, 134, 2)
   ),
+  'side-brine-film': near(92, TINT.brine, filmYeast),
   'side-pellicle': near(
     88,
     TINT.tea,
