@@ -9,12 +9,16 @@ import { type Said, say } from '../../words/say.ts'
 import { Alarms } from '../parts/alarms.tsx'
 import { Calls } from '../parts/calls.tsx'
 import { Emergency } from '../parts/emergency.tsx'
+import { FollowUps } from '../parts/follow-ups.tsx'
+import { LookAlike, LookAlikesNever } from '../parts/look-alike.tsx'
+import { LookAlikesHere } from '../parts/look-alikes-here.tsx'
 import { Outcome } from '../parts/outcome.tsx'
 import type { Setting } from '../parts/setting.tsx'
 import { VerdictCard } from '../parts/verdict-card.tsx'
 import { played, playedUntil } from './played.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
 
+const MOLDY: Answers = { 'surface-texture': 'dry-fuzzy' }
 const ILL: Answers = { 'people-signs': { 'illness-signs': 'yes', 'someone-drank': 'yes' } }
 const BULGING: Answers = { 'container-signs': { 'lid-bulging-or-hissing': 'yes' } }
 const EMERGENCY_TOLD: Answers = { 'people-signs': { 'severe-symptoms': 'yes' } }
@@ -52,11 +56,11 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
       ['outcome'],
       [
         outcome('an ordinary jar', {}),
-        outcome('a moldy jar', { 'surface-texture': 'dry-fuzzy' }),
+        outcome('a moldy jar', MOLDY),
         outcome('wait and look again', { 'surface-texture': 'unsure', 'side-light': 'unsure' }),
         outcome('a person who is ill', ILL),
         outcome('a jar under pressure', BULGING),
-        outcome('a person and a moldy jar', { ...ILL, 'surface-texture': 'dry-fuzzy' }),
+        outcome('a person and a moldy jar', { ...ILL, ...MOLDY }),
         {
           ...outcome('review overdue', {}),
           show: (
@@ -64,6 +68,32 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
           )
         }
       ]
+    ),
+    ...together(
+      ['follow-ups'],
+      [
+        { name: 'after mold', show: <FollowUps said={saidOf(setting, MOLDY)} beside={null} /> },
+        {
+          name: 'after an ordinary jar',
+          show: <FollowUps said={saidOf(setting, {})} beside={null} />
+        }
+      ]
+    ),
+    ...together(
+      ['look-alike'],
+      setting.lookAlikes.map(pair => ({
+        name: pair.id,
+        show: (
+          <>
+            <LookAlike pair={pair} drawings={setting.drawings} />
+            <LookAlikesNever />
+          </>
+        )
+      }))
+    ),
+    ...together(
+      ['look-alikes-here'],
+      [{ name: 'at the surface', show: <LookAlikesHere observation="surface-texture" /> }]
     ),
     ...together(
       ['calls', 'phone'],

@@ -77,8 +77,7 @@ const FUZZ = [
   'brine-fuzz',
   'brine-dark-centers',
   'dough-fuzz',
-  'kefir-fuzz',
-  'yogurt-fuzz'
+  'kefir-fuzz'
 ]
 const DULL = [
   'flat-wrinkled-film',

@@ -104,14 +104,6 @@ export const MILK: Record<string, Layer> = {
       '#8F7A4C'
     )
   ),
-  'yogurt-fuzz': mouth(
-    TINT.milk,
-    stroke(round(CENTER, 58), TINT.milkDark, 2.5),
-    blots([60, 64, 24, 102, 96, 26, 62, 112, 14], '#D9C6A0', 0.1),
-    tuft([60, 64], 19, MOLD.gray),
-    tuft([102, 96], 22, MOLD.green),
-    tuft([62, 112], 11)
-  ),
   'water-kefir-grains': section(
     below(46, '#E3CF9C'),
     gleam(47),
