@@ -70,6 +70,15 @@ describe('the sheet', () => {
     expect(await page.locator('.screen').isVisible()).toBe(false)
   })
 
+  test('has patterns of its own: those of the hidden screen would leave its edges blank', async () => {
+    const { page } = await visit()
+    await play(page, JARS['somebody-ill'] ?? {})
+    await toPrint(page)
+    const ids = await page.locator('pattern').evaluateAll(all => all.map(({ id }) => id))
+    expect(ids.length).toBeGreaterThan(1)
+    expect(new Set(ids).size).toBe(ids.length)
+  })
+
   test('is not there on a screen, neither before it is printed nor after', async () => {
     const { page } = await visit()
     await play(page, JARS['white-fuzz'] ?? {})

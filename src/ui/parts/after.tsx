@@ -15,6 +15,7 @@ export function After({
 }) {
   const { words, tree } = useSetting()
   const [open, setOpen] = useState<string | null>(null)
+  if (tree.after.length === 0) return null
   return (
     <section class="after">
       <h2>{words.t('ui:find-the-cause')}</h2>

@@ -76,14 +76,16 @@ const RECEIVER =
 export function Edge({
   verdict,
   track,
-  signal
+  signal,
+  onPaper
 }: {
   verdict: string
   track: 'person' | 'container' | 'batch'
   signal: Signal
+  onPaper: boolean
 }) {
-  // Patterns are found by id, and several cards can stand in one page.
-  const id = useId()
+  // Patterns are found by id. The printed sheet is drawn apart from the screen, and counts from one again.
+  const id = `${onPaper ? 'paper' : 'screen'}-${useId()}`
   if (track === 'person') {
     return (
       <span class={`edge edge-${signal}`} aria-hidden="true">

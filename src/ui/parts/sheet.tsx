@@ -59,6 +59,7 @@ export function Sheet({
       <Head />
       <div class="sheet-top">
         <VerdictCard
+          onPaper
           verdict={{ ...first, why: null }}
           beside={beside?.verdicts[0]}
           heading={text => <h1>{text}</h1>}
@@ -79,6 +80,7 @@ export function Sheet({
       {rest.map((verdict, at) => (
         <VerdictCard
           key={verdict.id}
+          onPaper
           verdict={{ ...verdict, why: null }}
           beside={beside?.verdicts[at + 1]}
           heading={text => <h2>{text}</h2>}

@@ -8,6 +8,7 @@ export function VerdictCard({
   verdict,
   beside,
   heading,
+  onPaper = false,
   children
 }: {
   verdict: SaidVerdict
@@ -15,12 +16,14 @@ export function VerdictCard({
   beside?: SaidVerdict | undefined
   /** The heading element, so that the first card can take the focus. */
   heading: (text: ComponentChildren) => ComponentChildren
+  /** On the printed sheet, beside the same card on the screen. */
+  onPaper?: boolean
   children?: ComponentChildren
 }) {
   const { id, track, signal, signalWord, name, message, why } = verdict
   return (
     <article class={`verdict verdict-${signal}`} data-verdict={id} data-track={track}>
-      <Edge verdict={id} track={track} signal={signal} />
+      <Edge verdict={id} track={track} signal={signal} onPaper={onPaper} />
       <div class="verdict-body">
         <p class="verdict-name">
           {signalWord !== null && <span class={`signal signal-${signal}`}>{signalWord}</span>}
