@@ -192,6 +192,18 @@ export const VEGETABLE_STATEMENTS: readonly Statement[] = [
       { use: 'not-yet', says: ['young-ferment'] }
     ]
   ]),
+  ...stated('gill-2024', 'not noted', [
+    [
+      'in cold sour kimchi germs hardly die off in eight weeks',
+      { ...coldKimchi, ...acid(4.1, 27) },
+      { ...growing, says: ['sour-cold-kimchi', 'four-cold-weeks'] }
+    ],
+    [
+      'sour kimchi from the cold may carry germs at any age',
+      { ...coldKimchi, ...acid(4.1, 28) },
+      { ...fine, says: ['sour-cold-kimchi'], leavesOut: ['four-cold-weeks'] }
+    ]
+  ]),
   ...stated('park-2015', 'journal', [
     [
       'kimchi put straight in the cold barely turns sour in three weeks',

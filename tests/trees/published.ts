@@ -14,6 +14,7 @@ export const PUBLISHERS = {
   'state or local government': /^(New York State|City of)/,
   'government abroad': /^(Niagara|Queensland|New Zealand|NSW|Government of Canada|Canadian)/,
   'poison center or hospital': /Poison Center$|Hospital$/,
+  'not noted': /^$/,
   news: /^(HuffPost|Food Safety News)$/
 } as const
 export type Publisher = keyof typeof PUBLISHERS
