@@ -44,7 +44,8 @@ describe.each(shipped)('the machine of $id agrees with the walk', tree => {
         same(tree, actor.getSnapshot(), walk(tree, answers))
       }
     }
-    expect(paths.length).toBeGreaterThan(10)
+    // The smallest tree has nine questions, and ends as well.
+    expect(paths.length).toBeGreaterThan(Object.keys(tree.questions).length / 2)
   })
 
   test('along every transition out of every state that xstate/graph finds', () => {

@@ -23,9 +23,13 @@ interface Opened {
   readonly evaluate: Awaited<ReturnType<typeof openInEngine>>
 }
 
-async function opened(tree: Tree, mostRows?: number): Promise<readonly Opened[]> {
+async function opened(
+  tree: Tree,
+  mostRows?: number,
+  lenses = lensesOf(tree)
+): Promise<readonly Opened[]> {
   const all: Opened[] = []
-  for (const lens of lensesOf(tree)) {
+  for (const lens of lenses) {
     const tables = tablesOf(tree, lens, mostRows)
     const evaluate = await openInEngine(dmnOf(tree, tables, {}), { remember: true })
     all.push({ lens, tables, evaluate })
@@ -58,6 +62,9 @@ function disagreements(tree: Tree, all: readonly Opened[], answers: Answers): re
   })
 }
 
+const [, ...otherTrees] = await shippedTrees()
+const OF_OTHERS = Number(process.env.JARSIDE_SETS_OF_OTHERS ?? 200)
+
 describe('an engine from outside reads the tables as walk() reads the tree', () => {
   let tree: Tree
   let all: readonly Opened[]
@@ -82,6 +89,17 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
     // Sets that all came to the same would show little.
     expect(seen.size).toBeGreaterThanOrEqual(7)
     expect(Math.min(...seen.values())).toBeGreaterThan(4)
+  })
+
+  // Of the other trees what is said of people, container, batch and use; all notes: see bench/README.md.
+  test.each(otherTrees)(`on ${OF_OTHERS} random sets of answers of $id`, async other => {
+    const lenses = lensesOf(other).filter(lens => typeof lens !== 'object')
+    const tracks = await opened(other, undefined, lenses)
+    const next = numbersFrom(8)
+    for (let i = 0; i < OF_OTHERS; i++) {
+      const answers = randomAnswers(other, next)
+      expect(disagreements(other, tracks, answers), JSON.stringify(answers)).toEqual([])
+    }
   })
 
   test('on both sides of every limit of every measure, with each instrument', () => {
