@@ -1,13 +1,25 @@
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { meter, narrowStrip, type Row, sharing, wideStrip } from './kombucha-jar-rows.ts'
-import { kind, time, unmeasured, water } from './milk-and-water-kefir-told.ts'
-import { again, caution, discard, fine, growing, practice, wait } from './told.ts'
+import { kind, milk, signs, time, unmeasured, water } from './milk-and-water-kefir-told.ts'
+import {
+  again,
+  caution,
+  discard,
+  fine,
+  growing,
+  growth,
+  practice,
+  specialist,
+  wait
+} from './told.ts'
 
 const acid = (ph: Answer, span: string): Answers => ({ 'kefir-ph': ph, ...time(span) })
 const first = 'under-one-day'
 const second = 'one-to-two-days'
 const third = 'two-to-three-days'
 const later = 'over-three-days'
+const still: Answers = { 'kefir-progress': 'no-change' }
+const changed: Answers = { 'kefir-progress': 'changed' }
 const haccp = 'Kefir HACCP summary, believed Utah State; 4.6 by 48 hours: own caution'
 
 /** pH 4.6 by 48 hours and 5.0 at 24 hours, on both sides, by each instrument. */
@@ -90,5 +102,36 @@ const UNMEASURED: readonly Row[] = [
   ])
 ]
 
+/** A reading beside what is seen: acid counts for more than thickness, never for more than a fault. */
+const READING_AND_LOOK: readonly Row[] = [
+  ...sharing(fine, haccp, [
+    ['4.1', 'sour enough, and no change seen', { ...acid(meter(4.55), second), ...still }]
+  ]),
+  ...sharing(discard, haccp, [
+    ['4.1', 'not sour by meter, and changed', { ...acid(meter(4.7), third), ...changed }],
+    [
+      '4.1',
+      'water kefir still sweet on the third day',
+      water({ ...acid(meter(4.7), third), ...still })
+    ]
+  ]),
+  ...sharing(discard, practice, [
+    ['4.2.9', 'sour enough, and putrid', { ...acid(meter(3.5), second), ...signs('putrid') }]
+  ]),
+  ...sharing({ batch: 'yeast-strands', use: 'not-yet' }, caution, [
+    [
+      '4.2.3',
+      'a film, and nobody measured',
+      {
+        ...unmeasured(second, 'changed'),
+        ...growth('flat-film')
+      }
+    ]
+  ]),
+  ...sharing(specialist, caution, [
+    ['4.1', 'raw milk kefir, sour enough', { ...acid(meter(3.5), second), ...milk('raw-milk') }]
+  ])
+]
+
 /** Limits of acid and time on both sides. */
-export const KEFIR_LIMITS: readonly Row[] = [...BY_INSTRUMENT, ...UNMEASURED]
+export const KEFIR_LIMITS: readonly Row[] = [...BY_INSTRUMENT, ...UNMEASURED, ...READING_AND_LOOK]

@@ -216,12 +216,64 @@ const VESSELS: readonly Row[] = [
   ])
 ]
 
+/** Kinds that share a sign and not its verdict, and the kind that nobody knows. */
+const KINDS: readonly Row[] = [
+  ...sharing(discard, caution, [
+    [
+      '4.2.3',
+      'flat folds on yogurt from the side',
+      yogurt({
+        ...growth('unsure'),
+        'growth-from-the-side': 'flat-ridges'
+      })
+    ],
+    ['4.2.3', 'a flat film on an unknown kind', { ...kind('unsure'), ...growth('flat-film') }],
+    ['4.2.11', 'yogurt smells of solvent', yogurt(signs('solvent'))],
+    [
+      '4.2.12',
+      'bubbles in yogurt set in its time',
+      yogurt({ ...set('set-in-time'), ...signs('gas') })
+    ],
+    [
+      '4.2.13',
+      'yogurt set in time and left out',
+      yogurt({
+        ...set('set-in-time'),
+        ...milk('left-out-too-long')
+      })
+    ]
+  ]),
+  ...sharing(wait, practice, [['4.2.10', 'yogurt smells of egg', yogurt(signs('egg'))]]),
+  ...sharing(thick, practice, [['4.2.7', 'stringy yogurt', yogurt(signs('stringy'))]]),
+  ...sharing({ use: 'not-yet' }, caution, [
+    ['4.2.12', 'unsure whether yogurt has bubbles', yogurt(doubt('kefir-signs')('gas'))],
+    ['4.3', 'unsure whether a bottle gushed', bottle(vesselInDoubt('gushes-or-rock-hard'))],
+    ['4.3', 'unsure how long it was closed', bottle(vesselInDoubt('closed-too-long'))],
+    ['4.3', 'unsure whether the glass is weak', bottle(vesselInDoubt('weak-bottle'))]
+  ]),
+  ...sharing({ ...discard, person: 'poison-help' }, caution, [
+    [
+      '4.2.4',
+      'somebody at higher risk had some of a pink one',
+      { ...pink, ...person('at-risk-drank') }
+    ]
+  ]),
+  ...sharing({ ...hazard, batch: 'likely-mold' }, caution, [
+    [
+      '4.3',
+      'a bulging bottle with fuzz in it',
+      bottle({ ...vessel('lid-bulging-or-hissing'), ...growth('dry-fuzzy') })
+    ]
+  ])
+]
+
 /** Everything that the sheet says of kefir and yogurt, and what holds for every ferment. */
 export const KEFIR_ROWS: readonly Row[] = [
   ...LOOKS,
   ...SMELL_AND_FLOW,
   ...MILK,
   ...VESSELS,
+  ...KINDS,
   ...FUR_ROWS,
   ...PEOPLE_ROWS,
   ...VESSEL_ROWS

@@ -15,6 +15,7 @@ import {
 const kind = choice('outside-kind')
 const jar = sign('closed-jar-signs')
 const jarInDoubt = doubt('closed-jar-signs')
+const doubtful = doubt('press-cake-eaters')('unwell-after-press-cake')
 const unwell = sign('press-cake-eaters')('unwell-after-press-cake')
 
 const cdc = 'CDC, home-canned foods and botulism (copies)'
@@ -148,5 +149,45 @@ const EATERS: readonly Row[] = [
   ])
 ]
 
+/** What callers tell twice, or in two places that do not agree. */
+const TWICE: readonly Row[] = [
+  ...sharing(emergency, `any sign after press-cake: ${caution}`, [
+    [
+      '6.1',
+      'a mild upset, and press-cake tempeh named afterwards',
+      { ...kind('press-cake-tempeh'), ...person('mild-upset') }
+    ],
+    [
+      '6.1',
+      'keeps nothing down, and unsure of the press-cake',
+      { ...kind('press-cake-tempeh'), ...person('illness-signs'), ...doubtful }
+    ]
+  ]),
+  ...sharing({ ...toxin, person: 'poison-help' }, caution, [
+    ['1.5', 'a mild upset after garlic in oil', { ...kind('oil-or-tofu'), ...person('mild-upset') }]
+  ]),
+  ...sharing({ ...specialist, person: null, use: 'never' }, caution, [
+    [
+      '1.5',
+      'somebody at higher risk will have honey garlic',
+      { ...kind('honey-garlic'), ...person('at-risk-will-drink') }
+    ],
+    [
+      '6.1',
+      'somebody at higher risk will have tempeh',
+      { ...kind('tempeh-or-koji'), ...person('at-risk-will-drink') }
+    ]
+  ]),
+  ...sharing(sealedCare, caution, [
+    ['1.1', 'something else gushed', jar('spurted')],
+    [
+      '6.3',
+      'unsure whether another bottle burst',
+      { ...kind('fizzy-drink'), ...jarInDoubt('sibling-burst') }
+    ],
+    ['1.1', 'unsure whether something else is cracked', jarInDoubt('cracked-glass')]
+  ])
+]
+
 /** Foods that this tool does not judge, and the few of them that cannot wait. */
-export const OUTSIDE_ROWS: readonly Row[] = [...KINDS, ...JARS, ...EATERS]
+export const OUTSIDE_ROWS: readonly Row[] = [...KINDS, ...JARS, ...EATERS, ...TWICE]

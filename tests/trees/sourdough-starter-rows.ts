@@ -155,11 +155,47 @@ const DOUBTS: readonly Row[] = [
   ])
 ]
 
+/** Two things at once: the worse one counts. */
+const TOGETHER: readonly Row[] = [
+  ...sharing(discard, `${mixes}; ${friendship}`, [
+    ['3.10', 'slimy on day 3', { ...smell('slimy'), ...age(3) }],
+    ['3.9', 'hungry and rotten', smell('sharp-or-boozy', 'rotten')],
+    [
+      '3.15',
+      'milk left out, not soured, rises well',
+      { ...base('milk-not-soured'), ...rise('rises-predictably') }
+    ]
+  ]),
+  ...sharing({ ...pressure, ...discard }, caution, [
+    [
+      '3.14',
+      'a bulging lid on a rotten one',
+      { ...lid('lid-bulging-or-hissing'), ...smell('rotten') }
+    ]
+  ]),
+  ...sharing({ batch: 'quality-only', use: 'not-yet' }, practice, [
+    ['3.1', 'dark liquid on day 5', { ...color('dark-liquid'), ...age(5) }],
+    ['3.7', 'smells of nail polish on day 6', { ...smell('sharp-or-boozy'), ...age(6) }]
+  ]),
+  ...sharing({ use: 'not-yet' }, caution, [
+    ['3.8', 'unsure whether it smells of cheese', doubt('dough-smell')('cheese-or-vomit')],
+    ['3.9', 'unsure whether it smells musty', doubt('dough-smell')('musty')]
+  ]),
+  ...sharing({ ...discard, person: 'poison-help' }, caution, [
+    [
+      '3.15',
+      'somebody at higher risk ate some of an unsoured milk starter',
+      { ...base('milk-not-soured'), ...person('at-risk-drank') }
+    ]
+  ])
+]
+
 /** Everything that the sheet says of a starter, and the limits that hold for every ferment. */
 export const STARTER_ROWS: readonly Row[] = [
   ...SIGNS,
   ...VESSELS,
   ...DOUBTS,
+  ...TOGETHER,
   ...FUR_ROWS,
   ...PEOPLE_ROWS,
   ...VESSEL_ROWS

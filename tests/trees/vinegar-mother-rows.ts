@@ -133,6 +133,17 @@ const VESSELS: readonly Row[] = [
     ['5.10', 'unsure of the lid', doubt('container-signs')('lid-bulging-or-hissing')],
     ['5.10', 'unsure of the glass', doubt('container-signs')('cracked-glass')]
   ]),
+  ...sharing(pressure, caution, [
+    ['5.10', 'gas rises under a lid shut tight', { ...lid('tight-lid'), ...look('gas-bubbles') }]
+  ]),
+  ...sharing(wait, `${practice}; ${memory}`, [
+    ['5.6', 'still smells of nail polish', { ...smell('solvent'), ...again }],
+    ['5.7', 'still smells of wine', { ...smell('bread-or-wine'), ...again }]
+  ]),
+  ...sharing({ use: 'not-yet' }, caution, [
+    ['5.9', 'unsure whether flies are near', doubt('vinegar-look')('flies-outside')],
+    ['5.7', 'unsure whether it smells of wine', doubt('vinegar-smell')('bread-or-wine')]
+  ]),
   ...sharing({ ...mold, person: 'poison-help' }, caution, [
     [
       '5.4',
