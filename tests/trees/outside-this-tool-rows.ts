@@ -151,15 +151,23 @@ const EATERS: readonly Row[] = [
 
 /** What callers tell twice, or in two places that do not agree. */
 const TWICE: readonly Row[] = [
-  ...sharing(emergency, `any sign after press-cake: ${caution}`, [
+  ...sharing({ ...toxin, person: 'poison-help' }, caution, [
     [
       '6.1',
-      'a mild upset, and press-cake tempeh named afterwards',
+      'a mild upset in somebody who had no press-cake',
       { ...kind('press-cake-tempeh'), ...person('mild-upset') }
     ],
     [
       '6.1',
-      'keeps nothing down, and unsure of the press-cake',
+      'unsure whether an eater of press-cake is unwell',
+      { ...kind('press-cake-tempeh'), ...doubtful }
+    ]
+  ]),
+  // An emergency counts wherever it is told, so two doubts together cannot make one: the words do.
+  ...sharing({ ...toxin, person: 'doctor-today' }, caution, [
+    [
+      '6.1',
+      'keeps nothing down, and unsure whether it was the press-cake',
       { ...kind('press-cake-tempeh'), ...person('illness-signs'), ...doubtful }
     ]
   ]),
