@@ -1,4 +1,3 @@
-import type { Answers } from '../../src/tree/answers.ts'
 import {
   days,
   type Expected,
@@ -8,25 +7,30 @@ import {
   sharing,
   wideStrip
 } from './kombucha-jar-rows.ts'
+import {
+  caution,
+  choice,
+  discard,
+  fine,
+  hazard,
+  mold,
+  molds,
+  person,
+  practice,
+  pressure,
+  sign,
+  wait
+} from './told.ts'
 
-const seal = (sign: string): Answers => ({ 'bottle-signs': { [sign]: 'yes' } })
-const story = (sign: string): Answers => ({ 'bottle-story': { [sign]: 'yes' } })
-const growth = (answer: string): Answers => ({ 'bottle-growth': answer })
-const opened = (sign: string): Answers => ({ 'opened-bottle': { [sign]: 'yes' } })
-const person = (sign: string): Answers => ({ 'people-signs': { [sign]: 'yes' } })
+const seal = sign('bottle-signs')
+const story = sign('bottle-story')
+const growth = choice('bottle-growth')
+const opened = sign('opened-bottle')
 const percent = (low: number, reading: number, high: number) => ({ low, reading, high })
 
-const practice = 'common practice, no source'
-const caution = 'own caution, no source'
 const niagara = 'Niagara Region Public Health, Kombucha Best Practices'
 
-const fine: Expected = { person: null, container: null, batch: 'normal-growth', use: 'as-directed' }
 const notReady: Expected = { batch: 'normal-growth', use: 'not-yet' }
-const hazard: Expected = { container: 'pressure-hazard', use: 'never' }
-const pressure: Expected = { container: 'pressure-caution', use: 'not-yet' }
-const discard: Expected = { batch: 'discard-and-sanitize', use: 'never' }
-const mold: Expected = { batch: 'likely-mold', use: 'never' }
-const wait: Expected = { batch: 'wait-and-recheck', use: 'not-yet' }
 
 /** The rows on bottles: sheet section 5, alcohol from 4, limits on both sides. */
 export const BOTTLE_ROWS: readonly Row[] = [
@@ -68,7 +72,7 @@ export const BOTTLE_ROWS: readonly Row[] = [
     ['5.11', 'pressure surely above what it bears', { 'bottle-pressure': percent(110, 150, 200) }],
     ['5.11', 'pressure that may be above it', { 'bottle-pressure': percent(20, 60, 130) }]
   ]),
-  ...sharing(mold, 'USDA FSIS, Molds on food (copy)', [
+  ...sharing(mold, molds, [
     ['5.16', 'fuzz in the neck', growth('fuzz')],
     ['5.16', 'fuzz on floating fruit', growth('fuzz-on-fruit')]
   ]),

@@ -1,4 +1,3 @@
-import type { Answers } from '../../src/tree/answers.ts'
 import {
   type Expected,
   meter,
@@ -7,15 +6,12 @@ import {
   sharing,
   wideStrip
 } from './kombucha-jar-rows.ts'
+import { caution, choice, discard, mold, molds, person, practice, sign } from './told.ts'
 
-const kind = (answer: string): Answers => ({ 'culture-kind': answer })
-const sign = (one: string): Answers => ({ 'culture-signs': { [one]: 'yes' } })
-const surface = (answer: string): Answers => ({ 'surface-texture': answer })
-const smell = (one: string): Answers => ({ 'smell-and-liquid': { [one]: 'yes' } })
-const person = (one: string): Answers => ({ 'people-signs': { [one]: 'yes' } })
-
-const practice = 'common practice, no source'
-const caution = 'own caution, no source'
+const kind = choice('culture-kind')
+const signs = sign('culture-signs')
+const surface = choice('surface-texture')
+const smell = sign('smell-and-liquid')
 
 const begin: Expected = {
   person: null,
@@ -25,8 +21,6 @@ const begin: Expected = {
 }
 const notYet: Expected = { use: 'not-yet' }
 const never: Expected = { use: 'never' }
-const discard: Expected = { batch: 'discard-and-sanitize', use: 'never' }
-const mold: Expected = { batch: 'likely-mold', use: 'never' }
 
 /** The rows on cultures and starters: sheet section 6, mold and vessels from 2 and 1. */
 export const CULTURE_ROWS: readonly Row[] = [
@@ -66,19 +60,19 @@ export const CULTURE_ROWS: readonly Row[] = [
   ]),
   ...sharing(discard, practice, [
     ['6.17', 'grown from sweet tea alone', kind('sweet-tea-alone')],
-    ['6.7', 'dried up and long left alone', sign('dried-up')],
-    ['2.31', 'insects inside', sign('insects-inside')],
-    ['1.24', 'kept in bare metal', sign('bare-metal-vessel')],
+    ['6.7', 'dried up and long left alone', signs('dried-up')],
+    ['2.31', 'insects inside', signs('insects-inside')],
+    ['1.24', 'kept in bare metal', signs('bare-metal-vessel')],
     ['2.28', 'falling apart', surface('falling-apart')],
     ['2.48', 'smells rotten', smell('putrid')],
     ['2.33', 'ropy liquid', smell('ropy-liquid')]
   ]),
   ...sharing(discard, 'FDA CPG 525.825: harmless, discarded for quality', [
-    ['2.32', 'vinegar eels', sign('tiny-eels')]
+    ['2.32', 'vinegar eels', signs('tiny-eels')]
   ]),
-  ...sharing(discard, caution, [['7.14', 'beside a moldy jar', sign('near-mold')]]),
-  ...sharing(mold, 'USDA FSIS, Molds on food (copy); Niagara Region', [
-    ['6.8', 'mold anywhere in the jar', sign('mold-anywhere')],
+  ...sharing(discard, caution, [['7.14', 'beside a moldy jar', signs('near-mold')]]),
+  ...sharing(mold, `${molds}; Niagara Region`, [
+    ['6.8', 'mold anywhere in the jar', signs('mold-anywhere')],
     ['2.19', 'white fuzz', surface('dry-fuzzy')],
     ['2.18', 'powder', surface('chalky-powder')]
   ]),
