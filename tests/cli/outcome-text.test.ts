@@ -18,7 +18,7 @@ describe('an outcome is told in the order in which it is needed', () => {
       'Clean up',
       'Start again'
     ]
-    const later = ['Who must not drink it', 'When to get medical help']
+    const later = ['Who must not have any', 'When to get medical help']
     const last = ['Who to call', 'Sources', 'Edition 1', 'Draft']
     const found = [...titles, ...later, ...last].map(title => output.indexOf(title))
 
