@@ -2,8 +2,7 @@ import type { Page } from 'playwright-core'
 import type { Jar } from '../../.ci/jars.mjs'
 
 export const TREE = 'kombucha-jar'
-const MEASURES = ['jar-ph', 'day']
-const MOST_SCREENS = 14
+const MOST_SCREENS = 18
 
 /** The observation that the screen asks for; null at the outcome. */
 export async function askedOn(page: Page): Promise<string | null> {
@@ -12,8 +11,8 @@ export async function askedOn(page: Page): Promise<string | null> {
 }
 
 /** Chooses the ferment and waits for the first question. */
-export async function begin(page: Page): Promise<void> {
-  await page.locator(`[data-tree="${TREE}"]`).click()
+export async function begin(page: Page, tree = TREE): Promise<void> {
+  await page.locator(`[data-tree="${tree}"]`).click()
   await page.locator('.question').waitFor()
 }
 
@@ -62,8 +61,8 @@ export async function answer(
     await question.locator(`[data-answer="${told}"]`).click()
     return
   }
-  if (MEASURES.includes(observation)) {
-    const [reading = '', instrument] = told
+  const [reading = '', instrument] = told
+  if (/^\d/.test(reading)) {
     if (instrument !== undefined) await question.locator(`input[value="${instrument}"]`).check()
     await page.locator(`#measure-${observation}`).fill(reading)
     await question.locator('[type="submit"]').click()

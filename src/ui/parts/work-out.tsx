@@ -38,7 +38,7 @@ export function WorkOut({
         if (faulty.size === 0) onInputs(full)
       }}
     >
-      <h3>{words.t(canBeRead ? 'ui:worked-out.heading' : 'ui:worked-out.only')}</h3>
+      <h2>{words.t(canBeRead ? 'ui:worked-out.heading' : 'ui:worked-out.only')}</h2>
       <p>{words.t('ui:worked-out.how')}</p>
       {inputs.map(id => (
         <InputField
