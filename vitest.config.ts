@@ -21,8 +21,8 @@ export default defineConfig({
           globalSetup: ['tests/browser/serve.ts'],
           testTimeout,
           hookTimeout: testTimeout,
-          // One browser at a time, and none beside the unit tests: it needs a core of its own.
-          fileParallelism: false,
+          // Two browsers at a time, one a core, and none beside the unit tests.
+          maxWorkers: 2,
           sequence: { groupOrder: 1 }
         }
       }

@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact'
 import { askKey } from '../../words/ask-key.ts'
-import { LookAlikesHere } from './look-alikes-here.tsx'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
@@ -35,7 +34,6 @@ export function QuestionFrame({
         </p>
       )}
       {children}
-      <LookAlikesHere observation={observation} />
       <p class="question-progress">{progress}</p>
       <Why observation={observation} question={question} />
     </section>

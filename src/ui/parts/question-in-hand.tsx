@@ -1,6 +1,7 @@
 import { alarmsOf } from '../../words/alarms.ts'
 import { Alarms } from './alarms.tsx'
 import { Answers } from './answers.tsx'
+import { LookAlikesHere } from './look-alikes-here.tsx'
 import { progressText } from './progress-text.ts'
 import { QuestionFrame } from './question-frame.tsx'
 import { useSetting } from './setting.tsx'
@@ -28,6 +29,7 @@ export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boole
           onAnswer={told => walk.answer(question.id, told)}
           onInputs={inputs => walk.workOut(question.id, inputs)}
         />
+        <LookAlikesHere observation={question.id} />
       </QuestionFrame>
     </>
   )
