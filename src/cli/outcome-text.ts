@@ -1,5 +1,5 @@
 import type { Report } from '../office/report.ts'
-import { outcomeLines } from '../words/outcome-lines.ts'
+import { outcomeLines, section } from '../words/outcome-lines.ts'
 import { say } from '../words/say.ts'
 import { footText } from './call-text.ts'
 import type { Making } from './making.ts'
@@ -10,5 +10,16 @@ export function outcomeText(report: Report, making: Making): string[] {
   const { words, paint, sources } = making
   const said = say(report, words, sources)
   const foot = said.emergency ? [] : [footText(making)]
-  return [...outcomeLines(said, words, paint), '', ...foot, ...standingText(report, making)]
+  const asked = section(
+    paint,
+    words.t('ui:follow-ups.title'),
+    said.followUps.map(({ ask, answer }) => `- ${ask} ${answer}`)
+  )
+  return [
+    ...outcomeLines(said, words, paint),
+    ...asked,
+    '',
+    ...foot,
+    ...standingText(report, making)
+  ]
 }

@@ -54,6 +54,12 @@ export function reportJson(report: WalkReport, words: Words, sources: Loaded['so
         manner: advice?.manner ?? 'plain'
       }),
     cautions: CAUTIONS.map(caution => cautionText(words, tree.id, caution)),
+    followUps: (advice?.followUps ?? []).map(({ id, because }) => ({
+      id,
+      ask: words.t(`follow-ups:${id}.ask`),
+      answer: words.t(`follow-ups:${id}.answer`),
+      because
+    })),
     recheck: advice?.recheck ?? null,
     sources: citedBy(report, sources).map(({ id, title, publisher, year, address }) => ({
       id,

@@ -19,7 +19,7 @@ describe('an outcome is told in the order in which it is needed', () => {
       'Start again'
     ]
     const later = ['Who must not have any', 'When to get medical help']
-    const last = ['Who to call', 'Sources', 'Edition 1', 'Draft']
+    const last = ['Who to call', 'Sources', 'But what about', 'Edition 1', 'Draft']
     const found = [...titles, ...later, ...last].map(title => output.indexOf(title))
 
     expect(found).not.toContain(-1)

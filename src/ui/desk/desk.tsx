@@ -42,6 +42,8 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
     const read: Setting = {
       ...english,
       numbered: true,
+      // A caller may have sent a photo.
+      photoPage: './look-alikes.html',
       second: ready.tag === SOURCE_TAG ? null : { words: handed.words, shows: 'everything' }
     }
     return { handed, read }

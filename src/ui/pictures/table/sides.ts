@@ -97,6 +97,7 @@ export const SIDES: Record<string, Layer> = {
     flake(118, 134, 2)
   ),
   'side-brine-film': near(92, TINT.brine, filmYeast),
+  'side-brine-wet': near(90, TINT.brine, gleam(91, 24, 104, 7)),
   'side-pellicle': near(
     88,
     TINT.tea,
