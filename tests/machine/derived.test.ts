@@ -10,8 +10,10 @@ import { spaceOf } from '../../src/tree/space.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
+import { usualExcept } from '../helpers/usual.ts'
 
-const tree = (await shippedTrees()).find(({ id }) => id === 'kombucha-jar') as Tree
+const shipped = await shippedTrees()
+const tree = shipped.find(({ id }) => id === 'kombucha-jar') as Tree
 const exact = (x: number) => ({ low: x, reading: x, high: x })
 const read = (x: number, off: number) => ({ low: x - off, reading: x, high: x + off })
 const CUP = 236.5882365
@@ -141,35 +143,19 @@ describe('plain quantities', () => {
   })
 })
 
-// The catalogue has no observation of salt yet: the model is tried through one made for it.
 describe('salt on vegetables', () => {
-  const salt: MeasureObservation = {
-    kind: 'measure',
-    id: 'salt-share',
-    about: 'batch',
-    unit: 'percent',
-    instruments: [],
-    span: { from: 0, to: 100 },
-    derived: {
-      by: 'salt-share',
-      from: {
-        'salt-weight': 'grams',
-        'salt-volume': 'spoons',
-        'salt-kind': 'kind',
-        vegetables: 'cabbage'
-      }
-    }
-  }
+  const vegetables = shipped.find(({ id }) => id === 'brined-vegetables') as Tree
+  const salt = vegetables.observations['salt-share'] as MeasureObservation
   const TABLESPOON = 14.78676478125
   const POUND = 453.59237
 
   // USDA Complete Guide to Home Canning: 3 tablespoons of canning salt to 5 pounds, about 2.4 %.
   test('by spoons is an interval around the published share', () => {
     const worked = workOut(salt, {
-      grams: 'unsure',
-      spoons: exact(3 * TABLESPOON),
-      kind: 'canning',
-      cabbage: exact(5 * POUND)
+      'salt-grams': 'unsure',
+      'salt-spoons': exact(3 * TABLESPOON),
+      'salt-kind': 'canning',
+      'cabbage-weight': exact(5 * POUND)
     })
     expect(worked?.standing).toBe('worked')
     if (!worked || !isInterval(worked.answer)) throw new Error('nothing was worked out')
@@ -179,14 +165,46 @@ describe('salt on vegetables', () => {
   })
 
   test('by weight is exact, whatever the spoons', () => {
-    const told = { grams: exact(50), spoons: exact(10), kind: 'unsure', cabbage: exact(2500) }
+    const told = {
+      'salt-grams': exact(50),
+      'salt-spoons': exact(10),
+      'salt-kind': 'unsure',
+      'cabbage-weight': exact(2500)
+    }
     expect(workOut(salt, told)?.answer).toMatchObject({ low: 2, high: 2 })
   })
 
+  test('settles a walk over soft kraut: short of salt it goes, with enough it is asked on', () => {
+    const soft = usualExcept(vegetables, {
+      'brine-kind': 'sauerkraut',
+      'brine-signs': { soft: 'yes' }
+    })
+    const { 'salt-share': _, ...untold } = soft
+    const salted = (spoons: number) =>
+      walk(
+        vegetables,
+        withDerived(vegetables, {
+          ...untold,
+          'salt-grams': 'unsure',
+          'salt-spoons': exact(spoons * TABLESPOON),
+          'salt-kind': 'canning',
+          'cabbage-weight': exact(5 * POUND)
+        })
+      ).outcome.batch
+    // Oregon State SP 50-745: 1.7 % and less makes soft kraut.
+    expect(salted(1)).toBe('discard-and-sanitize')
+    expect(salted(3)).toBe('quality-only')
+  })
+
   test('by neither is unsure, and open while one may still be told', () => {
-    const neither = { grams: 'unsure', spoons: 'unsure', kind: 'unsure', cabbage: exact(2500) }
+    const neither = {
+      'salt-grams': 'unsure',
+      'salt-spoons': 'unsure',
+      'salt-kind': 'unsure',
+      'cabbage-weight': exact(2500)
+    }
     expect(workOut(salt, neither)?.answer).toBe('unsure')
-    expect(workOut(salt, { grams: 'unsure', cabbage: exact(2500) })).toBeNull()
-    expect(workOut(salt, { grams: exact(50) })).toBeNull()
+    expect(workOut(salt, { 'salt-grams': 'unsure', 'cabbage-weight': exact(2500) })).toBeNull()
+    expect(workOut(salt, { 'salt-grams': exact(50) })).toBeNull()
   })
 })

@@ -28,7 +28,7 @@ const pairsOf = (tag: string): readonly Pair[] =>
 /** Texts that two languages write alike. */
 const ALIKE: readonly RegExp[] = [
   // Units are written alike.
-  /^(?:pH|%|°F|°C|°Bx|°Brix|mL|g\/L|kg|ppm|kPa|bar|psi|atm)$/,
+  /^(?:pH|%|°F|°C|°Bx|°Brix|mL|g|g\/L|kg|ppm|kPa|bar|psi|atm)$/,
   /^(?:pH )?\{\{value\}\}(?: °F|%| mL| g| g\/L| pH)?$/,
   // A food of the same name.
   /^Kimchi$/,
