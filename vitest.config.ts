@@ -11,6 +11,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
+          // Both cores: by itself vitest leaves one idle.
+          maxWorkers: 2,
           testTimeout
         }
       },
