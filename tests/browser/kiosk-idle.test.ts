@@ -12,6 +12,17 @@ const timed = { ...KIOSK, before: (page: Page) => page.clock.install() }
 const warning = (page: Page) => page.locator('dialog[open]')
 const spoken = (page: Page) => page.locator('[aria-live="polite"]').textContent()
 
+/** Scrolls and waits until the page has heard of it: frames are drawn by the real clock, not by the installed one. */
+const scrolled = (page: Page, to: number) =>
+  page.locator('.main').evaluate(
+    (main, at) =>
+      new Promise(heard => {
+        main.addEventListener('scroll', heard, { once: true })
+        main.scrollTo(0, at)
+      }).then(() => undefined),
+    to
+  )
+
 describe('a visitor who sits still', () => {
   const visit = useVisits()
 
@@ -84,8 +95,7 @@ describe('a visitor who sits still', () => {
     await begin(page)
     for (let time = 0; time < 3; time++) {
       await page.clock.runFor(MINUTE - 10_000)
-      await page.locator('.main').evaluate((main, at) => main.scrollTo(0, at), 100 + time * 50)
-      await page.evaluate(() => new Promise(requestAnimationFrame))
+      await scrolled(page, time % 2 === 0 ? 100 : 0)
     }
     await playOn(page, jar, 'jar-ph')
     for (const typed of ['3', '3.', '3.4']) {
