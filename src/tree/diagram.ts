@@ -1,3 +1,5 @@
+import { NumbersMap } from './numbers-map.ts'
+
 /** Thrown where a diagram would grow beyond what one machine holds in memory. */
 export class TooManyVertices extends Error {
   constructor(most: number) {
@@ -14,8 +16,8 @@ export class Diagrams {
   readonly sizes: readonly number[]
   readonly #variable: number[] = []
   readonly #children: (readonly number[])[] = []
-  readonly #unique = new Map<string, number>()
-  readonly #selected = new Map<string, number>()
+  readonly #unique = new NumbersMap()
+  readonly #selected = new NumbersMap()
   readonly #joined = new Map<number, number>()
   readonly #most: number
 
@@ -58,8 +60,7 @@ export class Diagrams {
     const first = choices[0] as number
     if (choices.every(choice => choice === first) && this.variableOf(first) !== variable)
       return first
-    const key = `${variable}:${choices}`
-    const known = this.#selected.get(key)
+    const known = this.#selected.get(variable, choices)
     if (known !== undefined) return known
     let top = variable
     for (const choice of choices) top = Math.min(top, this.variableOf(choice))
@@ -71,14 +72,14 @@ export class Diagrams {
           )
         : this.#vertex(
             top,
-            range(this.sizes[top] as number).map(value =>
+            listOf(this.sizes[top] as number, value =>
               this.select(
                 variable,
                 choices.map(choice => this.#child(choice, top, value))
               )
             )
           )
-    this.#selected.set(key, made)
+    this.#selected.add(variable, choices, made)
     return made
   }
 
@@ -93,7 +94,7 @@ export class Diagrams {
     const top = Math.min(this.variableOf(a), this.variableOf(b))
     const made = this.#vertex(
       top,
-      range(this.sizes[top] as number).map(value =>
+      listOf(this.sizes[top] as number, value =>
         this.join(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
@@ -103,15 +104,14 @@ export class Diagrams {
 
   /** Combines any number of diagrams value by value. */
   combine(diagrams: readonly number[], f: (levels: readonly number[]) => number): number {
-    const known = new Map<string, number>()
+    const known = new NumbersMap()
     const visit = (at: readonly number[]): number => {
-      const key = `${at}`
-      const before = known.get(key)
+      const before = known.get(0, at)
       if (before !== undefined) return before
       const made = at.every(diagram => this.isConstant(diagram))
         ? this.constant(f(at))
         : this.#split(at, visit)
-      known.set(key, made)
+      known.add(0, at, made)
       return made
     }
     return visit(diagrams)
@@ -137,7 +137,7 @@ export class Diagrams {
     const top = Math.min(...at.map(diagram => this.variableOf(diagram)))
     return this.#vertex(
       top,
-      range(this.sizes[top] as number).map(value =>
+      listOf(this.sizes[top] as number, value =>
         visit(at.map(diagram => this.#child(diagram, top, value)))
       )
     )
@@ -152,13 +152,12 @@ export class Diagrams {
   #vertex(variable: number, children: readonly number[]): number {
     const first = children[0] as number
     if (children.every(child => child === first)) return first
-    const key = `${variable}:${children}`
-    const known = this.#unique.get(key)
+    const known = this.#unique.get(variable, children)
     if (known !== undefined) return known
     if (this.count >= this.#most) throw new TooManyVertices(this.#most)
     const made = this.#variable.push(variable) - 1
     this.#children.push(children)
-    this.#unique.set(key, made)
+    this.#unique.add(variable, children, made)
     return made
   }
 }
@@ -170,6 +169,9 @@ const MOST_VERTICES = 4_000_000
 /** Two vertex numbers in one exact integer: below 2^26 vertices each. */
 const PAIR = 2 ** 26
 
-function range(size: number): number[] {
-  return Array.from({ length: size }, (_, i) => i)
+/** A list made entry by entry: this runs millions of times, and `Array.from` is several times slower. */
+function listOf(size: number, entry: (at: number) => number): number[] {
+  const list = new Array<number>(size)
+  for (let at = 0; at < size; at++) list[at] = entry(at)
+  return list
 }

@@ -13,6 +13,7 @@ export class TreeDiagrams {
   readonly diagrams: Diagrams
   readonly #index: ReadonlyMap<string, number>
   readonly #made = new Map<string, number>()
+  readonly #apart = new Map<string, readonly string[]>()
 
   /** Over its own answer space, or over a wider one with the diagrams that another tree shares. */
   constructor(
@@ -23,7 +24,7 @@ export class TreeDiagrams {
     this.tree = tree
     this.variables = variables
     this.diagrams = diagrams
-    this.#index = new Map(this.variables.map((v, i) => [keyOf(v.observation, v.sign), i]))
+    this.#index = indexOf(variables)
   }
 
   /** The place in the order of a choice, a measure, or one sign of a screen. */
@@ -50,16 +51,26 @@ export class TreeDiagrams {
   instead(lens: Lens, question: string, diagram: number): number {
     this.of(lens)
     const other = new TreeDiagrams(this.tree, this.variables, this.diagrams)
+    const name = lensName(lens)
+    for (const id of this.#apartFrom(question)) {
+      // What does not lead to the question stays as it is known.
+      const key = `${id} ${name}`
+      const known = this.#made.get(key)
+      if (known !== undefined) other.#made.set(key, known)
+    }
+    other.#made.set(`${question} ${name}`, diagram)
+    return other.of(lens)
+  }
+
+  /** The questions from which no walk comes to this one. */
+  #apartFrom(question: string): readonly string[] {
+    const known = this.#apart.get(question)
+    if (known !== undefined) return known
     const questions = new Map(Object.entries(this.tree.questions))
     const before = leadingTo(questions, question)
-    for (const id of questions.keys()) {
-      // What does not lead to the question stays as it is known.
-      const key = `${id} ${lensName(lens)}`
-      const known = this.#made.get(key)
-      if (known !== undefined && !before.has(id)) other.#made.set(key, known)
-    }
-    other.#made.set(`${question} ${lensName(lens)}`, diagram)
-    return other.of(lens)
+    const apart = [...questions.keys()].filter(id => !before.has(id))
+    this.#apart.set(question, apart)
+    return apart
   }
 
   #ofQuestion(question: Question, lens: Lens): number {
@@ -130,6 +141,16 @@ export class TreeDiagrams {
   #constant(effect: Effect, lens: Lens): number {
     return this.diagrams.constant(levelOf(this.tree, lens, effect))
   }
+}
+
+const indexes = new WeakMap<readonly Variable[], ReadonlyMap<string, number>>()
+
+/** The place of each variable, made once: diagrams that answer "what if" share their variables. */
+function indexOf(variables: readonly Variable[]): ReadonlyMap<string, number> {
+  const index =
+    indexes.get(variables) ?? new Map(variables.map((v, i) => [keyOf(v.observation, v.sign), i]))
+  indexes.set(variables, index)
+  return index
 }
 
 const made = new WeakMap<Tree, TreeDiagrams>()
