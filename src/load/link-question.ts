@@ -31,7 +31,7 @@ export function linkAfter(linking: Linking, draft: DraftQuestion): Question | nu
 const mapped = <T, U>(group: Readonly<Record<string, T>>, to: (value: T) => U): Record<string, U> =>
   Object.fromEntries(Object.entries(group).map(([key, value]) => [key, to(value)]))
 
-const ALWAYS = ['asks', 'because', 'like']
+const ALWAYS = ['asks', 'because', 'like', 'only-here']
 const KEYS = {
   choice: ['answers'],
   signs: ['signs', 'unsure', 'branch', 'to', 'end', 'volunteered'],
@@ -57,7 +57,12 @@ export function linkQuestion(linking: Linking, draft: DraftQuestion): Question |
     const facts = { question: draft.id, asks: body.asks, kind, key, known }
     report.add('key-not-for-kind', draft.place([key]), facts, because)
   }
-  const base = { id: draft.id, asks: body.asks, because: cited }
+  const base = {
+    id: draft.id,
+    asks: body.asks,
+    because: cited,
+    ...(body['only-here'] === true && { onlyHere: true })
+  }
   switch (observation.kind) {
     case 'choice':
       return { ...base, kind: 'choice', answers: linkAnswers(linking, draft, observation) }

@@ -42,7 +42,10 @@ interface Part {
 }
 
 /** Puts together the steps of an outcome: person, then container, then batch, mended by the notes. */
-export function adviceFor(tree: Tree, outcome: Outcome, answers: Answers): SpokenAdvice {
+export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): SpokenAdvice {
+  // In an emergency container and batch stay unspoken, also where the walk had judged them.
+  const outcome =
+    reached.person === EMERGENCY ? { ...reached, container: null, batch: null } : reached
   const [first = null, ...also] = spoken(outcome)
   const manner = mannerOf(tree, outcome)
   const notes = notesSaid(tree, outcome, manner)

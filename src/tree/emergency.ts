@@ -14,7 +14,11 @@ export interface EmergencySign {
 
 const known = new WeakMap<Tree, readonly EmergencySign[]>()
 
-/** Every answer of the tree that raises an emergency; looked up once, asked for at every step. */
+/**
+ * Every answer of the tree that is an emergency on any walk; looked up once, asked for at every step.
+ * What is one only after something else was told (an upset stomach after a food that may hold a toxin)
+ * is raised where the walk comes to it.
+ */
 export function emergencySigns(tree: Tree): readonly EmergencySign[] {
   const signs = known.get(tree) ?? signsOfEmergency(tree)
   known.set(tree, signs)
@@ -22,7 +26,8 @@ export function emergencySigns(tree: Tree): readonly EmergencySign[] {
 }
 
 function signsOfEmergency(tree: Tree): readonly EmergencySign[] {
-  return Object.values(tree.questions).flatMap(question => {
+  const anywhere = Object.values(tree.questions).filter(({ onlyHere }) => onlyHere !== true)
+  return anywhere.flatMap(question => {
     const effects: [string, Effect][] =
       question.kind === 'signs'
         ? Object.entries(question.signs).map(([sign, { yes }]) => [sign, yes])

@@ -39,6 +39,8 @@ interface Asks {
   readonly id: string
   readonly asks: string
   readonly because: readonly string[]
+  /** An emergency that it raises counts only on walks that come here; elsewhere it ends the walk at once. */
+  readonly onlyHere?: boolean
 }
 
 export interface ChoiceQuestion extends Asks {

@@ -26,6 +26,8 @@ export interface More {
   readonly rules?: readonly Rule[]
   readonly unsureNote?: string
   readonly exact?: readonly string[]
+  /** Questions whose emergency counts only where the walk comes to them. */
+  readonly onlyHere?: readonly string[]
 }
 
 export function sketch(questions: Sketch, more: More = {}): Tree {
@@ -123,7 +125,12 @@ function questionOf(
   observation: Observation,
   more: More
 ): Question {
-  const base = { id, asks, because: [] }
+  const base = {
+    id,
+    asks,
+    because: [],
+    ...(more.onlyHere?.includes(id) && { onlyHere: true })
+  }
   const at = (key: string) => branchOf(lines[key] ?? '')
   if (observation.kind === 'choice') {
     return {

@@ -147,3 +147,29 @@ describe('words that come from outside are only ever ids', () => {
     }
   )
 })
+
+describe('an emergency that another answer makes one counts where the walk comes to it', () => {
+  const tree = sketch(
+    {
+      people: { '?!upset': '+poison-help', '?upset unsure': '~not-yet', else: '→ lid' },
+      lid: { '?!spurted': '+possible-toxin', 'turn spurted': '→ ate', else: '= normal-growth' },
+      ate: { asks: 'people', '?!upset': '+emergency', else: '= possible-toxin' }
+    },
+    { about: { people: 'person' }, onlyHere: ['ate'] }
+  )
+
+  test('it does not end a walk on which the food is sound', () => {
+    const { outcome } = walk(tree, { people: { upset: 'yes' }, lid: { spurted: 'no' } })
+    expect(outcome).toMatchObject({ person: 'poison-help', batch: 'normal-growth' })
+  })
+
+  test('with the food told in either order it is an emergency, and the food keeps its verdict', () => {
+    const { outcome } = walk(tree, { lid: { spurted: 'yes' }, people: { upset: 'yes' } })
+    expect(outcome).toMatchObject({ person: 'emergency', batch: 'possible-toxin', use: 'never' })
+  })
+
+  test('a doubt of the food alone is none', () => {
+    const { outcome } = walk(tree, { lid: { spurted: 'yes' }, people: { upset: 'no' } })
+    expect(outcome).toMatchObject({ person: null, batch: 'possible-toxin' })
+  })
+})

@@ -40,6 +40,12 @@ export const questionSchema = z
       .boolean()
       .optional()
       .describe('true: heard when a caller tells it, never asked; untold it counts as no.'),
+    'only-here': z
+      .boolean()
+      .optional()
+      .describe(
+        'true: an emergency that it raises counts only on walks that come here. It ends no other walk.'
+      ),
     answers: z.record(id, branch).optional().describe(answersSaid),
     signs: z
       .record(

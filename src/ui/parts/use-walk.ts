@@ -106,9 +106,13 @@ export function useWalk(start: Answers): WalkInHand {
     },
     change,
     before: asked[(at < 0 ? asked.length : at) - 1] ?? null,
-    emergencyAt: emergency?.observation ?? null
+    emergencyAt: emergency?.observation ?? raisedAt(walked, EMERGENCY)
   }
 }
+
+/** The observation whose answer last raised a verdict on a walk. */
+const raisedAt = (walked: Walk, verdict: string): string | null =>
+  walked.trail.filter(({ raised }) => raised.includes(verdict)).at(-1)?.observation ?? null
 
 /** Words a finished report in the language of the screen, and in the one that stands beside it. */
 export function tellOf({ words, second, sources }: Setting, report: Report): Told {
