@@ -6,8 +6,9 @@ type Meaning = Omit<Tree, 'fingerprint' | 'wordsFingerprint'>
 
 /** SHA-256 over what a tree means: its review and edition may change and it stays. */
 export function meaningFingerprint(tree: Meaning): Promise<string> {
-  const { id, verdicts, observations, start, questions, after, rules, advice } = tree
-  return sha256({ id, verdicts, observations, start, questions, after, rules, advice })
+  const { id, verdicts, observations, start, questions, after, rules, advice, countsDays } = tree
+  const counts = countsDays === undefined ? {} : { countsDays }
+  return sha256({ id, verdicts, observations, start, questions, after, rules, advice, ...counts })
 }
 
 /** SHA-256 over the English words and the pictures that a tree shows. */

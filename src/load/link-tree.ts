@@ -4,6 +4,7 @@ import { TRACKS } from '../tree/observation.ts'
 import type { Question, Rule, Tree } from '../tree/tree.ts'
 import { buildAdvice } from './build-advice.ts'
 import { inWalkOrder } from './circuit.ts'
+import { checkCountedDays } from './counted-days.ts'
 import { type Draft, expand } from './expand.ts'
 import { linkAfter, linkQuestion } from './link-question.ts'
 import { type DraftRule, linkRule } from './link-rule.ts'
@@ -59,6 +60,7 @@ function link(
   const asked = new Set([...questions.values()].map(({ asks }) => asks))
   const advice = buildAdvice(linking, shared, authored, draft.notes)
   checkUnsureNotes(linking, shared, asked)
+  checkCountedDays(linking, authored, asked, draft.notes)
   const rules = linkRules(linking, draftedRules, asked)
   checkUsual(linking, rules, asked, draft)
   // What is unreachable or unused is a guess while names are wrong.
@@ -69,13 +71,14 @@ function link(
   const shown = [...order, ...after].map(({ asks }) => asks)
   // What something asked is worked out from can be told as well, though no question asks it.
   const inOrder = new Set([...shown, ...shown.flatMap(name => inputsOf(observations.get(name)))])
-  const { id, edition, review, picture } = authored.value
+  const { id, edition, review, picture, 'counts-days': countsDays } = authored.value
   return {
     tree: {
       id,
       edition,
       review,
       ...(picture !== undefined && { picture }),
+      ...(countsDays !== undefined && { countsDays }),
       verdicts: [...linking.verdicts.values()],
       observations: Object.fromEntries(
         [...inOrder].map(name => [name, observations.get(name) as Observation])

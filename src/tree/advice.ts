@@ -104,7 +104,7 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
     recheck:
       manner === 'leave-it' || isDiscarded(tree, outcome)
         ? null
-        : soonestRecheck(said, stands, answers)
+        : soonestRecheck(tree, said, stands, answers)
   }
 }
 

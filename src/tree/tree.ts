@@ -136,6 +136,8 @@ export interface Tree {
   readonly observations: Readonly<Record<string, Observation>>
   /** The drawing by which callers find it. */
   readonly picture?: string
+  /** The observation that counts this ferment's days; named where a recheck falls on one of them. */
+  readonly countsDays?: string
   readonly start: string
   readonly questions: Readonly<Record<string, Question>>
   readonly after: readonly AfterQuestion[]

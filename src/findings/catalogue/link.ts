@@ -92,6 +92,15 @@ export const LINK_FINDINGS = {
       `The observation ${quoted(f.observation)} settles ${quoted(f.settles)}, but its answer ${quoted(f.answer)} stands for nothing.`,
     remedy: f => `Add \`stands-for:\` with an answer of ${quoted(f.settles)}.`
   },
+  'day-not-counted': {
+    says: f =>
+      `The recheck falls on day ${f.day}, and the tree does not say which observation counts its days.`,
+    remedy: () => 'Add `counts-days:` with that observation at the top of the tree, or give hours.'
+  },
+  'counts-no-days': {
+    says: f => `${quoted(f.observation)} counts no days that this tree asks for.`,
+    remedy: () => 'Name an observation of kind `measure` and unit `day` that a question asks.'
+  },
   'settles-nothing': {
     says: f =>
       `The observation ${quoted(f.observation)} cannot settle ${quoted(f.settles)}, which has no single answer.`,

@@ -44,6 +44,9 @@ export const treeSchema = z.strictObject({
   picture: id
     .optional()
     .describe('The drawing by which callers find it: shared/pictures/<picture>.svg.'),
+  'counts-days': id
+    .optional()
+    .describe('The observation that counts the days of this ferment, for `recheck: { day: … }`.'),
   pieces: z
     .record(id, z.record(id, id).describe('Where each exit of the piece leads in this tree.'))
     .optional()
