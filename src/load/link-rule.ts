@@ -73,6 +73,10 @@ function linkClaim({ report, verdicts, notes }: Linking, { body, place }: DraftR
     const use = body.then[kind]
     return use === undefined ? null : { kind, use }
   }
+  if (kind === 'nothing-about') {
+    const track = body.then[kind]
+    return track === undefined ? null : { kind, track }
+  }
   const name = body.then[kind] ?? ''
   const at = place(['then', kind], 'value')
   if (kind === 'note') {

@@ -12,6 +12,8 @@ export function breachOf(tree: Tree, claim: Claim): Breach {
   switch (claim.kind) {
     case 'note':
       return { lens: { note: claim.note }, breaks: at => at === 0 }
+    case 'nothing-about':
+      return { lens: claim.track, breaks: at => at > 0 }
     case 'use-is':
       return { lens: 'use', breaks: at => at !== useLevel(claim.use) }
     case 'use-at-most':
@@ -33,6 +35,7 @@ export function breachOf(tree: Tree, claim: Claim): Breach {
 export function isUpperBound(claim: Claim): boolean {
   return (
     claim.kind === 'at-most' ||
+    claim.kind === 'nothing-about' ||
     claim.kind === 'use-at-least' ||
     (claim.kind === 'use-is' && claim.use !== 'never')
   )
@@ -41,6 +44,7 @@ export function isUpperBound(claim: Claim): boolean {
 /** The claim as an author wrote it. */
 export function claimText(claim: Claim): string {
   if (claim.kind === 'note') return `note: ${claim.note}`
+  if (claim.kind === 'nothing-about') return `nothing-about: ${claim.track}`
   return `${claim.kind}: ${'verdict' in claim ? claim.verdict : claim.use}`
 }
 

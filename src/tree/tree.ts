@@ -114,6 +114,7 @@ export type Condition =
 export type Claim =
   | { readonly kind: 'at-least' | 'at-most'; readonly verdict: string }
   | { readonly kind: 'use-is' | 'use-at-most' | 'use-at-least'; readonly use: Use }
+  | { readonly kind: 'nothing-about'; readonly track: Track }
   | { readonly kind: 'note'; readonly note: string }
 
 export interface Review {

@@ -90,6 +90,8 @@ export function holdsClaim(tree: Tree, claim: Claim, { outcome }: Walk): boolean
   switch (claim.kind) {
     case 'note':
       return outcome.notes.includes(claim.note)
+    case 'nothing-about':
+      return outcome[claim.track] === null
     case 'use-is':
       return outcome.use === claim.use
     case 'use-at-most':

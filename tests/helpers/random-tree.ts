@@ -263,6 +263,9 @@ export function randomRule(tree: Tree): fc.Arbitrary<Rule> {
         fc.constantFrom('as-directed' as const, 'not-yet' as const, 'never' as const)
       )
       .map(([kind, use]) => ({ kind, use })),
+    fc
+      .constantFrom('person' as const, 'container' as const, 'batch' as const)
+      .map(track => ({ kind: 'nothing-about' as const, track })),
     fc.constant({ kind: 'note' as const, note: 'note-a' })
   )
   return fc.record({

@@ -63,7 +63,7 @@ export const PROOF_FINDINGS = {
     says: f =>
       `${f.upper} of ${f.rules} rules ${f.upper === 1 ? 'says' : 'say'} what must not alarm; ${f.least} ${f.least === 1 ? 'is' : 'are'} the least.`,
     remedy: () =>
-      'Write rules with `at-most:`, `use-at-least:` or a `use-is:` that allows something, about what an ordinary jar shows.'
+      'Write rules with `at-most:`, `nothing-about:`, `use-at-least:` or a `use-is:` that allows something, about what an ordinary jar shows.'
   },
   'source-missing': {
     says: f => `The ${f.what} ${quoted(f.name)} names no source.`,

@@ -30,6 +30,7 @@ export const CLAIMS = [
   'use-is',
   'use-at-most',
   'use-at-least',
+  'nothing-about',
   'note'
 ] as const
 
@@ -49,6 +50,10 @@ export const ruleSchema = z
         'use-is': use.optional().describe('Exactly this may be drunk.'),
         'use-at-most': use.optional().describe('This or less may be drunk.'),
         'use-at-least': use.optional().describe('This or more may be drunk.'),
+        'nothing-about': z
+          .enum(['person', 'container', 'batch'])
+          .optional()
+          .describe('No verdict about this is given at all.'),
         note: id.optional().describe('This note is said.')
       })
       // One claim a rule: loading says so too, once the names are linked.
