@@ -174,29 +174,6 @@ describe('what was told is never ruled out by going on', () => {
   })
 })
 
-describe('the keyboard at the desk', () => {
-  test('types on in the field after a fact, and answers no question by it', async () => {
-    const { page } = await toDesk()
-    await callUntil(page, JARS['new-film'] ?? {}, 'surface-texture')
-    await page.keyboard.press('/')
-    await page.keyboard.type('jelly')
-    await page.keyboard.press('Enter')
-    await page.locator('.question:not([data-observation="surface-texture"])').waitFor()
-    await page.keyboard.type('u0 day 9')
-    expect(await page.locator('.fact-input').inputValue()).toBe('u0 day 9')
-    expect((await factsOn(page)).at(-1)).toBe('Surface: Wet, in one skin or disc')
-  })
-
-  test('answers once however long a key is held', async () => {
-    const { page } = await toDesk()
-    await page.locator('.step-heading').focus()
-    await page.keyboard.down('0')
-    for (let times = 0; times < 5; times++) await page.keyboard.down('0')
-    await page.keyboard.up('0')
-    expect((await factsOn(page)).length).toBe(1)
-  })
-})
-
 describe('the outcome at the desk', () => {
   let opened: Visit
   beforeAll(async () => {
@@ -252,22 +229,5 @@ describe('the call sheet', () => {
     expect([...(await spilling(page)), ...(await cutOff(page))]).toEqual([])
     await callOn(page, JARS['white-fuzz'] ?? {})
     expect([...(await spilling(page)), ...(await cutOff(page))]).toEqual([])
-  })
-
-  test('is worked from the first key to the outcome without a mouse', async () => {
-    const { page } = await toDesk()
-    await page.keyboard.press('/')
-    await page.keyboard.type('hairy')
-    await page.keyboard.press('Enter')
-    await page.keyboard.press('Escape')
-    for (let screen = 0; screen < 3; screen++) {
-      const before = await page.locator('.question').getAttribute('data-observation')
-      await page.keyboard.press('0')
-      await page
-        .locator(`.question:not([data-observation="${before}"]), .outcome`)
-        .first()
-        .waitFor()
-    }
-    expect(await verdictsOn(page)).toEqual(['likely-mold'])
   })
 })

@@ -9,6 +9,7 @@ import type { Language } from '../../words/languages.ts'
 import { outcomeToShare } from '../opening/outcome-address.ts'
 import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
 import { Emergency } from '../parts/emergency.tsx'
+import { emergencyTold } from '../parts/emergency-told.ts'
 import { Foot } from '../parts/foot.tsx'
 import { PrintedSheet } from '../parts/printed-sheet.tsx'
 import { QuestionInHand } from '../parts/question-in-hand.tsx'
@@ -19,6 +20,7 @@ import { CallHead } from './call-head.tsx'
 import { Decided } from './decided.tsx'
 import { FactField } from './fact-field.tsx'
 import { FactStrip } from './fact-strip.tsx'
+import { KeysLine } from './keys-line.tsx'
 import { SayThis } from './say-this.tsx'
 import { useAnswerKeys } from './use-answer-keys.ts'
 import { useCall } from './use-call.ts'
@@ -34,7 +36,9 @@ export function CallSheet({
   onNewCall,
   trees,
   start,
-  onTree
+  onTree,
+  byKeys,
+  onByKeys
 }: {
   /** The setting in which the caller gets text and paper. */
   handed: Setting
@@ -50,6 +54,9 @@ export function CallSheet({
   /** The facts told before this tree was chosen. */
   start: readonly Fact[]
   onTree: (tree: string, facts: readonly Fact[]) => void
+  /** Whether letters and digits answer. */
+  byKeys: boolean
+  onByKeys: (on: boolean) => void
 }) {
   const setting = useSetting()
   const { tree, words, office, today } = setting
@@ -65,7 +72,7 @@ export function CallSheet({
       walk.answer(observation, answer)
     }
   }
-  useAnswerKeys()
+  const keysDo = useAnswerKeys(byKeys)
   useEffect(() => {
     document.title = `${words.t('ui:desk.title')} · Jarside`
   }, [])
@@ -95,18 +102,23 @@ export function CallSheet({
       <div class="screen desk desk-emergency">
         {head}
         <main class="main">
-          <Emergency {...told} onTakeBack={() => walk.change(walk.emergencyAt)} />
+          <Emergency
+            {...told}
+            understood={emergencyTold(tree, walk.answers, walk.walked)}
+            onTakeBack={walk.takeBack}
+          />
         </main>
       </div>
     )
   }
   return (
     <>
-      <div class="screen desk">
+      <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
         {head}
         <main class="main desk-main">
           <FactField
             reader={reader}
+            takesFocus={typing || !walk.moved}
             onFacts={facts => {
               setStopped(false)
               setTyping(true)
@@ -127,7 +139,10 @@ export function CallSheet({
           <div class="desk-aloud">
             {told === null ? (
               <>
-                <p class="desk-cue">{words.t('ui:desk.read-aloud')}</p>
+                <div class="desk-cues">
+                  <p class="desk-cue">{words.t('ui:desk.read-aloud')}</p>
+                  <KeysLine on={byKeys} onChange={onByKeys} keysDo={keysDo} />
+                </div>
                 <QuestionInHand walk={asking} quiet={typing || !walk.moved} />
               </>
             ) : (
@@ -145,7 +160,6 @@ export function CallSheet({
             )}
           </div>
           {told === null && <Always />}
-          <p class="desk-keys">{words.t('ui:desk.keys')}</p>
         </main>
         <Foot office={office} today={today} />
       </div>

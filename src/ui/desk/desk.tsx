@@ -26,6 +26,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
   const [facts, setFacts] = useState<readonly Fact[]>([])
   const [caller, setCaller] = useState(SOURCE_TAG)
   const [callNumber, setCallNumber] = useState(0)
+  const [byKeys, setByKeys] = useState(true)
   const [attempt, setAttempt] = useState(0)
   const again = () => setAttempt(n => n + 1)
   const screens = useScreens(catalogue, openers, caller, attempt)
@@ -90,6 +91,8 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
           setTree(id)
           again()
         }}
+        byKeys={byKeys}
+        onByKeys={setByKeys}
         handed={settings.handed}
         reader={reader}
         languages={catalogue.languages}

@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'preact/hooks'
+import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import type { Fact } from '../../tree/facts.ts'
 import type { Candidate, Fragment } from '../../words/facts/fact.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
@@ -14,9 +14,12 @@ const SHOWN = 6
  */
 export function FactField({
   reader,
+  takesFocus,
   onFacts
 }: {
   reader: FactReader | null
+  /** Whether the cursor is put here when the field appears. */
+  takesFocus: boolean
   onFacts: (facts: readonly Fact[]) => void
 }) {
   const { words, tree } = useSetting()
@@ -26,6 +29,9 @@ export function FactField({
   const [message, setMessage] = useState<readonly string[]>([])
   const field = useRef<HTMLInputElement>(null)
   const id = useId()
+  useEffect(() => {
+    if (takesFocus) field.current?.focus()
+  }, [])
   const candidates =
     closed || typed.trim() === '' ? [] : (reader?.suggest(typed) ?? []).slice(0, SHOWN)
   const textOf = (fact: Fact) => {
@@ -62,8 +68,8 @@ export function FactField({
       // Through the candidates and the field itself, round and round.
       setActive(((active + 1 + step + candidates.length + 1) % (candidates.length + 1)) - 1)
     }
-    if (event.key === 'Escape' && candidates.length > 0) {
-      event.stopPropagation()
+    // One Escape is enough: it closes the offers, and the call sheet moves the focus to the question.
+    if (event.key === 'Escape') {
       setActive(-1)
       setClosed(true)
     }

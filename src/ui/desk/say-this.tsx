@@ -4,7 +4,7 @@ import { homeOf } from '../opening/sheet-address.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'
 import { Outcome, type Told } from '../parts/outcome.tsx'
-import { type Setting, useSetting } from '../parts/setting.tsx'
+import { type Setting, SettingProvider, useSetting } from '../parts/setting.tsx'
 import { tellOf } from '../parts/use-walk.ts'
 
 /** The outcome to be read aloud, and what can be sent or handed to the caller in the caller's language. */
@@ -31,7 +31,8 @@ export function SayThis({
   onAnswer: (observation: string, answer: Answer) => void
   onInputs: (observation: string, inputs: Answers) => void
 }) {
-  const { words } = useSetting()
+  const setting = useSetting()
+  const { words } = setting
   return (
     <>
       <p class="desk-cue">{words.t('ui:desk.say-this')}</p>
@@ -52,7 +53,10 @@ export function SayThis({
           answers={answers}
         />
       )}
-      <After answers={answers} onAnswer={onAnswer} onInputs={onInputs} />
+      {/* Keys answer the question of the walk alone: beside these answers none is shown. */}
+      <SettingProvider value={{ ...setting, numbered: false }}>
+        <After answers={answers} onAnswer={onAnswer} onInputs={onInputs} />
+      </SettingProvider>
     </>
   )
 }

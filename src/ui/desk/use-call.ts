@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import { type Call, callOf, type Fact } from '../../tree/facts.ts'
 import { factKey } from '../../words/facts/fact.ts'
+import { emergencyTold, withoutEmergency } from '../parts/emergency-told.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { useWalk, type WalkInHand } from '../parts/use-walk.ts'
 
@@ -34,11 +35,23 @@ export function useCall(start: readonly Fact[]): CallInHand {
       ...facts.filter(fact => fact.observation !== observation && !(fact.observation in inputs)),
       ...Object.entries(inputs).map(([id, told]) => ({ observation: id, answer: told }))
     ])
+  const takeBack = () => {
+    const told = emergencyTold(tree, walk.answers, walk.walked)
+    put(
+      facts.flatMap(({ observation, answer: before }) =>
+        Object.entries(withoutEmergency({ [observation]: before }, told)).map(([id, left]) => ({
+          observation: id,
+          answer: left
+        }))
+      )
+    )
+    walk.change(walk.emergencyAt)
+  }
   const { contradictions } = useMemo(() => callOf(tree, facts), [tree, facts])
   return {
     facts,
     contradictions,
-    walk: { ...walk, answer, replace: answer, workOut },
+    walk: { ...walk, answer, replace: answer, workOut, takeBack },
     // Said twice it is still one fact.
     tell: more => {
       const known = new Set(facts.map(factKey))

@@ -120,6 +120,7 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
             <Emergency
               said={saidOf(setting, EMERGENCY_TOLD)}
               beside={null}
+              understood={[{ observation: 'people-signs', sign: 'severe-symptoms' }]}
               onTakeBack={() => undefined}
             />
           )

@@ -1,21 +1,34 @@
+import { answerLabel } from '../../words/tree-texts.ts'
+import type { Words } from '../../words/words.ts'
+import type { EmergencyTold } from './emergency-told.ts'
+import { Key } from './key.tsx'
 import type { Told } from './outcome.tsx'
 import { Phone } from './phone.tsx'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Both } from './text.tsx'
 
-/** The emergency words and numbers at once, and nothing beside them but the way to take the answer back. */
+/** The key that takes an emergency back: nobody presses it out of habit, as they do Escape. */
+const TAKES_BACK = 'Backspace'
+
+/**
+ * The emergency words and numbers at once, under what was understood, and nothing beside them but the way
+ * to take the answer back.
+ */
 export function Emergency({
   said,
   beside,
+  understood,
   onTakeBack,
   onStartOver = null
 }: Told & {
+  /** What was told that is an emergency: said back first, because one key or one typed line brings this card. */
+  understood: readonly EmergencyTold[]
   onTakeBack: () => void
   /** Where the place has a way to begin anew on every screen. */
   onStartOver?: (() => void) | null
 }) {
-  const { words } = useSetting()
+  const { words, second } = useSetting()
   const [verdict] = said.verdicts
   const [first, ...rest] = said.calls
   // The heading has said the first step already.
@@ -24,9 +37,25 @@ export function Emergency({
     .filter(({ step }) => step !== verdict?.message)
   if (verdict === undefined || first === undefined) return null
   return (
-    <article class="emergency" data-verdict={verdict.id}>
+    <article
+      class="emergency"
+      data-verdict={verdict.id}
+      onKeyDown={event => {
+        if (event.key !== TAKES_BACK || event.repeat) return
+        event.preventDefault()
+        onTakeBack()
+      }}
+    >
+      {understood.length > 0 && (
+        <p class="emergency-understood" id="emergency-understood">
+          <Both
+            text={understoodText(words, understood)}
+            second={second && understoodText(second.words, understood)}
+          />
+        </p>
+      )}
       <p class="signal signal-danger">{verdict.signalWord}</p>
-      <StepHeading step="emergency">
+      <StepHeading step="emergency" describedBy="emergency-understood">
         <Both text={verdict.message ?? verdict.name} second={beside?.verdicts[0]?.message} />
       </StepHeading>
       {first.phone !== null && (
@@ -46,7 +75,14 @@ export function Emergency({
           {name} {phone !== null && <Phone number={phone} />}
         </p>
       ))}
-      <button type="button" class="quiet" onClick={onTakeBack}>
+      <button
+        type="button"
+        class="quiet"
+        data-action="take-back"
+        aria-keyshortcuts={TAKES_BACK}
+        onClick={onTakeBack}
+      >
+        <Key of="⌫" />
         {words.t('ui:take-back')}
       </button>
       {onStartOver && (
@@ -56,4 +92,9 @@ export function Emergency({
       )}
     </article>
   )
+}
+
+function understoodText(words: Words, understood: readonly EmergencyTold[]): string {
+  const signs = understood.map(({ observation, sign }) => answerLabel(words, observation, sign))
+  return words.t('ui:understood', { signs: signs.join('; ') })
 }

@@ -8,19 +8,22 @@ import { useEffect, useRef } from 'preact/hooks'
 export function StepHeading({
   step,
   children,
-  quiet = false
+  quiet = false,
+  describedBy
 }: {
   step: string
   children: ComponentChildren
   /** On the first screen after loading the focus stays where the reader put it. */
   quiet?: boolean
+  /** What is read out with the heading, by its id. */
+  describedBy?: string
 }) {
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     if (!quiet) heading.current?.focus()
   }, [step])
   return (
-    <h1 class="step-heading" tabIndex={-1} ref={heading}>
+    <h1 class="step-heading" tabIndex={-1} ref={heading} aria-describedby={describedBy}>
       {children}
     </h1>
   )

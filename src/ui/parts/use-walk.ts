@@ -9,6 +9,7 @@ import { askedOn, type Progress, progressOf } from '../../tree/progress.ts'
 import { type Walk, walk } from '../../tree/walk.ts'
 import { cautionsOf } from '../../words/beside.ts'
 import { say } from '../../words/say.ts'
+import { emergencyTold, withoutEmergency } from './emergency-told.ts'
 import type { Told } from './outcome.tsx'
 import { type Setting, useSetting } from './setting.tsx'
 
@@ -46,6 +47,8 @@ export interface WalkInHand {
   readonly before: string | null
   /** The question whose answer is an emergency. */
   readonly emergencyAt: string | null
+  /** Untells what is an emergency, and asks for it again. */
+  takeBack(): void
 }
 
 /** Opens a walk with the answers it starts from, and follows it. */
@@ -71,6 +74,7 @@ export function useWalk(start: Answers): WalkInHand {
     setMoved(true)
     setChanging(observation)
   }
+  const emergencyAt = emergency?.observation ?? raisedAt(walked, EMERGENCY)
   const question = shown === null ? null : (tree.observations[shown] ?? null)
   return {
     answers,
@@ -106,7 +110,11 @@ export function useWalk(start: Answers): WalkInHand {
     },
     change,
     before: asked[(at < 0 ? asked.length : at) - 1] ?? null,
-    emergencyAt: emergency?.observation ?? raisedAt(walked, EMERGENCY)
+    emergencyAt,
+    takeBack() {
+      session.retell(withoutEmergency(given, emergencyTold(tree, answers, walked)))
+      change(emergencyAt)
+    }
   }
 }
 

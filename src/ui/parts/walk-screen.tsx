@@ -6,6 +6,7 @@ import type { Language } from '../../words/languages.ts'
 import { outcomeToShare } from '../opening/outcome-address.ts'
 import { homeOf, sheetAddress } from '../opening/sheet-address.ts'
 import { Emergency } from './emergency.tsx'
+import { emergencyTold } from './emergency-told.ts'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'
 import { Outcome } from './outcome.tsx'
@@ -67,7 +68,8 @@ export function WalkScreen({
       <Main class="screen screen-emergency">
         <Emergency
           {...told}
-          onTakeBack={() => walk.change(walk.emergencyAt)}
+          understood={emergencyTold(tree, answers, walk.walked)}
+          onTakeBack={walk.takeBack}
           onStartOver={startOverInEmergency ? onStartOver : null}
         />
       </Main>
