@@ -45,7 +45,9 @@ export function generatedTree(size: Size): Tree {
     advice: {
       verdicts: {},
       notes: {},
-      whileIll: { drops: [], adds: [], atADistance: [], touching: [], refer: [] },
+      does: {},
+      urgency: [],
+      whileIll: { adds: [], atADistance: [], refer: [] },
       followUps: [],
       unsureNote: {}
     },

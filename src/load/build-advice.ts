@@ -1,10 +1,12 @@
 import type { Place } from '../findings/place.ts'
+import type { Does } from '../tree/does.ts'
 import type { Advice, NoteAdvice, Steps } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import type { DraftNote } from './expand.ts'
 import { type Linking, linkSources, unknownName } from './linking.ts'
 import type { Shaped } from './project.ts'
 import { listed } from './schemas/common.ts'
+import type { AuthoredDeeds, AuthoredDoes } from './schemas/steps.ts'
 import type { AuthoredNote, AuthoredTree } from './schemas/tree.ts'
 import type { AuthoredSteps, AuthoredVerdict, AuthoredVerdicts } from './schemas/verdicts.ts'
 
@@ -14,6 +16,7 @@ type PlaceOf = (keys: Keys, part?: 'key' | 'value') => Place
 export function buildAdvice(
   linking: Linking,
   { value: shared }: Shaped<AuthoredVerdicts>,
+  { value: deeds }: Shaped<AuthoredDeeds>,
   { value: tree, doc }: Shaped<AuthoredTree>,
   notes: ReadonlyMap<string, DraftNote>
 ): Advice {
@@ -27,27 +30,38 @@ export function buildAdvice(
     linkSources(linking, listed(steps.because), index => place(['because', index], 'value'))
   }
   const entries = Object.entries({ ...shared.person, ...shared.container, ...shared.batch })
-  const advice: Advice = {
+  const ill = shared['while-ill']
+  const said: Omit<Advice, 'does'> = {
     verdicts: Object.fromEntries(entries.map(([id, verdict]) => [id, stepsOf(verdict, own[id])])),
     notes: Object.fromEntries(
       [...notes.values()].map(({ id, body, place }) => {
         linkSources(linking, listed(body.because), index => place(['because', index], 'value'))
-        return [id, noteOf(body)]
+        return [id, noteOf(body, doesOf(deeds.notes?.[id]))]
       })
     ),
     // Those of this tree are added once all trees are there.
     followUps: [],
+    urgency: shared.urgency,
     whileIll: {
-      drops: shared['while-ill'].drops,
-      adds: shared['while-ill'].adds,
-      atADistance: shared['while-ill']['at-a-distance'] ?? [],
-      touching: shared['while-ill'].touching ?? [],
-      refer: shared['while-ill'].refer ?? []
+      ...(ill.note !== undefined && notes.has(ill.note) && { note: ill.note }),
+      adds: ill.adds,
+      atADistance: ill['at-a-distance'] ?? [],
+      refer: ill.refer ?? []
     },
     unsureNote: shared['unsure-note']
   }
-  checkDrops(linking, advice, notes)
-  return advice
+  checkDrops(linking, said, notes)
+  const does = [...stepsSaid(said)].map(step => [step, doesOf(deeds.steps[step])] as const)
+  return { ...said, does: Object.fromEntries(does) }
+}
+
+/** In the form of the tree; what a step does of which nothing is written is a finding of its own. */
+function doesOf({ else: orElse, vessel, ...rest }: AuthoredDoes = {}): Does {
+  return {
+    ...rest,
+    ...(orElse !== undefined && { orElse }),
+    ...(vessel !== undefined && { vessel: [vessel].flat() })
+  }
 }
 
 function stepsOf(verdict: AuthoredVerdict, own: AuthoredSteps | undefined): Steps {
@@ -70,11 +84,12 @@ function stepsOf(verdict: AuthoredVerdict, own: AuthoredSteps | undefined): Step
   }
 }
 
-function noteOf(note: AuthoredNote): NoteAdvice {
+function noteOf(note: AuthoredNote, does: Does): NoteAdvice {
   return {
     adds: note.adds ?? [],
     clean: note.clean ?? [],
     drops: note.drops ?? [],
+    does,
     notWhenDiscarded: note['not-when-discarded'] ?? false,
     ...(note.recheck && { recheck: note.recheck }),
     because: listed(note.because),
@@ -83,7 +98,11 @@ function noteOf(note: AuthoredNote): NoteAdvice {
 }
 
 /** Every step that some verdict or note of the tree can say. */
-export function stepsSaid({ verdicts, notes, whileIll }: Advice): ReadonlySet<string> {
+export function stepsSaid({
+  verdicts,
+  notes,
+  whileIll
+}: Pick<Advice, 'verdicts' | 'notes' | 'whileIll'>): ReadonlySet<string> {
   return new Set([
     ...Object.values(verdicts).flatMap(({ doNow, byUse, clean, keep, startAgain }) => [
       ...doNow,
@@ -100,7 +119,7 @@ export function stepsSaid({ verdicts, notes, whileIll }: Advice): ReadonlySet<st
 
 function checkDrops(
   { report }: Linking,
-  advice: Advice,
+  advice: Omit<Advice, 'does'>,
   notes: ReadonlyMap<string, DraftNote>
 ): void {
   const said = stepsSaid(advice)

@@ -1,4 +1,4 @@
-import { stepsSaid } from './build-advice.ts'
+import { checkDeeds } from './check-deeds.ts'
 import type { Linked } from './link-tree.ts'
 import { unknownName } from './linking.ts'
 import type { Project } from './project.ts'
@@ -6,7 +6,7 @@ import type { Report } from './report.ts'
 
 /** Reports what of the shared files no tree has a use for, and what the office pack leaves open. */
 export function checkWhole(project: Project, linked: readonly Linked[], report: Report): void {
-  const { observations, verdicts, pieces, trees, rules } = project
+  const { observations, pieces, trees, rules } = project
   const asked = new Set(linked.flatMap(({ tree }) => Object.keys(tree.observations)))
   for (const observation of Object.keys(observations?.value ?? {})) {
     if (asked.has(observation) || !observations) continue
@@ -21,14 +21,7 @@ export function checkWhole(project: Project, linked: readonly Linked[], report: 
     const file = `trees/${stem}.yaml`
     report.add('missing-file', doc.place(['rules']), { file, holds: 'the tree of these rules' })
   }
-  if (verdicts && linked.length > 0) {
-    const said = new Set(linked.flatMap(({ tree }) => [...stepsSaid(tree.advice)]))
-    for (const [index, step] of verdicts.value['while-ill'].drops.entries()) {
-      if (said.has(step)) continue
-      const place = verdicts.doc.place(['while-ill', 'drops', index], 'value')
-      unknownName(report, 'unknown-step', place, step, said)
-    }
-  }
+  checkDeeds(project, linked, report)
 }
 
 /** Reports referrals of the office pack to numbers that it does not have. */

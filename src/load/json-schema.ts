@@ -7,6 +7,7 @@ import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
 import { rulesSchema } from './schemas/rules.ts'
 import { sourcesSchema } from './schemas/sources.ts'
+import { doesSchema } from './schemas/steps.ts'
 import { pieceSchema, treeSchema } from './schemas/tree.ts'
 import { verdictsSchema } from './schemas/verdicts.ts'
 
@@ -45,6 +46,7 @@ const words = (stem: string, file: string, schema: z.ZodType): Format => ({
 const FORMATS: readonly Format[] = [
   yaml('observations', 'shared/observations', 'Every observation there is', observationsSchema),
   yaml('verdicts', 'shared/verdicts', 'The verdicts of each track', verdictsSchema),
+  yaml('steps', 'shared/steps', 'What every step does', doesSchema),
   yaml('sources', 'shared/sources', 'Every source that is cited', sourcesSchema),
   yaml('look-alikes', 'shared/look-alikes', 'What callers mix up', lookAlikesSchema),
   yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),

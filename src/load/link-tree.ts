@@ -12,6 +12,7 @@ import { type Linking, unknownName } from './linking.ts'
 import { withoutUsual } from './never-applies.ts'
 import type { Project, Shaped } from './project.ts'
 import { openReport, type Report } from './report.ts'
+import type { AuthoredDeeds } from './schemas/steps.ts'
 import type { AuthoredTree } from './schemas/tree.ts'
 import type { AuthoredVerdicts } from './schemas/verdicts.ts'
 import { checkUse } from './unused.ts'
@@ -25,11 +26,17 @@ export interface Linked {
 
 type Catalogue = Pick<Linking, 'observations' | 'verdicts' | 'sources'>
 
+/** What all trees say alike, and what each step does. */
+interface SharedAdvice {
+  readonly verdicts: Shaped<AuthoredVerdicts>
+  readonly steps: Shaped<AuthoredDeeds>
+}
+
 /** Expands one tree, links its names and looks at it as a whole. Null when a finding was reported. */
 export function linkTree(
   authored: Shaped<AuthoredTree>,
   project: Project,
-  shared: Shaped<AuthoredVerdicts>,
+  shared: SharedAdvice,
   catalogue: Catalogue,
   to: Report
 ): Linked | null {
@@ -46,7 +53,7 @@ export function linkTree(
 function link(
   linking: Linking,
   authored: Shaped<AuthoredTree>,
-  shared: Shaped<AuthoredVerdicts>,
+  shared: SharedAdvice,
   draft: Draft,
   draftedRules: readonly DraftRule[]
 ): Linked | null {
@@ -58,8 +65,8 @@ function link(
   }
   const after = draft.after.flatMap(each => linkAfter(linking, each) ?? [])
   const asked = new Set([...questions.values()].map(({ asks }) => asks))
-  const advice = buildAdvice(linking, shared, authored, draft.notes)
-  checkUnsureNotes(linking, shared, asked)
+  const advice = buildAdvice(linking, shared.verdicts, shared.steps, authored, draft.notes)
+  checkUnsureNotes(linking, shared.verdicts, asked)
   checkCountedDays(linking, authored, asked, draft.notes)
   const rules = linkRules(linking, draftedRules, asked)
   checkUsual(linking, rules, asked, draft)

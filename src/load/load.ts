@@ -122,8 +122,8 @@ function linkTrees(
   paths: ReadonlySet<string>,
   report: Report
 ): readonly Linked[] {
-  const { observations, verdicts, sources } = project
-  if (!observations || !verdicts || !sources) return []
+  const { observations, verdicts, steps, sources } = project
+  if (!observations || !verdicts || !steps || !sources) return []
   const before = report.findings.length
   const catalogue = {
     observations: buildObservations(observations, report),
@@ -137,7 +137,7 @@ function linkTrees(
     const waits = Object.keys(tree.value.pieces ?? {}).some(
       piece => !project.pieces.has(piece) && paths.has(`shared/pieces/${piece}.yaml`)
     )
-    return (waits ? null : linkTree(tree, project, verdicts, catalogue, report)) ?? []
+    return (waits ? null : linkTree(tree, project, { verdicts, steps }, catalogue, report)) ?? []
   })
 }
 

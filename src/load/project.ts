@@ -12,6 +12,7 @@ import { type AuthoredObservations, observationsSchema } from './schemas/observa
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
 import { type AuthoredRule, rulesSchema } from './schemas/rules.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
+import { type AuthoredDeeds, doesSchema } from './schemas/steps.ts'
 import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
 import { type AuthoredVerdicts, verdictsSchema } from './schemas/verdicts.ts'
 import { type Withdrawals, withdrawnSchema } from './schemas/withdrawn.ts'
@@ -27,6 +28,7 @@ export interface Shaped<T> {
 export interface Project {
   observations: Shaped<AuthoredObservations> | null
   verdicts: Shaped<AuthoredVerdicts> | null
+  steps: Shaped<AuthoredDeeds> | null
   sources: Shaped<Sources> | null
   office: Shaped<AuthoredOffice> | null
   withdrawn: Shaped<Withdrawals> | null
@@ -42,6 +44,7 @@ export interface Project {
 const NEEDED = {
   observations: 'every observation that a tree asks',
   verdicts: 'the verdicts of each track, gentlest first',
+  steps: 'what every step does',
   sources: 'every source that is cited'
 } as const
 
@@ -50,6 +53,7 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
   const project: Project = {
     observations: null,
     verdicts: null,
+    steps: null,
     sources: null,
     office: null,
     withdrawn: null,
@@ -98,6 +102,9 @@ function readInto(
       break
     case 'verdicts':
       project.verdicts = as(verdictsSchema)
+      break
+    case 'steps':
+      project.steps = as(doesSchema)
       break
     case 'sources':
       project.sources = as(sourcesSchema)

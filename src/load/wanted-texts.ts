@@ -6,6 +6,7 @@ import type { Linked } from './link-tree.ts'
 import { picturesBy } from './pictures.ts'
 import type { Project } from './project.ts'
 import type { AuthoredObservation } from './schemas/observations.ts'
+import { wantedSteps } from './wanted-steps.ts'
 
 /** The texts that a file of words must have, with the place of what each is for. */
 export type Wanted = ReadonlyMap<string, Place>
@@ -34,10 +35,7 @@ export function wantedTexts(
     wanted.set('verdicts', new Map(of))
   }
   wanted.set('notes', first(linked.flatMap(notesOf)))
-  wanted.set(
-    'steps',
-    first([...linked.flatMap(each => stepsOf(each, project)), ...stepsOfAll(project)])
-  )
+  wanted.set('steps', wantedSteps(project, linked))
   for (const [stem, texts] of ofCompanions(project)) wanted.set(stem, texts)
   for (const { tree } of linked) {
     const place = project.trees.get(tree.id)?.doc.place(['id'], 'value')
@@ -146,45 +144,6 @@ function* ofCompanions(project: Project): Generator<[string, Wanted]> {
 
 const notesOf = ({ draft }: Linked): (readonly [string, Place])[] =>
   [...draft.notes.values()].map(({ id, place }) => [id, place([])] as const)
-
-const LISTS = ['do-now', 'as-directed', 'not-yet', 'never', 'clean', 'keep', 'start-again'] as const
-
-function stepsOf({ tree, draft }: Linked, project: Project): (readonly [string, Place])[] {
-  const own = project.trees.get(tree.id)
-  const ofVerdicts = Object.entries(own?.value.advice ?? {}).flatMap(([id, steps]) =>
-    LISTS.flatMap(list =>
-      (steps[list] ?? []).flatMap((step, index) =>
-        own ? [[step, own.doc.place(['advice', id, list, index])] as const] : []
-      )
-    )
-  )
-  const ofNotes = [...draft.notes.values()].flatMap(({ body, place }) =>
-    (['adds', 'clean'] as const).flatMap(list =>
-      (body[list] ?? []).map((step, index) => [step, place([list, index])] as const)
-    )
-  )
-  return [...ofVerdicts, ...ofNotes]
-}
-
-function stepsOfAll({ verdicts }: Project): (readonly [string, Place])[] {
-  if (!verdicts) return []
-  const { value, doc } = verdicts
-  const ofVerdicts = (['person', 'container', 'batch'] as const).flatMap(track =>
-    Object.entries(value[track]).flatMap(([id, { advice }]) =>
-      LISTS.flatMap(list =>
-        (advice[list] ?? []).map(
-          (step, index) => [step, doc.place([track, id, 'advice', list, index])] as const
-        )
-      )
-    )
-  )
-  const whileIll = (['adds', 'at-a-distance'] as const).flatMap(part =>
-    (value['while-ill'][part] ?? []).map(
-      (step, index) => [step, doc.place(['while-ill', part, index])] as const
-    )
-  )
-  return [...ofVerdicts, ...whileIll]
-}
 
 /** The first place of each text. */
 const first = (texts: readonly (readonly [string, Place])[]): Wanted =>

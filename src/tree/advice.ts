@@ -1,6 +1,7 @@
 import { afterNotes } from './after.ts'
 import type { Answers } from './answers.ts'
-import { isLeft, level, type Outcome, spoken, verdict } from './caution.ts'
+import { isLeft, level, type Outcome, spoken, tracksByUrgency, verdict } from './caution.ts'
+import { changesKeptFood, type Does, goesNear } from './does.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
 import type { FollowUp } from './follow-ups.ts'
@@ -10,7 +11,7 @@ import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
 
 /** What is said of an outcome, as ids: their words are in the locales. */
 export interface SpokenAdvice {
-  /** The verdict said first, and the rest in order: person, container, batch. */
+  /** The verdict said first, and the rest, most urgent first. */
   readonly verdict: string | null
   readonly also: readonly string[]
   readonly doNow: readonly string[]
@@ -41,51 +42,54 @@ interface Part {
   readonly notes: readonly NoteAdvice[]
 }
 
-/** Puts together the steps of an outcome: person, then container, then batch, mended by the notes. */
+/**
+ * Puts together the steps of an outcome: the track with the most urgent verdict first, mended by the notes.
+ */
 export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): SpokenAdvice {
   // In an emergency container and batch stay unspoken, also where the walk had judged them.
   const outcome =
     reached.person === EMERGENCY ? { ...reached, container: null, batch: null } : reached
-  const [first = null, ...also] = spoken(outcome)
+  const [first = null, ...also] = spoken(tree, outcome)
   const manner = mannerOf(tree, outcome)
-  const notes = notesSaid(tree, outcome, manner)
+  const makesSense = sense(tree, outcome, manner)
+  const notes = outcome.notes.filter(makesSense)
   const change =
-    manner === 'leave-it' || outcome.person === EMERGENCY ? [] : afterNotes(tree, answers)
-  const { person, container, batch } = partsOf(tree, outcome, [...notes, ...change])
-  const parts = [person, container, batch]
+    manner === 'leave-it' || outcome.person === EMERGENCY
+      ? []
+      : afterNotes(tree, answers).filter(makesSense)
+  const partOf = partsOf(tree, outcome, [...notes, ...change])
+  const parts = [partOf.person, partOf.container, partOf.batch]
   const said = parts.flatMap(part => part.notes)
   const stands = parts.flatMap(({ steps }) => steps ?? [])
-  const { whileIll } = tree.advice
+  const { whileIll, does } = tree.advice
   const ill = manner === 'while-ill'
-  const distant = manner === 'leave-it' && outcome.person !== null
-  const dropped = new Set([
-    ...said.flatMap(note => note.drops),
-    ...(ill ? whileIll.drops : []),
-    ...(manner === 'leave-it' ? whileIll.touching : [])
-  ])
-  // Where nobody is sure how somebody is, that is found out before anything else is done.
-  const asks = tree.advice.unsureNote.person ?? ''
-  const findOut = notes.includes(asks) ? (tree.advice.notes[asks]?.adds ?? []) : []
-  const kept = (steps: readonly string[]) => once(steps.filter(step => !dropped.has(step)))
+  const distant = manner === 'leave-it' && isIll(tree, outcome)
+  const dropped = new Set(said.flatMap(note => note.drops))
+  const kept = (steps: readonly string[]) =>
+    once(steps.filter(step => !dropped.has(step) && isFit(does[step], manner)))
   const adds = ({ notes: of }: Part) => of.flatMap(note => note.adds)
   // Nobody goes back to a jar that may burst: its batch has nothing to do.
-  const jar = manner === 'leave-it' ? undefined : batch.steps
+  const jar = manner === 'leave-it' ? undefined : partOf.batch.steps
+  const ofTrack: Readonly<Record<Track, readonly string[]>> = {
+    person: [...(partOf.person.steps?.doNow ?? []), ...adds(partOf.person)],
+    container: [...(partOf.container.steps?.doNow ?? []), ...adds(partOf.container)],
+    batch: [
+      ...(ill ? whileIll.adds : distant ? whileIll.atADistance : []),
+      ...adds(partOf.batch),
+      ...(jar?.doNow ?? []),
+      ...(jar?.byUse[outcome.use] ?? [])
+    ]
+  }
+  // Where nobody is sure how somebody is, that is found out first, once everyone is out of harm's way.
+  const asks = tree.advice.unsureNote.person ?? ''
+  const findOut =
+    notes.includes(asks) && manner !== 'leave-it' ? (tree.advice.notes[asks]?.adds ?? []) : []
   const clean = kept(jar?.clean ?? [])
   return {
     verdict: first,
     also,
-    doNow: kept([
-      ...findOut,
-      ...(person.steps?.doNow ?? []),
-      ...adds(person),
-      ...(container.steps?.doNow ?? []),
-      ...adds(container),
-      ...(ill ? whileIll.adds : distant ? whileIll.atADistance : []),
-      ...adds(batch),
-      ...(jar?.doNow ?? []),
-      ...(jar?.byUse[outcome.use] ?? [])
-    ]),
-    clean: clean.length > 0 ? once([...said.flatMap(note => note.clean), ...clean]) : [],
+    doNow: kept([...findOut, ...tracksByUrgency(tree, outcome).flatMap(track => ofTrack[track])]),
+    clean: clean.length > 0 ? kept([...said.flatMap(note => note.clean), ...clean]) : [],
     keep: kept(jar?.keep ?? []),
     // While the jar is kept for somebody's sake nobody starts again from it.
     startAgain: ill ? [] : kept(jar?.startAgain ?? []),
@@ -108,16 +112,31 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   }
 }
 
-/**
- * While somebody needs help today, or asks a doctor beside a batch that is to go, nothing is thrown out.
- * A doctor's visit this week beside a batch that looks fine changes nothing for the jar.
- */
+/** A jar that may burst is left alone, whoever is ill; food that made somebody ill is kept. */
 function mannerOf(tree: Tree, outcome: Outcome): Manner {
-  const { person, container } = outcome
-  if (person === EMERGENCY) return 'plain'
-  if (isLeft(tree, container)) return 'leave-it'
+  if (outcome.person === EMERGENCY) return 'plain'
+  if (isLeft(tree, outcome.container)) return 'leave-it'
+  return isIll(tree, outcome) ? 'while-ill' : 'plain'
+}
+
+/**
+ * Whether somebody is ill. In a tree that has no note for it: somebody needs help today, or asks a doctor
+ * beside a batch that is to go. A doctor's visit this week beside a batch that looks fine is not illness.
+ */
+function isIll(tree: Tree, outcome: Outcome): boolean {
+  const { note } = tree.advice.whileIll
+  if (note !== undefined) return outcome.notes.includes(note)
+  const { person } = outcome
   const urgent = level(tree, 'person', person) > 1
-  return urgent || (person !== null && isDiscarded(tree, outcome)) ? 'while-ill' : 'plain'
+  return (
+    urgent || (person !== null && (isDiscarded(tree, outcome) || isLeft(tree, outcome.container)))
+  )
+}
+
+/** Whether what a step or a note does may be done: kept food is not changed, a jar that may burst not touched. */
+function isFit(does: Does | undefined, manner: Manner): boolean {
+  if (does === undefined || manner === 'plain') return true
+  return manner === 'while-ill' ? !changesKeptFood(does) : !goesNear(does)
 }
 
 /**
@@ -128,7 +147,7 @@ function followUpsAfter(tree: Tree, outcome: Outcome, manner: Manner): readonly 
   if (outcome.person === EMERGENCY) return []
   const tracks = manner === 'leave-it' ? (['container'] as const) : TRACKS
   const given = tracks.flatMap(track => outcome[track] ?? [])
-  const ill = manner === 'while-ill' || (manner === 'leave-it' && outcome.person !== null)
+  const ill = isIll(tree, outcome)
   return tree.advice.followUps.filter(
     ({ after, whileIll }) => after.some(verdict => given.includes(verdict)) && (whileIll || !ill)
   )
@@ -139,17 +158,28 @@ export function isDiscarded(tree: Tree, { batch }: Outcome): boolean {
   return batch !== null && verdict(tree, batch).ceiling === 'never'
 }
 
-/** The notes that still make sense: none on waiting for what is thrown out, none that send anybody to look. */
-function notesSaid(tree: Tree, outcome: Outcome, manner: Manner): readonly string[] {
+/** Which notes still make sense: none on waiting for what is thrown out, none that send anybody to look. */
+function sense(tree: Tree, outcome: Outcome, manner: Manner): (note: string) => boolean {
   const origin = originOf(tree)
-  return outcome.notes.filter(id => {
+  const discarded = isDiscarded(tree, outcome)
+  return id => {
+    const note = tree.advice.notes[id]
     if (manner === 'leave-it' && origin.get(id) === 'batch') return false
-    return !(isDiscarded(tree, outcome) && tree.advice.notes[id]?.notWhenDiscarded === true)
-  })
+    return isFit(note?.does, manner) && !(discarded && note?.notWhenDiscarded === true)
+  }
+}
+
+const origins = new WeakMap<Tree, ReadonlyMap<string, Track>>()
+
+/** The track whose questions add a note, worked out once for a tree. */
+function originOf(tree: Tree): ReadonlyMap<string, Track> {
+  const known = origins.get(tree) ?? originIn(tree)
+  origins.set(tree, known)
+  return known
 }
 
 /** The track whose questions add a note; of several the first, person before container before batch. */
-function originOf(tree: Tree): ReadonlyMap<string, Track> {
+function originIn(tree: Tree): ReadonlyMap<string, Track> {
   const origin = new Map<string, Track>()
   for (const track of TRACKS) {
     const asking = Object.values(tree.questions).filter(

@@ -1,3 +1,4 @@
+import type { Does } from './does.ts'
 import type { FollowUp } from './follow-ups.ts'
 import type { Observation, Range, Track } from './observation.ts'
 
@@ -154,7 +155,11 @@ export interface Tree {
 export interface Advice {
   readonly verdicts: Readonly<Record<string, Steps>>
   readonly notes: Readonly<Record<string, NoteAdvice>>
-  /** What "throw it away" becomes while a person verdict stands. */
+  /** What each step does that is said in this tree. */
+  readonly does: Readonly<Record<string, Does>>
+  /** The verdicts that are said before the rest, most urgent first. */
+  readonly urgency: readonly string[]
+  /** What "throw it away" becomes while somebody is ill. */
   readonly whileIll: WhileIll
   /** What callers ask once the verdict is out, in the authors' order. */
   readonly followUps: readonly FollowUp[]
@@ -162,14 +167,13 @@ export interface Advice {
   readonly unsureNote: Readonly<Partial<Record<Track, string>>>
 }
 
-/** The food of somebody who needs help is kept: the health department may want it. */
+/** The food of somebody who is ill is kept: the health department may want it. */
 export interface WhileIll {
-  readonly drops: readonly string[]
+  /** The note by which somebody is ill; without one, any person verdict that cannot wait. */
+  readonly note?: string
   readonly adds: readonly string[]
   /** Said instead of `adds` of a jar that nobody goes back to. */
   readonly atADistance: readonly string[]
-  /** Steps of people's notes that would send somebody to such a jar. */
-  readonly touching: readonly string[]
   readonly refer: readonly string[]
 }
 
@@ -194,6 +198,8 @@ export interface NoteAdvice {
   /** Said before the verdict's own cleaning steps, where it has any. */
   readonly clean: readonly string[]
   readonly drops: readonly string[]
+  /** What its own words tell somebody to do. */
+  readonly does: Does
   /** It speaks of waiting or of going on: nothing to say of a batch that is thrown out. */
   readonly notWhenDiscarded: boolean
   readonly recheck?: Recheck

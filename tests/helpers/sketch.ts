@@ -69,7 +69,9 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
       verdicts: {},
       notes: {},
       followUps: [],
-      whileIll: { drops: [], adds: [], atADistance: [], touching: [], refer: [] },
+      does: {},
+      urgency: [],
+      whileIll: { adds: [], atADistance: [], refer: [] },
       unsureNote: more.unsureNote === undefined ? {} : { person: more.unsureNote }
     },
     fingerprint: '',

@@ -35,7 +35,7 @@ function everyWalk(tree: Tree, shares: Shares, first?: string): readonly Taken[]
         share,
         screens,
         settled: settled as number,
-        said: spoken(walked.outcome)[0] ?? 'nothing',
+        said: spoken(tree, walked.outcome)[0] ?? 'nothing',
         waits: walked.outcome.batch === 'wait-and-recheck',
         unsure: Object.entries(answers).some(([id, answer]) =>
           staysUnsure(tree, answers, id, answer)

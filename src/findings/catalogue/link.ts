@@ -21,6 +21,16 @@ export const LINK_FINDINGS = {
     'step',
     'let a verdict or a note say it first: only what is said can be dropped'
   ),
+  'unknown-presumption': unknown('presumption', 'add it under `presumptions:`'),
+  'deed-missing': {
+    says: f => `Nothing says what the step ${quoted(f.step)} does.`,
+    remedy: f =>
+      `Write a line for ${quoted(f.step)} under \`steps:\` in \`shared/steps.yaml\`: what it does to the batch and the vessel, whom it calls, what it measures; \`{}\` where it does none of it.`
+  },
+  'deed-unused': {
+    says: f => `No tree has the ${f.what} ${quoted(f.name)}, of which this says what it does.`,
+    remedy: f => `Remove the line, or correct the name ${quoted(f.name)}.`
+  },
   'unknown-tree': unknown('tree', 'add it to `trees/`'),
   'unknown-source': unknown('source', 'describe it in `shared/sources.yaml`'),
   'unknown-piece': unknown('piece', 'add it to `shared/pieces/`'),

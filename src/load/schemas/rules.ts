@@ -20,7 +20,7 @@ const condition = z
   .meta({ id: 'condition' })
 export type AuthoredCondition = z.infer<typeof condition>
 
-const conjunction = z.record(id, condition).meta({ id: 'conditions' })
+export const conjunction = z.record(id, condition).meta({ id: 'conditions' })
 export type AuthoredConjunction = z.infer<typeof conjunction>
 
 /** What a rule can claim; each rule makes one claim. */

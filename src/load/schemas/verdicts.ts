@@ -45,13 +45,17 @@ export const verdictsSchema = z.strictObject({
     .describe('The note that an unsure danger sign must add, by what the sign is about.'),
   'while-ill': z
     .strictObject({
-      drops: z.array(id).describe('Steps that are not said then.'),
-      adds: z.array(id).describe('Steps that are said in their place.'),
+      note: id
+        .optional()
+        .describe(
+          'The note by which somebody is ill, in trees that have it; else any person verdict.'
+        ),
+      adds: z.array(id).describe('Steps that are said in place of those that change kept food.'),
       'at-a-distance': steps('Said in place of adds of a jar that nobody goes back to.'),
-      touching: steps('Steps of notes that would send somebody to such a jar.'),
       refer: z.array(trigger).optional().describe(REFER)
     })
-    .describe('What throwing it away becomes while somebody needs help.'),
+    .describe('What throwing it away becomes while somebody is ill.'),
+  urgency: z.array(id).describe('The verdicts that are said before the rest, most urgent first.'),
   person: z.record(id, verdict).describe('Verdicts about people, gentlest first.'),
   container: z.record(id, verdict).describe('Verdicts about the container, gentlest first.'),
   batch: z.record(id, verdict).describe('Verdicts on the batch, gentlest first.')

@@ -19,7 +19,7 @@ export interface NamedOutcome {
 const FINGERPRINT_LENGTH = 6
 
 /** The verdicts of an outcome as they stand in an address: `pressure-hazard+normal-growth`. */
-const verdictsOf = (outcome: Outcome) => spoken(outcome).join('+')
+const verdictsOf = (tree: Tree, outcome: Outcome) => spoken(tree, outcome).join('+')
 
 /**
  * What an outcome of one jar comes to, as a fragment: verdicts, use, notes by their number in the tree.
@@ -30,7 +30,7 @@ export function writeOutcome(tree: Tree, outcome: Outcome, language: string): st
   const numbers = outcome.notes.map(note => names.indexOf(note)).sort((a, b) => a - b)
   const parts = [
     `${addressOf(tree.id, language)}@${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`,
-    verdictsOf(outcome),
+    verdictsOf(tree, outcome),
     outcome.use,
     ...(numbers.length > 0 ? [numbers.join('.')] : [])
   ]
@@ -39,7 +39,7 @@ export function writeOutcome(tree: Tree, outcome: Outcome, language: string): st
 
 /** The general sheet of an outcome's verdicts, short enough to be typed. */
 export const writeGeneral = (tree: Tree, outcome: Outcome, language: string): string =>
-  `${addressOf(tree.id, language)}/${verdictsOf(outcome)}`
+  `${addressOf(tree.id, language)}/${verdictsOf(tree, outcome)}`
 
 /**
  * The outcome of a finished walk that may leave the device; null when the jar alone says less than was
@@ -78,7 +78,7 @@ export function readOutcome(
   )
   if (notes.some(note => note === undefined)) return { outcome: general, standing: 'general' }
   // An address that was tampered with may be more cautious than its verdicts, never less.
-  const ceiling = spoken(general).map(id => verdict(tree, id).ceiling)
+  const ceiling = spoken(tree, general).map(id => verdict(tree, id).ceiling)
   return {
     outcome: {
       ...general,

@@ -1,0 +1,35 @@
+import type { Place } from '../findings/place.ts'
+import type { Linked } from './link-tree.ts'
+import { unknownName } from './linking.ts'
+import type { Project } from './project.ts'
+import type { Report } from './report.ts'
+import { wantedSteps } from './wanted-steps.ts'
+
+/** Reports steps of which nobody wrote what they do, and lines about what nobody says. */
+export function checkDeeds(project: Project, linked: readonly Linked[], report: Report): void {
+  const { steps, verdicts } = project
+  if (!steps || !verdicts || linked.length === 0) return
+  const { value, doc } = steps
+  const said = wantedSteps(project, linked)
+  for (const [step, place] of said) {
+    if (!Object.hasOwn(value.steps, step)) report.add('deed-missing', place, { step })
+  }
+  const notes = new Set(linked.flatMap(({ draft }) => [...draft.notes.keys()]))
+  const unused = (part: 'steps' | 'notes', what: string, known: { has(name: string): boolean }) => {
+    for (const name of Object.keys(value[part] ?? {})) {
+      if (!known.has(name)) report.add('deed-unused', doc.place([part, name]), { what, name })
+    }
+  }
+  unused('steps', 'step', said)
+  unused('notes', 'note', notes)
+  const presumptions = Object.keys(value.presumptions ?? {})
+  for (const part of ['steps', 'notes'] as const) {
+    for (const [name, { presumes }] of Object.entries(value[part] ?? {})) {
+      presumes?.forEach((presumed, index) => {
+        if (presumptions.includes(presumed)) return
+        const place: Place = doc.place([part, name, 'presumes', index], 'value')
+        unknownName(report, 'unknown-presumption', place, presumed, presumptions)
+      })
+    }
+  }
+}

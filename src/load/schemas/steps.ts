@@ -1,0 +1,67 @@
+import { z } from 'zod'
+import { CALL_TIMES, VESSEL_DEEDS } from '../../tree/does.ts'
+import { id, trigger } from './common.ts'
+import { conjunction } from './rules.ts'
+
+const deed = z.enum(VESSEL_DEEDS)
+
+const does = z
+  .strictObject({
+    batch: z
+      .enum(['keep', 'other-use', 'hold', 'discard'])
+      .optional()
+      .describe('What becomes of the food; hold: kept for the health department.'),
+    else: z
+      .enum(['hold', 'discard'])
+      .optional()
+      .describe('What becomes of it if what is found out is not as it should be.'),
+    vessel: z
+      .union([deed, z.array(deed).min(1)])
+      .optional()
+      .describe('What is done to the vessel; several in the order in which they are done.'),
+    after: z.enum(['chill']).optional().describe('What must have been done to the vessel before.'),
+    first: z.boolean().optional().describe('true: it comes before what else is done.'),
+    top: z
+      .enum(['leave', 'touch'])
+      .optional()
+      .describe('What is done to the growth, the film or the food in it.'),
+    use: z.enum(['none', 'some']).optional().describe('Whether anybody has some of it.'),
+    call: z
+      .partialRecord(trigger, z.enum(CALL_TIMES))
+      .optional()
+      .describe('Whom to call, and by when; soon: no time is named.'),
+    measure: id.optional().describe('What is measured.'),
+    look: z.enum(['near', 'afar']).optional().describe('Somebody looks or smells, from where.'),
+    ask: z.boolean().optional().describe('true: something is asked or looked up.'),
+    washes: z.boolean().optional().describe('true: something is washed.'),
+    pours: z.boolean().optional().describe('true: something is poured out or away.'),
+    presumes: z
+      .array(id)
+      .min(1)
+      .optional()
+      .describe('What must be there for it, by the names under presumptions.')
+  })
+  .meta({ id: 'does' })
+export type AuthoredDoes = z.infer<typeof does>
+
+/** `shared/steps.yaml`: what each step does, and each note that tells somebody to do something. */
+export const doesSchema = z.strictObject({
+  presumptions: z
+    .record(
+      id,
+      z.strictObject({
+        'ruled-out-by': z
+          .array(conjunction)
+          .min(1)
+          .describe('Answers by which it is not there, each written like `when` of a rule.')
+      })
+    )
+    .optional()
+    .describe('What a step can presume, by name.'),
+  steps: z.record(id, does).describe('Every step, by name, with what it does; {}: nothing.'),
+  notes: z
+    .record(id, does)
+    .optional()
+    .describe('The notes that tell somebody to do something; the rest only explain.')
+})
+export type AuthoredDeeds = z.infer<typeof doesSchema>

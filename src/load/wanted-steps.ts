@@ -1,0 +1,51 @@
+import type { Place } from '../findings/place.ts'
+import type { Linked } from './link-tree.ts'
+import type { Project } from './project.ts'
+
+/** Every step that some tree says, with the first place that says it. */
+export function wantedSteps(
+  project: Project,
+  linked: readonly Linked[]
+): ReadonlyMap<string, Place> {
+  const said = [...linked.flatMap(each => stepsOf(each, project)), ...stepsOfAll(project)]
+  return new Map([...said].reverse())
+}
+
+const LISTS = ['do-now', 'as-directed', 'not-yet', 'never', 'clean', 'keep', 'start-again'] as const
+
+function stepsOf({ tree, draft }: Linked, project: Project): (readonly [string, Place])[] {
+  const own = project.trees.get(tree.id)
+  const ofVerdicts = Object.entries(own?.value.advice ?? {}).flatMap(([id, steps]) =>
+    LISTS.flatMap(list =>
+      (steps[list] ?? []).flatMap((step, index) =>
+        own ? [[step, own.doc.place(['advice', id, list, index])] as const] : []
+      )
+    )
+  )
+  const ofNotes = [...draft.notes.values()].flatMap(({ body, place }) =>
+    (['adds', 'clean'] as const).flatMap(list =>
+      (body[list] ?? []).map((step, index) => [step, place([list, index])] as const)
+    )
+  )
+  return [...ofVerdicts, ...ofNotes]
+}
+
+function stepsOfAll({ verdicts }: Project): (readonly [string, Place])[] {
+  if (!verdicts) return []
+  const { value, doc } = verdicts
+  const ofVerdicts = (['person', 'container', 'batch'] as const).flatMap(track =>
+    Object.entries(value[track]).flatMap(([id, { advice }]) =>
+      LISTS.flatMap(list =>
+        (advice[list] ?? []).map(
+          (step, index) => [step, doc.place([track, id, 'advice', list, index])] as const
+        )
+      )
+    )
+  )
+  const whileIll = (['adds', 'at-a-distance'] as const).flatMap(part =>
+    (value['while-ill'][part] ?? []).map(
+      (step, index) => [step, doc.place(['while-ill', part, index])] as const
+    )
+  )
+  return [...ofVerdicts, ...whileIll]
+}

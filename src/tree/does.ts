@@ -1,0 +1,83 @@
+/** What a step, or a note that tells somebody to do something, does. Nothing named: it does nothing to it. */
+export interface Does {
+  /** What becomes of the food: it goes on, serves for something else, is kept for the health department, is thrown out. */
+  readonly batch?: 'keep' | 'other-use' | 'hold' | 'discard' | undefined
+  /** What becomes of it if what is found out is not as it should be. */
+  readonly orElse?: 'hold' | 'discard' | undefined
+  /** What is done to the vessel, in this order. */
+  readonly vessel?: readonly VesselDeed[] | undefined
+  /** What must have been done to the vessel before. */
+  readonly after?: 'chill' | undefined
+  /** It comes before what else is done. */
+  readonly first?: boolean | undefined
+  /** What is done to the growth, the film or the food in it. */
+  readonly top?: 'leave' | 'touch' | undefined
+  /** Whether anybody has some of it. */
+  readonly use?: 'none' | 'some' | undefined
+  /** Whom to call, and by when. */
+  readonly call?: Readonly<Record<string, CallTime>> | undefined
+  /** What is measured. */
+  readonly measure?: string | undefined
+  readonly look?: 'near' | 'afar' | undefined
+  /** Something is asked or looked up. */
+  readonly ask?: boolean | undefined
+  readonly washes?: boolean | undefined
+  readonly pours?: boolean | undefined
+  /** What must be there for it. */
+  readonly presumes?: readonly string[] | undefined
+}
+
+export const VESSEL_DEEDS = [
+  'leave',
+  'closed',
+  'cover',
+  'move',
+  'chill',
+  'warm',
+  'vent',
+  'open',
+  'hold',
+  'discard'
+] as const
+export type VesselDeed = (typeof VESSEL_DEEDS)[number]
+
+/** `soon`: no time is named. `if-worse`: only if something goes wrong, or stays in doubt. */
+export const CALL_TIMES = ['now', 'today', 'this-week', 'soon', 'if-worse'] as const
+export type CallTime = (typeof CALL_TIMES)[number]
+
+const HANDS_OFF: ReadonlySet<VesselDeed> = new Set(['leave', 'closed', 'hold', 'discard'])
+const CHANGES_FOOD: ReadonlySet<VesselDeed> = new Set(['warm', 'open', 'discard'])
+
+/** Whether it lessens or changes food that is kept for the health department, or may come to do so. */
+export function changesKeptFood({
+  batch,
+  orElse,
+  vessel,
+  top,
+  use,
+  measure,
+  washes,
+  pours
+}: Does): boolean {
+  return (
+    (batch !== undefined && batch !== 'hold') ||
+    orElse === 'discard' ||
+    vessel?.some(deed => CHANGES_FOOD.has(deed)) === true ||
+    top === 'touch' ||
+    use === 'some' ||
+    measure !== undefined ||
+    washes === true ||
+    pours === true
+  )
+}
+
+/** Whether it brings somebody to the vessel: nobody goes near one that may burst. */
+export function goesNear(does: Does): boolean {
+  const { orElse, vessel, look } = does
+  return (
+    changesKeptFood(does) ||
+    orElse !== undefined ||
+    vessel?.some(deed => !HANDS_OFF.has(deed)) === true ||
+    look === 'near'
+  )
+}
