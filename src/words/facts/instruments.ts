@@ -41,7 +41,14 @@ export function instrumentNamed(
   const told = words.filter(word => all.some(([, own]) => own.has(word)))
   if (told.length === 0) return { clash: false }
   const fitting = all.filter(([, own]) => told.every(word => own.has(word)))
-  const [only, ...others] = fitting
-  if (only === undefined) return { clash: true }
-  return others.length === 0 ? { instrument: only[0], clash: false } : { clash: false }
+  if (fitting.length === 0) return { clash: true }
+  // A plain name that every longer one contains means the plain one: "meter" beside "uncalibrated meter".
+  const plain = fitting.filter(([, own]) => fitting.every(([, other]) => isWithin(own, other)))
+  const [only, ...others] = plain.length === 1 ? plain : fitting
+  return only !== undefined && others.length === 0
+    ? { instrument: only[0], clash: false }
+    : { clash: false }
 }
+
+const isWithin = (words: ReadonlySet<string>, others: ReadonlySet<string>): boolean =>
+  [...words].every(word => others.has(word))

@@ -46,6 +46,8 @@ describe('a number with its unit is a reading', () => {
     ['ph 4.1 narrow strip', 4.1, 'narrow-strip'],
     ['ph 4.1 on the wide strip', 4.1, 'wide-strip'],
     ['ph 3.2 medidor', 3.2, 'meter'],
+    ['ph 3.2 on an uncalibrated meter', 3.2, 'uncalibrated-meter'],
+    ['ph 3.2 medidor descalibrado', 3.2, 'uncalibrated-meter'],
     ['pH 3.2 tira de rango corto', 3.2, 'narrow-strip']
   ])('%j is a pH, with the instrument that it names', (line, ph, instrument) => {
     expect(sureOf(reader, line)).toEqual([reading('jar-ph', ph, instrument)])
