@@ -27,9 +27,13 @@ export interface Derivation {
 export const derivationOf = (observation: Observation | undefined): Derivation | null =>
   observation?.kind === 'measure' ? (observation.derived ?? null) : null
 
-/** Whether an observation can be worked out and never be read off. */
+/**
+ * Whether an observation can be worked out and never be read off: a difference has no instrument, and
+ * nobody can say what share of its strength a bottle holds.
+ */
 export const isOnlyWorkedOut = (observation: Observation): boolean =>
-  observation.kind === 'measure' && observation.unit === 'ph-difference'
+  observation.kind === 'measure' &&
+  (observation.unit === 'ph-difference' || observation.derived?.by === 'bottle-pressure')
 
 /** The observations that an observation can be worked out from, in the order of its model. */
 export function inputsOf(observation: Observation | undefined): readonly string[] {

@@ -1,3 +1,4 @@
+import { closedBottleRows } from './closed-bottle-rows.ts'
 import {
   days,
   type Expected,
@@ -12,21 +13,17 @@ import {
   choice,
   discard,
   fine,
-  hazard,
   mold,
   molds,
   person,
   practice,
-  pressure,
   sign,
   wait
 } from './told.ts'
 
-const seal = sign('bottle-signs')
 const story = sign('bottle-story')
 const growth = choice('bottle-growth')
 const opened = sign('opened-bottle')
-const percent = (low: number, reading: number, high: number) => ({ low, reading, high })
 
 const niagara = 'Niagara Region Public Health, Kombucha Best Practices'
 
@@ -49,29 +46,6 @@ export const BOTTLE_ROWS: readonly Row[] = [
     ['5.14', 'sediment and strings', growth('sediment')]
   ]),
   ...sharing({ batch: 'quality-only' }, practice, [['5.18', 'flat', opened('flat')]]),
-  ...sharing(
-    hazard,
-    `${caution}; New York Agriculture and Markets names container failure a hazard`,
-    [
-      ['5.12', 'a bulging bottle', seal('bulging')],
-      ['5.12', 'a hissing bottle', seal('hissing')],
-      ['5.12', 'a cracked bottle', seal('cracked')],
-      ['5.12', 'a leaking bottle', seal('leaking')],
-      ['5.13', 'another of the batch burst', seal('sibling-burst')]
-    ]
-  ),
-  ...sharing(pressure, caution, [
-    ['5.1', 'four days at room temperature', { 'bottle-days': days(4) }],
-    ['5.1', 'two weeks at room temperature', { 'bottle-days': days(14) }],
-    ['5.2', 'two days above 78 °F', { 'bottle-place': 'over-78', 'bottle-days': days(2) }],
-    ['5.8', 'a plastic bottle hard as rock', seal('hard-plastic')],
-    ['0.7', 'another of the batch gushed', seal('gushed')],
-    ['5.7', 'a square bottle', { 'bottle-kind': 'square' }],
-    ['5.7', 'a sealed canning jar', { 'bottle-kind': 'canning-jar' }],
-    ['5.7', 'a still-wine bottle', { 'bottle-kind': 'wine' }],
-    ['5.11', 'pressure surely above what it bears', { 'bottle-pressure': percent(110, 150, 200) }],
-    ['5.11', 'pressure that may be above it', { 'bottle-pressure': percent(20, 60, 130) }]
-  ]),
   ...sharing(mold, molds, [
     ['5.16', 'fuzz in the neck', growth('fuzz')],
     ['5.16', 'fuzz on floating fruit', growth('fuzz-on-fruit')]
@@ -120,7 +94,8 @@ export const BOTTLE_ROWS: readonly Row[] = [
   ]),
   ...sharing({ person: 'emergency' }, 'Government of Canada, botulism', [
     ['4', 'blurred vision', person('severe-symptoms')]
-  ])
+  ]),
+  ...closedBottleRows()
 ]
 
 /** Published limits on both sides, by each instrument. */
