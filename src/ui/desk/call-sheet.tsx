@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { reportOf } from '../../office/report.ts'
 import type { Answer } from '../../tree/answers.ts'
+import { claimsOf } from '../../tree/claims.ts'
 import type { Fact } from '../../tree/facts.ts'
 import { openSteps } from '../../tree/open-steps.ts'
 import { possible } from '../../tree/possible.ts'
@@ -78,7 +79,12 @@ export function CallSheet({
   }, [])
   const can = possible(tree, walk.answers)
   // Told early an outcome must lack no step either.
-  const canStop = can.settled && openSteps(tree, walk.answers).length === 0
+  const claims = claimsOf(tree, walk.answers, can)
+  // Nor is a call ended while a sign about a person was never asked for: it may be an emergency.
+  const canStop =
+    can.settled &&
+    openSteps(tree, walk.answers).length === 0 &&
+    !claims.notAsked.some(id => tree.observations[id]?.about === 'person')
   const early = stopped && canStop && !walk.changing
   // Where all is decided the outcome is known before every question was asked.
   const { atLeast } = can
@@ -129,6 +135,7 @@ export function CallSheet({
           {told === null && (
             <Decided
               possible={can}
+              claims={claims}
               canStop={canStop}
               onStop={() => {
                 setTyping(false)

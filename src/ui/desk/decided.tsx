@@ -1,52 +1,60 @@
+import type { Claims } from '../../tree/claims.ts'
 import { TRACKS } from '../../tree/observation.ts'
 import type { Possible } from '../../tree/possible.ts'
 import { verdictText } from '../../words/verdict-text.ts'
 import { useSetting } from '../parts/setting.tsx'
 
-const NOTHING = {
-  person: 'ui:desk.nobody-at-risk',
-  container: 'ui:desk.no-pressure',
-  batch: null
+const RULED_OUT = {
+  person: 'ui:desk.nobody-needs-help',
+  container: 'ui:desk.no-pressure'
 } as const
 
 /** What can no longer change, whatever the caller says next, and what still can. */
 export function Decided({
   possible,
+  claims,
   canStop,
   onStop
 }: {
   possible: Possible
+  /** What may be said of the answers themselves. */
+  claims: Claims
   /** Nothing still open could change a verdict or a step. */
   canStop: boolean
   onStop: () => void
 }) {
   const { words, tree } = useSetting()
-  const name = (verdict: string) => verdictText(words, tree.id, verdict, 'name')
-  const tracks = TRACKS.map(track => ({ track, can: possible[track] }))
-  const decided = tracks.flatMap(({ track, can: [only, ...others] }) => {
-    if (others.length > 0 || only === undefined) return []
-    if (only !== null) return [name(only)]
-    const nothing = NOTHING[track]
-    return nothing === null ? [] : [words.t(nothing)]
+  const verdicts = TRACKS.flatMap(track => {
+    const [only, ...others] = possible[track]
+    return others.length > 0 || !only ? [] : [verdictText(words, tree.id, only, 'name')]
   })
   const use = possible.use.length === 1 ? [words.t(`${tree.id}:use.${possible.atLeast.use}`)] : []
+  const decided = [...verdicts, ...use, ...claims.ruledOut.map(track => words.t(RULED_OUT[track]))]
   const open = [
-    ...tracks.filter(({ can }) => can.length > 1).map(({ track }) => track),
+    ...TRACKS.filter(track => possible[track].length > 1),
     ...(possible.use.length > 1 ? (['use'] as const) : [])
   ]
-  const all = [...decided, ...use]
+  const shortOf = (id: string) =>
+    words.t(words.has(`ui:short.${id}`) ? `ui:short.${id}` : `observations:${id}.ask`)
   return (
     <section class="decided">
       <h2>{words.t('ui:desk.decided')}</h2>
-      <p data-decided={all.length}>
-        {all.length === 0 ? words.t('ui:desk.nothing-decided') : all.join(' · ')}
+      <p data-decided={decided.length}>
+        {decided.length === 0 ? words.t('ui:desk.nothing-decided') : decided.join(' · ')}
       </p>
-      {open.length > 0 && (
-        <p class="decided-open">
-          {words.t('ui:desk.open')}:{' '}
-          {open.map(track => words.t(`ui:desk.track.${track}`)).join(', ')}
-        </p>
-      )}
+      <p class="decided-open">
+        {open.length > 0 && (
+          <span>
+            {words.t('ui:desk.open')}:{' '}
+            {open.map(track => words.t(`ui:desk.track.${track}`)).join(', ')}.{' '}
+          </span>
+        )}
+        {claims.notAsked.length > 0 && (
+          <span data-not-asked={claims.notAsked.length}>
+            {words.t('ui:desk.not-asked')}: {claims.notAsked.map(shortOf).join(', ')}.
+          </span>
+        )}
+      </p>
       {canStop && (
         <button type="button" class="secondary" data-action="stop-here" onClick={onStop}>
           {words.t('ui:desk.stop-here')}
