@@ -2,11 +2,10 @@ import { withDerived } from '../machine/derived/derive.ts'
 import { reportOn } from '../office/report.ts'
 import type { Answers } from '../tree/answers.ts'
 import { isLeft } from '../tree/caution.ts'
+import { type Evaluation, evaluate } from '../tree/evaluate.ts'
 import type { Observation } from '../tree/observation.ts'
-import { possible } from '../tree/possible.ts'
-import { progressOf } from '../tree/progress.ts'
 import type { Tree } from '../tree/tree.ts'
-import { type Walk, walk } from '../tree/walk.ts'
+import type { Walk } from '../tree/walk.ts'
 import { alarmLines } from './alarm-lines.ts'
 import { askAfter } from './ask-after.ts'
 import { footText } from './call-text.ts'
@@ -23,9 +22,9 @@ export async function walkInteractively(tree: Tree, start: Answers, talk: Talk):
   let answers = start
   while (sofar) {
     answers = sofar.answers
-    const walked = walk(tree, withDerived(tree, answers))
-    sofar = walked.asks
-      ? await askOne(tree, walked, sofar, talk)
+    const evaluation = evaluate(tree, withDerived(tree, answers))
+    sofar = evaluation.walk.asks
+      ? await askOne(evaluation, sofar, talk)
       : await showOutcome(tree, sofar, talk)
   }
   print(talk.terminal, PROMPTS.stopped)
@@ -33,10 +32,11 @@ export async function walkInteractively(tree: Tree, start: Answers, talk: Talk):
 }
 
 /** One question, until it is answered or left; null to stop. */
-async function askOne(tree: Tree, walked: Walk, sofar: Sofar, talk: Talk): Promise<Sofar | null> {
+async function askOne(evaluation: Evaluation, sofar: Sofar, talk: Talk): Promise<Sofar | null> {
+  const { tree, walk: walked } = evaluation
   const { terminal, lines, making } = talk
   const observation = observationOf(tree, walked.asks?.observation ?? '')
-  show(tree, walked, observation, sofar, talk)
+  show(evaluation, observation, sofar, talk)
   for (;;) {
     const line = await lines.next()
     if (line === null) return null
@@ -58,14 +58,13 @@ async function askOne(tree: Tree, walked: Walk, sofar: Sofar, talk: Talk): Promi
 }
 
 function show(
-  tree: Tree,
-  walked: Walk,
+  { tree, walk: walked, progress: counted, possible }: Evaluation,
   observation: Observation,
   { answers }: Sofar,
   { terminal, making }: Talk
 ): void {
   const { words, paint } = making
-  const { question, atMostMore } = progressOf(tree, answers, walked)
+  const { question, atMostMore } = counted
   const progress = [
     words.t('ui:question', { number: question }),
     atMostMore > 0 ? words.t('ui:at-most-more', { count: atMostMore }) : PROMPTS.last,
@@ -76,7 +75,7 @@ function show(
     terminal,
     '',
     paint.faint(progress.join(' · ')),
-    ...alarmLines(tree, possible(tree, answers).atLeast, making),
+    ...alarmLines(tree, possible.atLeast, making),
     ...(partly ? [PROMPTS.others] : []),
     // To a jar that may burst nobody goes back, not even to answer.
     ...questionText(
@@ -104,7 +103,11 @@ function whyText(tree: Tree, { asks }: Walk, observation: Observation, { making 
 /** The outcome, and what can be done after it; null to finish. */
 async function showOutcome(tree: Tree, sofar: Sofar, talk: Talk): Promise<Sofar | null> {
   const { terminal, lines, making } = talk
-  const report = reportOn(tree, withDerived(tree, sofar.answers), making.office, terminal.today)
+  const report = reportOn(
+    evaluate(tree, withDerived(tree, sofar.answers)),
+    making.office,
+    terminal.today
+  )
   if (!report.advice) throw new Error(`the walk of ${tree.id} neither asks nor ends`)
   print(terminal, ...outcomeText(report, making))
   const offer = report.emergency ? PROMPTS.emergency : PROMPTS.finished

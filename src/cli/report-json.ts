@@ -1,7 +1,6 @@
 import type { Loaded } from '../load/load.ts'
 import type { WalkReport } from '../office/report.ts'
 import { CAUTIONS } from '../tree/cautions.ts'
-import { possible } from '../tree/possible.ts'
 import { alarmsOf } from '../words/alarms.ts'
 import { saidCall } from '../words/say.ts'
 import { citedBy } from '../words/sources.ts'
@@ -11,8 +10,10 @@ import type { Words } from '../words/words.ts'
 
 /** A report as one object for other programs: ids for them, sentences for people. */
 export function reportJson(report: WalkReport, words: Words, sources: Loaded['sources']) {
-  const { tree, answers, walk, advice } = report
-  const { person, container, batch, use, atLeast } = possible(tree, answers)
+  const { tree, advice, evaluation } = report
+  const { walk, settled } = evaluation
+  const { person, container, batch, use, atLeast } = evaluation.possible
+  const texts = (steps: readonly string[] = []) => steps.map(step => words.t(`steps:${step}`))
   const verdict = advice?.verdict ?? null
   return {
     tree: tree.id,
@@ -26,6 +27,8 @@ export function reportJson(report: WalkReport, words: Words, sources: Loaded['so
     use: walk.finished ? walk.outcome.use : null,
     atLeast,
     asks: walk.asks?.observation ?? null,
+    // Nothing still open could change the verdicts, the use, a step, a call or a day.
+    settled: settled !== null,
     possible: { person: ids(person), container: ids(container), batch: ids(batch), use },
     // What cannot wait for the end: of a finished walk the verdict says it.
     alarms: walk.finished
@@ -45,7 +48,10 @@ export function reportJson(report: WalkReport, words: Words, sources: Loaded['so
     noteTexts: (advice ? [...advice.notes, ...advice.change] : walk.outcome.notes).map(note =>
       words.t(`notes:${note}`)
     ),
-    doNow: (advice?.doNow ?? []).map(step => words.t(`steps:${step}`)),
+    doNow: texts(advice?.doNow),
+    clean: texts(advice?.clean),
+    keep: texts(advice?.keep),
+    startAgain: texts(advice?.startAgain),
     referral: report.referrals.map(referral => saidCall(referral, words)),
     message:
       verdict &&

@@ -1,6 +1,6 @@
 import type { WalkReport } from '../office/report.ts'
+import type { Evaluation } from '../tree/evaluate.ts'
 import { TRACKS } from '../tree/observation.ts'
-import { possible } from '../tree/possible.ts'
 import { answerText } from '../words/answer-text.ts'
 import { section } from '../words/outcome-lines.ts'
 import { alarmLines } from './alarm-lines.ts'
@@ -12,15 +12,15 @@ import { standingText } from './standing-text.ts'
 /** A walk that is not finished, as lines: what was told, what is asked next, what it comes to at least. */
 export function unfinishedText(report: WalkReport, making: Making): string[] {
   const { words, paint } = making
-  const { asks } = report.walk
-  const { atLeast } = possible(report.tree, report.answers)
+  const { asks } = report.evaluation.walk
+  const { atLeast } = report.evaluation.possible
   const least = TRACKS.flatMap(track => atLeast[track] ?? [])
   const next = asks
     ? PROMPTS.notFinished(asks.observation, words.t(`observations:${asks.observation}.ask`))
     : ''
   return [
     ...alarmLines(report.tree, atLeast, making),
-    ...section(paint, words.t('ui:trail'), answerLines(report, making)),
+    ...section(paint, words.t('ui:trail'), answerLines(report.evaluation, making)),
     '',
     next,
     PROMPTS.atLeast(least, atLeast.use),
@@ -31,7 +31,7 @@ export function unfinishedText(report: WalkReport, making: Making): string[] {
 }
 
 /** Every answer told, in the order of the tree. */
-function answerLines({ tree, answers }: WalkReport, { words }: Making): string[] {
+function answerLines({ tree, answers }: Evaluation, { words }: Making): string[] {
   return Object.values(tree.observations).flatMap(observation => {
     const answer = answers[observation.id]
     return answer === undefined

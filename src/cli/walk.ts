@@ -1,6 +1,6 @@
 import { withDerived } from '../machine/derived/derive.ts'
 import { reportOn } from '../office/report.ts'
-import { walk } from '../tree/walk.ts'
+import { evaluate } from '../tree/evaluate.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { type Command, readArguments } from './command.ts'
 import { readTold } from './given.ts'
@@ -38,7 +38,6 @@ export const walkCommand: Command = {
     const others = loaded.trees.filter(({ id }) => id !== tree.id)
     const known = { tree, others, observations: Object.keys(loaded.observations) }
     const told = readTold(known, values)
-    const answers = withDerived(tree, told)
     const { texts, sources } = wordsOfTree(tree, loaded)
     const making: Making = {
       words: createWords(texts, SOURCE_TAG),
@@ -50,20 +49,20 @@ export const walkCommand: Command = {
       const lines = readLines(terminal)
       try {
         const end = await walkInteractively(tree, told, { terminal, lines, making })
-        return values.strict && !walk(tree, withDerived(tree, end)).finished ? 1 : 0
+        return values.strict && !evaluate(tree, withDerived(tree, end)).walk.finished ? 1 : 0
       } finally {
         lines.close()
       }
     }
-    const report = reportOn(tree, answers, office, terminal.today)
+    const report = reportOn(evaluate(tree, withDerived(tree, told)), office, terminal.today)
     if (values.json) {
       say(terminal.output, JSON.stringify(reportJson(report, making.words, sources), null, 2))
     } else {
-      const lines = report.walk.finished
+      const lines = report.evaluation.walk.finished
         ? outcomeText(report, making)
         : unfinishedText(report, making)
       print(terminal, ...lines)
     }
-    return values.strict && !report.walk.finished ? 1 : 0
+    return values.strict && !report.evaluation.walk.finished ? 1 : 0
   }
 }

@@ -3,14 +3,16 @@ import { type Answer, type Answers, measureOf, signsOf } from '../tree/answers.t
 import { join, NOTHING_YET, type Outcome } from '../tree/caution.ts'
 import { decide, takesTurn } from '../tree/decide.ts'
 import { effectiveChoice } from '../tree/effective.ts'
-import { emergenciesTold } from '../tree/emergency.ts'
+import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
 import { holdsAll } from '../tree/range.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
+import { stepOf, type Walk } from '../tree/walk.ts'
 
-/** What the machine remembers: the answers, and what the walk has raised on its way here. */
+/** What the machine remembers: the answers, what the walk has raised on its way here, and by what. */
 export interface Context {
   readonly answers: Answers
   readonly outcome: Outcome
+  readonly trail: Walk['trail']
 }
 
 /** Tells an answer (a new one replaces the old; of signs only those named), takes one back, or tells all anew. */
@@ -22,8 +24,8 @@ export type Told =
 type Guard = (args: { context: Context }) => boolean
 
 /** The machine's name for the end that speaks a batch verdict. */
-export const endState = (verdict: string) => `end/${verdict}`
-export const EMERGENCY_STATE = 'end/emergency'
+const endState = (verdict: string) => `end/${verdict}`
+const EMERGENCY_STATE = 'end/emergency'
 const ARRIVING = 'arriving'
 
 /**
@@ -37,7 +39,7 @@ export function compileMachine(tree: Tree): AnyStateMachine {
   const ends = endsOf(tree).map(verdict => [endState(verdict), {}])
   const machine = createMachine({
     id: tree.id,
-    context: { answers: {}, outcome: NOTHING_YET },
+    context: { answers: {}, outcome: NOTHING_YET, trail: [] },
     initial: ARRIVING,
     on: {
       observe: { target: `.${ARRIVING}`, actions: assign(observed) },
@@ -55,11 +57,9 @@ export function compileMachine(tree: Tree): AnyStateMachine {
           {
             guard: (({ context }) => emergenciesTold(tree, context.answers).length > 0) as Guard,
             target: EMERGENCY_STATE,
-            actions: assign(({ context }: { context: Context }) => ({
-              outcome: emergencyOutcome(tree, context.answers)
-            }))
+            actions: assign(({ context }: { context: Context }) => emergency(tree, context.answers))
           },
-          { target: tree.start, actions: assign({ outcome: NOTHING_YET }) }
+          { target: tree.start, actions: assign({ outcome: NOTHING_YET, trail: [] }) }
         ]
       },
       ...states,
@@ -76,18 +76,28 @@ function stateOf(tree: Tree, question: Question) {
     always: exitsOf(tree, question).map(({ guard, branch }) => ({
       guard,
       target: 'end' in branch.leads ? endState(branch.leads.end) : branch.leads.to,
-      actions: assign(({ context }: { context: Context }) => ({
-        outcome: passed(tree, question, branch, context)
-      }))
+      actions: assign(({ context }: { context: Context }) =>
+        passed(tree, question, branch, context)
+      )
     }))
   }
 }
 
 /** Joins what the question raises under these answers; its guard has already chosen the way. */
-function passed(tree: Tree, question: Question, branch: Branch, context: Context): Outcome {
-  const effect = decide(tree, question, context.answers)?.branch ?? branch
+function passed(
+  tree: Tree,
+  question: Question,
+  branch: Branch,
+  { answers, outcome, trail }: Context
+): Pick<Context, 'outcome' | 'trail'> {
+  const decision = decide(tree, question, answers)
+  const effect = decision?.branch ?? branch
   const end = 'end' in branch.leads ? branch.leads.end : undefined
-  return join(tree, context.outcome, effect, end)
+  const raised = end === undefined ? effect.raise : [...effect.raise, end]
+  return {
+    outcome: join(tree, outcome, effect, end),
+    trail: [...trail, stepOf(question, answers, raised, trail, decision?.settledBy)]
+  }
 }
 
 /** The ways out of a question, in order, each with the answers that open it. */
@@ -146,12 +156,27 @@ function withdrawn({ context, event }: { context: Context; event: unknown }): Pa
   return { answers: rest }
 }
 
-function emergencyOutcome(tree: Tree, answers: Answers): Outcome {
-  const joined = emergenciesTold(tree, answers).reduce(
-    (outcome, { effect }) => join(tree, outcome, effect),
-    NOTHING_YET
-  )
-  return { ...joined, container: null, batch: null }
+function emergency(tree: Tree, answers: Answers): Pick<Context, 'outcome' | 'trail'> {
+  const told = emergenciesTold(tree, answers)
+  const joined = told.reduce((outcome, { effect }) => join(tree, outcome, effect), NOTHING_YET)
+  const asked = [...new Set(told.map(({ question }) => question))]
+  return {
+    outcome: { ...joined, container: null, batch: null },
+    trail: asked.map(id => stepOf(tree.questions[id] as Question, answers, [EMERGENCY], []))
+  }
+}
+
+/** The walk as the machine's snapshot tells it: what is asked, or that the end is reached. */
+export function walkOf(tree: Tree, snapshot: { value: unknown; context: unknown }): Walk {
+  const state = String(snapshot.value)
+  const { outcome, trail } = snapshot.context as Context
+  const question = Object.hasOwn(tree.questions, state) ? tree.questions[state] : undefined
+  return {
+    finished: question === undefined,
+    asks: question ? { question: question.id, observation: question.asks } : null,
+    trail,
+    outcome
+  }
 }
 
 /** Every batch verdict that some way out of the tree ends with. */

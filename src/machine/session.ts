@@ -1,73 +1,100 @@
 import { createActor } from 'xstate'
 import type { Answer, Answers } from '../tree/answers.ts'
-import type { Outcome } from '../tree/caution.ts'
+import type { Either } from '../tree/either.ts'
+import { type Evaluation, evaluate } from '../tree/evaluate.ts'
+import type { Walks } from '../tree/possible.ts'
 import type { Tree } from '../tree/tree.ts'
-import { type Context, compileMachine } from './compile-machine.ts'
+import { compileMachine, walkOf } from './compile-machine.ts'
 import { withDerived } from './derived/derive.ts'
+import { type ScreenState, screenMachine } from './screen.ts'
 
-/** One caller's walk, as it goes. Only the answers are ever kept; the machine's snapshot never is. */
+/** One caller's walk, as it goes. Only the answers are ever kept; no snapshot is. */
 export interface Session {
   readonly tree: Tree
   /** The answers as told. */
   told(): Answers
-  /** The answers as told, with what could be worked out from them. */
-  answers(): Answers
-  /** The question that waits, or null when the walk is finished. */
-  asks(): string | null
-  /** Final once `asks` is null. */
-  outcome(): Outcome
+  /** What the answers come to, with what could be worked out from them. */
+  evaluation(): Evaluation
+  /** What is shown. */
+  shows(): ScreenState
+  /** The earlier question that is being changed; null while none is. */
+  changing(): string | null
+  /** Whether anything was answered or changed since the walk was opened. */
+  moved(): boolean
   /** Tells an answer; of signs only those named, beside those told before. */
   observe(observation: string, answer: Answer): void
-  /** Tells an answer in place of all that was told of the observation. */
+  /** Tells an answer in place of all that was told of the observation; the walk goes on from there. */
   replace(observation: string, answer: Answer): void
+  /** Tells an answer in place of what was told, without leaving what is shown. */
+  add(observation: string, answer: Answer): void
   withdraw(observation: string): void
-  /** Tells a whole set of answers in place of all that was told. */
-  retell(answers: Answers): void
-  /** Calls back after each telling; returns how to stop. */
+  /**
+   * Tells a whole set of answers in place of all that was told, and what in it contradicts itself.
+   * `stays`: without leaving what is shown.
+   */
+  retell(answers: Answers, either?: readonly Either[], stays?: boolean): void
+  /** Shows an earlier question again. */
+  change(observation: string): void
+  /** Back to the walk from a question being changed, or from an outcome told early. */
+  goOn(): void
+  /** Tells the outcome before the last question, once it is certain. */
+  stop(): void
+  /** Calls back after each change; returns how to stop. */
   subscribe(listener: () => void): () => void
 }
 
 /** Opens a walk with nothing told, or with the answers of an earlier one. */
-export function createSession(tree: Tree, start: Answers = {}): Session {
-  const actor = createActor(compileMachine(tree)).start()
-  const listeners = new Set<() => void>()
-  let told: Answers = {}
-
-  const context = () => actor.getSnapshot().context as Context
-  // All is told anew each time: a withdrawn input withdraws what was derived from it.
-  const retell = (answers: Answers) => {
-    told = answers
-    actor.send({ type: 'retell', answers: withDerived(tree, told) })
-    for (const listener of listeners) listener()
+export function createSession(
+  tree: Tree,
+  start: Answers = {},
+  startEither: readonly Either[] = []
+): Session {
+  const walker = createActor(compileMachine(tree)).start()
+  // The machine walks, and nothing walks beside it: an evaluation reads its snapshot.
+  const walks: Walks = (_, answers) => {
+    walker.send({ type: 'retell', answers })
+    return walkOf(tree, walker.getSnapshot())
   }
-  retell(start)
+  let told = start
+  let contradicted = startEither
+  // All is told again each time: a withdrawn input withdraws what was derived from it.
+  const evaluation = () => evaluate(tree, withDerived(tree, told), contradicted, walks)
+  const screen = createActor(screenMachine, { input: { evaluation: evaluation() } }).start()
+  const tell = (type: 'told' | 'added', answers: Answers, either: readonly Either[] = []) => {
+    told = answers
+    contradicted = either
+    screen.send({ type, evaluation: evaluation() })
+  }
+  const shown = () => screen.getSnapshot()
 
   return {
     tree,
     told: () => told,
-    answers: () => context().answers,
-    asks: () => {
-      const state = String(actor.getSnapshot().value)
-      return Object.hasOwn(tree.questions, state) ? state : null
-    },
-    outcome: () => context().outcome,
+    evaluation: () => shown().context.evaluation,
+    shows: () => shown().value as ScreenState,
+    changing: () => shown().context.changing,
+    moved: () => shown().context.moved,
     observe: (observation, answer) => {
       const before = told[observation]
       const both =
         typeof answer === 'object' && !('reading' in answer) && typeof before === 'object'
           ? { ...before, ...answer }
           : answer
-      retell({ ...told, [observation]: both as Answer })
+      tell('told', { ...told, [observation]: both as Answer })
     },
-    replace: (observation, answer) => retell({ ...told, [observation]: answer }),
+    replace: (observation, answer) => tell('told', { ...told, [observation]: answer }),
+    add: (observation, answer) => tell('added', { ...told, [observation]: answer }),
     withdraw: observation => {
       const { [observation]: _, ...rest } = told
-      retell(rest)
+      tell('told', rest)
     },
-    retell,
+    retell: (answers, either, stays = false) => tell(stays ? 'added' : 'told', answers, either),
+    change: observation => screen.send({ type: 'change', observation }),
+    goOn: () => screen.send({ type: 'go-on' }),
+    stop: () => screen.send({ type: 'stop' }),
     subscribe: listener => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
+      const subscription = screen.subscribe(listener)
+      return () => subscription.unsubscribe()
     }
   }
 }

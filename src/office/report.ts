@@ -2,8 +2,9 @@ import { adviceFor, type SpokenAdvice } from '../tree/advice.ts'
 import type { Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
+import type { Evaluation } from '../tree/evaluate.ts'
 import type { Tree } from '../tree/tree.ts'
-import { type Walk, walk } from '../tree/walk.ts'
+import type { Walk } from '../tree/walk.ts'
 import type { OfficePack } from './office-pack.ts'
 import { type Referral, referralFor } from './referral.ts'
 import { isExpired } from './stale.ts'
@@ -28,29 +29,29 @@ export interface Report {
 
 /** A report on one caller's answers. */
 export interface WalkReport extends Report {
-  readonly answers: Answers
-  readonly walk: Walk
+  readonly evaluation: Evaluation
 }
 
 /** The two lines that stand wherever an office cannot be relied on. */
 const FIXED = ['emergency', 'poison-help']
 
-/** Walks the answers and gathers all that is said of them, on a given day. */
+/**
+ * Gathers all that is said of one caller's answers, on a given day: of a finished walk its outcome, or
+ * before that, told `early`, the outcome that nothing still open can change.
+ */
 export function reportOn(
-  tree: Tree,
-  answers: Answers,
+  evaluation: Evaluation,
   office: OfficePack | null,
-  today: Date
+  today: Date,
+  early = false
 ): WalkReport {
-  const walked = walk(tree, answers)
-  const { finished, outcome, trail } = walked
-  const advice = finished ? adviceFor(tree, outcome, answers) : null
+  const { tree, walk, settled } = evaluation
+  const said = walk.finished || early ? settled : null
   return {
-    ...gather(tree, outcome, advice, office, today),
-    trail,
+    ...gather(tree, said?.outcome ?? walk.outcome, said?.advice ?? null, office, today),
+    trail: walk.trail,
     general: false,
-    answers,
-    walk: walked
+    evaluation
   }
 }
 

@@ -1,4 +1,5 @@
-import type { Observation } from './observation.ts'
+import { linkedOf } from './linked.ts'
+import type { ChoiceObservation } from './observation.ts'
 import type { Tree } from './tree.ts'
 
 /** What is told of one sign. Not yet told is not `unsure`: it is absent. */
@@ -45,11 +46,11 @@ export function isInterval(answer: Answer | undefined): answer is Interval {
 }
 
 /** The observations whose answers count as a second answer to this one. */
-export function settlersOf(tree: Tree, observation: string): readonly Observation[] {
-  return Object.values(tree.observations).filter(
-    other => other.kind === 'choice' && other.settles === observation
-  )
+export function settlersOf(tree: Tree, observation: string): readonly ChoiceObservation[] {
+  return linkedOf(tree).settlers.get(observation) ?? NONE
 }
+
+const NONE: readonly ChoiceObservation[] = []
 
 /** Ids come from outside: only an own property is an answer. */
 function own(answers: Answers, observation: string): Answer | undefined {

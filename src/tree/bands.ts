@@ -1,4 +1,5 @@
 import type { Interval } from './answers.ts'
+import { linkedOf } from './linked.ts'
 import type { MeasureObservation } from './observation.ts'
 import { type Cut, cutsOf, sortCuts } from './range.ts'
 import type { Tree } from './tree.ts'
@@ -11,9 +12,30 @@ export interface Band {
 
 /** The limits set on a measure, by questions, rules and the catalogue's usual range. */
 export function cutsOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
+  return limitsOn(tree, measure).cuts
+}
+
+/** The limits of taste on a measure: they compare the reading alone. */
+export function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
+  return limitsOn(tree, measure).taste
+}
+
+interface Limits {
+  readonly cuts: readonly Cut[]
+  readonly taste: readonly Cut[]
+}
+
+function limitsOn(tree: Tree, measure: MeasureObservation): Limits {
+  return linkedOf(tree).limitsOf(measure, () => {
+    const taste = tasteOn(tree, measure)
+    return { cuts: sortCuts([...allOn(tree, measure), ...taste]), taste }
+  })
+}
+
+function allOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
   const cuts: Cut[] = measure.usual ? [...cutsOf(measure.usual)] : []
-  for (const question of Object.values(tree.questions)) {
-    if (question.kind !== 'measure' || question.asks !== measure.id) continue
+  for (const question of linkedOf(tree).questions.get(measure.id) ?? []) {
+    if (question.kind !== 'measure') continue
     for (const { range } of question.ranges) cuts.push(...cutsOf(range))
   }
   for (const rule of tree.rules) {
@@ -24,11 +46,10 @@ export function cutsOn(tree: Tree, measure: MeasureObservation): readonly Cut[] 
       else cuts.push({ at: condition.is.straddles, side: 'above' })
     }
   }
-  return sortCuts([...cuts, ...tasteCuts(tree, measure)])
+  return cuts
 }
 
-/** The limits of taste on a measure: they compare the reading alone. */
-export function tasteCuts(tree: Tree, measure: MeasureObservation): readonly Cut[] {
+function tasteOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
   return Object.values(tree.questions).flatMap(question =>
     question.kind === 'measure' && question.asks === measure.id
       ? question.taste.flatMap(({ range }) => cutsOf(range))
@@ -76,9 +97,9 @@ function keyOf(
   return `${past(cuts, low)},${past(cuts, high)},${past(taste, reading)}`
 }
 
-/** A measure without instruments is counted, not measured. */
+/** What is neither measured nor worked out is counted: one whole number, known or not. */
 export function isExact(measure: MeasureObservation): boolean {
-  return measure.instruments.length === 0
+  return measure.instruments.length === 0 && measure.derived === undefined
 }
 
 /**

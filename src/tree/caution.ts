@@ -1,3 +1,4 @@
+import { linkedOf } from './linked.ts'
 import { TRACKS, type Track } from './observation.ts'
 import { type Effect, type Tree, USES, type Use } from './tree.ts'
 
@@ -20,12 +21,14 @@ export const NOTHING_YET: Outcome = {
 
 /** The verdicts of one track, gentlest first. */
 export function verdictsOf(tree: Tree, track: Track): readonly string[] {
-  return tree.verdicts.filter(verdict => verdict.track === track).map(verdict => verdict.id)
+  return linkedOf(tree).byTrack[track]
 }
 
 /** How cautious a verdict is on its track: 1 for the gentlest; 0 for none at all. */
 export function level(tree: Tree, track: Track, verdict: string | null): number {
-  return verdict === null ? 0 : verdictsOf(tree, track).indexOf(verdict) + 1
+  if (verdict === null) return 0
+  const { levels, verdicts } = linkedOf(tree)
+  return verdicts.get(verdict)?.track === track ? (levels.get(verdict) ?? 0) : 0
 }
 
 export function useLevel(use: Use): number {
@@ -34,7 +37,7 @@ export function useLevel(use: Use): number {
 
 /** The verdict of that id. @throws Error when the tree knows none: loading has made that impossible. */
 export function verdict(tree: Tree, id: string) {
-  const found = tree.verdicts.find(candidate => candidate.id === id)
+  const found = linkedOf(tree).verdicts.get(id)
   if (found === undefined) throw new Error(`no verdict ${id}`)
   return found
 }

@@ -1,9 +1,8 @@
 import { type Answers, signsOf } from './answers.ts'
-import { reachedFrom } from './circuit.ts'
+import type { Evaluation } from './evaluate.ts'
 import type { SignsObservation, Track } from './observation.ts'
-import type { Possible } from './possible.ts'
+import { questionsAhead } from './progress.ts'
 import type { Tree } from './tree.ts'
-import { walk } from './walk.ts'
 
 /** The tracks of which it can be said that nothing is wrong: of a batch nobody says that. */
 export type Ruled = 'person' | 'container'
@@ -22,8 +21,8 @@ export interface Claims {
 const RULED: readonly Ruled[] = ['person', 'container']
 
 /** The claims that hold of some answers, with what can still come of them. */
-export function claimsOf(tree: Tree, answers: Answers, possible: Possible): Claims {
-  const ahead = screensAhead(tree, answers)
+export function claimsOf({ tree, answers, walk, possible }: Evaluation): Claims {
+  const ahead = new Set(questionsAhead(tree, walk).map(({ asks }) => asks))
   const open = RULED.flatMap(track =>
     screensOf(tree, track).filter(screen => ahead.has(screen.id) && !isFull(answers, screen))
   )
@@ -66,12 +65,4 @@ function screensOf(tree: Tree, track: Track): readonly SignsObservation[] {
 function isFull(answers: Answers, { id, signs }: SignsObservation): boolean {
   const told = signsOf(answers, id)
   return signs.every(sign => sign.volunteered || Object.hasOwn(told, sign.id))
-}
-
-/** What the walk may still ask from where it stands. */
-function screensAhead(tree: Tree, answers: Answers): ReadonlySet<string> {
-  const { asks } = walk(tree, answers)
-  if (asks === null) return new Set()
-  const reached = reachedFrom(new Map(Object.entries(tree.questions)), asks.question)
-  return new Set([...reached].flatMap(id => tree.questions[id]?.asks ?? []))
 }

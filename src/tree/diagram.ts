@@ -133,6 +133,29 @@ export class Diagrams {
     return visit(diagram)
   }
 
+  /** The highest level over the open values of some variables, as a diagram of all the others. */
+  highestOver(diagram: number, over: ReadonlyMap<number, readonly boolean[]>): number {
+    const known = new Map<number, number>()
+    const visit = (at: number): number => {
+      if (this.isConstant(at)) return at
+      const before = known.get(at)
+      if (before !== undefined) return before
+      const variable = this.variableOf(at)
+      const open = over.get(variable)
+      const children = this.childrenOf(at)
+      const made =
+        open === undefined
+          ? this.#vertex(variable, children.map(visit))
+          : children
+              .filter((_, value) => open[value])
+              .map(visit)
+              .reduce((a, b) => this.join(a, b))
+      known.set(at, made)
+      return made
+    }
+    return visit(diagram)
+  }
+
   #split(at: readonly number[], visit: (at: readonly number[]) => number): number {
     const top = Math.min(...at.map(diagram => this.variableOf(diagram)))
     return this.#vertex(

@@ -22,7 +22,7 @@ export function effectiveChoice(
   if (told === undefined) return undefined
   let best: Effective = { answer: told }
   for (const settler of settlersOf(tree, observation.id)) {
-    const stands = standsFor(settler as ChoiceObservation, choiceOf(answers, settler.id))
+    const stands = standsFor(settler, choiceOf(answers, settler.id))
     if (stands !== undefined && rank(observation, stands) < rank(observation, best.answer)) {
       best = { answer: stands, settledBy: settler.id }
     }

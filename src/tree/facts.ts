@@ -1,7 +1,10 @@
 import { type Answer, type Answers, type Interval, isInterval } from './answers.ts'
+import { bandsOf, isExact } from './bands.ts'
 import { level, useLevel } from './caution.ts'
 import { rank } from './effective.ts'
-import { type Observation, TRACKS } from './observation.ts'
+import { type Either, taking } from './either.ts'
+import type { MeasureObservation, Observation } from './observation.ts'
+import { TRACKS } from './observation.ts'
 import { type AtLeast, possible } from './possible.ts'
 import { rounded } from './range.ts'
 import { tell } from './tell.ts'
@@ -15,7 +18,10 @@ export interface Fact {
 
 /** What a call comes to: its answers, and where it contradicts itself. */
 export interface Call {
+  /** Of what contradicts itself the more worrying: what is asked next follows it. */
   readonly answers: Answers
+  /** Everything that can be so of what contradicts itself: the outcome is as cautious as any of it. */
+  readonly either: readonly Either[]
   readonly contradictions: readonly Contradiction[]
 }
 
@@ -29,73 +35,90 @@ export interface Contradiction {
 }
 
 /**
- * The answers of facts told in any order. Of two answers to a choice and of two to a sign the more
- * worrying counts. Of two readings, and of "not sure" beside something told, that one counts which
- * leaves the more cautious outcome possible; of readings also all that they span together: what nobody
- * is sure of is not a pass.
+ * The answers of facts told in any order. Of two things told of one observation, or of one sign, either
+ * can be so, and of two readings also all that they span together: a reading that nobody is sure of is
+ * not a pass. Of two counts each between them can be so. On each track and for the use the most cautious
+ * of these counts (`walkEither`).
  */
 export function callOf(tree: Tree, facts: readonly Fact[]): Call {
-  const contradictions: Contradiction[] = []
   let answers: Answers = {}
-  const doubtful = new Map<string, readonly [Answer, ...Answer[]]>()
+  const told: Told[] = []
   for (const observation of Object.values(tree.observations)) {
-    const told = facts.filter(fact => fact.observation === observation.id)
-    if (told.length === 0) continue
+    const said = facts.filter(fact => fact.observation === observation.id)
+    if (said.length === 0) continue
     if (observation.kind === 'signs') {
-      for (const { answer } of told) answers = tell(answers, observation, answer)
-      contradictions.push(...signsContradicted(observation.id, told, answers))
+      for (const { answer } of said) answers = tell(answers, observation, answer)
+      told.push(...signsTold(observation.id, said))
       continue
     }
-    const ways = waysToTake(observation, told)
-    if (ways.length === 1) answers = { ...answers, [observation.id]: ways[0] }
-    else doubtful.set(observation.id, ways)
+    const distinctly = distinct(said)
+    const ways = waysToTake(tree, observation, distinctly)
+    answers = { ...answers, [observation.id]: ways[0] as Answer }
+    if (ways.length > 1) {
+      told.push({ observation: observation.id, sign: null, answers: ways, told: distinctly })
+    }
   }
-  const counts = mostCautious(tree, answers, doubtful)
-  for (const [id, ways] of doubtful) {
-    const told = distinct(facts.filter(({ observation }) => observation === id))
-    contradictions.push({ observation: id, sign: null, told, counts: counts[id] ?? ways[0] })
+  const either = told.map(one => worstFirst(tree, answers, one))
+  for (const one of either) answers = taking(answers, one, one.answers[0] as Answer)
+  return {
+    answers,
+    either: either.map(({ observation, sign, answers: all }) => ({
+      observation,
+      sign,
+      answers: all
+    })),
+    contradictions: either.map(({ observation, sign, answers: [counts], told: said }) => ({
+      observation,
+      sign,
+      told: said,
+      counts: counts as Answer
+    }))
   }
-  return { answers: { ...answers, ...counts }, contradictions }
+}
+
+interface Told extends Either {
+  /** As it was said. */
+  readonly told: readonly Answer[]
 }
 
 /** Every answer that could be meant by what was told of a choice or a measure; one where all agree. */
 function waysToTake(
+  tree: Tree,
   observation: Observation,
-  told: readonly Fact[]
-): readonly [Answer, ...Answer[]] {
-  const all =
-    observation.kind === 'choice'
-      ? // The more worrying first: of equals it counts.
-        [...distinct(told)].sort(
-          (a, b) => rank(observation, a as string) - rank(observation, b as string)
-        )
-      : distinct(told)
-  const [first, ...others] = all
-  if (first === undefined) throw new Error(`nothing was told of ${observation.id}`)
-  if (others.length === 0) return [first]
-  const readings = all.filter(isInterval)
-  return readings.length > 1 ? [span(readings), first, ...others] : [first, ...others]
+  told: readonly Answer[]
+): readonly Answer[] {
+  if (told.length === 1) return told
+  if (observation.kind === 'choice') {
+    return [...told].sort((a, b) => rank(observation, a as string) - rank(observation, b as string))
+  }
+  const readings = told.filter(isInterval)
+  if (readings.length < 2 || observation.kind !== 'measure') return told
+  return isExact(observation)
+    ? [...told, ...countsBetween(tree, observation, readings)]
+    : [span(readings), ...told]
 }
 
-function signsContradicted(
-  observation: string,
-  facts: readonly Fact[],
-  answers: Answers
-): Contradiction[] {
-  const values = new Map<string, Set<string>>()
+/** Every count between some others, up to the limits that the tree sets. */
+function countsBetween(
+  tree: Tree,
+  measure: MeasureObservation,
+  counts: readonly Interval[]
+): readonly Interval[] {
+  const { low, high } = span(counts)
+  return bandsOf(tree, measure)
+    .map(({ interval }) => interval)
+    .filter(({ reading }) => low < reading && reading < high)
+}
+
+function signsTold(observation: string, facts: readonly Fact[]): readonly Told[] {
+  const values = new Map<string, Set<Answer>>()
   for (const [sign, value] of facts.flatMap(({ answer }) => Object.entries(answer))) {
     values.set(sign, (values.get(sign) ?? new Set()).add(value))
   }
-  const counts = answers[observation]
   return [...values].flatMap(([sign, told]) =>
-    told.size > 1 && counts !== undefined
-      ? [{ observation, sign, told: [...told], counts: valueFor(counts, sign) }]
-      : []
+    told.size > 1 ? [{ observation, sign, answers: [...told], told: [...told] }] : []
   )
 }
-
-const valueFor = (answer: Answer, sign: string): string =>
-  typeof answer === 'object' && !isInterval(answer) ? (answer[sign] ?? '') : ''
 
 /** What was told, each once, in an order that the order of telling does not decide. */
 function distinct(facts: readonly Fact[]): readonly Answer[] {
@@ -114,31 +137,28 @@ function span(readings: readonly Interval[]): Interval {
   return { low, reading: rounded((low + high) / 2), high }
 }
 
-/** Of every way to take what is in doubt the most cautious; of equals the first told of each. */
-function mostCautious(
-  tree: Tree,
-  answers: Answers,
-  doubtful: ReadonlyMap<string, readonly Answer[]>
-): Answers {
-  let ways: readonly Answers[] = [{}]
-  for (const [id, told] of doubtful) {
-    ways = ways.flatMap(way => told.map(answer => ({ ...way, [id]: answer })))
-  }
-  const [first = {}, ...others] = ways
-  const least = (way: Answers) => possible(tree, { ...answers, ...way }).atLeast
-  let worst = { way: first, least: least(first) }
-  for (const way of others) {
-    const next = { way, least: least(way) }
-    if (isWorse(tree, next.least, worst.least)) worst = next
-  }
-  return worst.way
+/** What was told with the most cautious first, all else as it was told: it is asked on from there. */
+function worstFirst(tree: Tree, answers: Answers, one: Told): Told {
+  // Signs keep their fixed order: seen, not sure, not seen.
+  const all =
+    one.sign === null
+      ? one.answers
+      : ['yes', 'unsure', 'no'].filter(value => one.answers.includes(value))
+  const least = all.map(answer => ({
+    answer,
+    least: possible(tree, taking(answers, one, answer)).atLeast
+  }))
+  const [first] =
+    one.sign === null ? [...least].sort((a, b) => worse(tree, b.least, a.least)) : least
+  const counts = first?.answer as Answer
+  return { ...one, answers: [counts, ...all.filter(answer => answer !== counts)] }
 }
 
-/** Whether an outcome is worse: by the person, then the container, then the batch, then the use. */
-function isWorse(tree: Tree, a: AtLeast, b: AtLeast): boolean {
+/** How much worse one outcome is: by the person, then the container, then the batch, then the use. */
+function worse(tree: Tree, a: AtLeast, b: AtLeast): number {
   for (const track of TRACKS) {
     const difference = level(tree, track, a[track]) - level(tree, track, b[track])
-    if (difference !== 0) return difference > 0
+    if (difference !== 0) return difference
   }
-  return useLevel(a.use) > useLevel(b.use)
+  return useLevel(a.use) - useLevel(b.use)
 }

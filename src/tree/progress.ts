@@ -1,5 +1,6 @@
 import type { Answers } from './answers.ts'
 import { settlersOf } from './answers.ts'
+import { reachedFrom } from './circuit.ts'
 import { decide } from './decide.ts'
 import type { Branch, Question, Tree } from './tree.ts'
 import type { Walk } from './walk.ts'
@@ -28,6 +29,13 @@ export function askedOn(tree: Tree, walk: Walk): readonly string[] {
     // A settling question leaves the trail once its answer counts, but it was asked all the same.
     .flatMap(({ observation, settledBy }) => [observation, settledBy?.observation ?? observation])
   return [...new Set(asked)]
+}
+
+/** The questions that a walk may still come to from where it stands; none once it is finished. */
+export function questionsAhead(tree: Tree, { asks }: Walk): readonly Question[] {
+  if (asks === null) return []
+  const questions = new Map(Object.entries(tree.questions))
+  return [...reachedFrom(questions, asks.question)].flatMap(id => tree.questions[id] ?? [])
 }
 
 /** What one question can do under the told answers, whatever is asked before it. */

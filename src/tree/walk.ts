@@ -73,7 +73,8 @@ export function walk(tree: Tree, answers: Answers): Walk {
   }
 }
 
-function stepOf(
+/** What a walk notes of a question that it passes. */
+export function stepOf(
   question: Question,
   answers: Answers,
   raised: readonly string[],

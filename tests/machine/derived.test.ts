@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { withDerived, workOut } from '../../src/machine/derived/derive.ts'
-import { createSession } from '../../src/machine/session.ts'
+import { createSession, type Session } from '../../src/machine/session.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { isInterval } from '../../src/tree/answers.ts'
 import { inputsOf, onlyInputs } from '../../src/tree/derived.ts'
@@ -34,18 +34,18 @@ describe('what is worked out', () => {
 
   test('goes when one of its quantities is withdrawn, and comes back with it', () => {
     const session = createSession(tree, MEASURED)
-    expect(session.answers()).toHaveProperty('mix-acidity')
+    expect(session.evaluation().answers).toHaveProperty('mix-acidity')
     session.withdraw('batch-amount')
-    expect(session.answers()).not.toHaveProperty('mix-acidity')
-    expect(session.answers()).not.toHaveProperty('starter-share')
+    expect(session.evaluation().answers).not.toHaveProperty('mix-acidity')
+    expect(session.evaluation().answers).not.toHaveProperty('starter-share')
     session.observe('batch-amount', exact(GALLON))
-    expect(session.answers()).toHaveProperty('mix-acidity')
+    expect(session.evaluation().answers).toHaveProperty('mix-acidity')
   })
 
   test('gives way to a direct reading', () => {
     const told = { ...MEASURED, 'mix-acidity': read(4.8, 0.05) }
     expect(withDerived(tree, told)['mix-acidity']).toEqual(read(4.8, 0.05))
-    expect(createSession(tree, told).answers()['mix-acidity']).toEqual(read(4.8, 0.05))
+    expect(createSession(tree, told).evaluation().answers['mix-acidity']).toEqual(read(4.8, 0.05))
   })
 
   test('is unsure where a quantity is not known, and never a default', () => {
@@ -136,8 +136,8 @@ describe('plain quantities', () => {
       fc.property(fc.shuffledSubarray(facts, { minLength: facts.length }), order => {
         const session = createSession(tree)
         for (const [id, answer] of order) session.observe(id, answer)
-        expect(session.outcome()).toEqual(whole.outcome)
-        expect(session.asks()).toEqual(whole.asks?.question ?? null)
+        expect(session.evaluation().walk.outcome).toEqual(whole.outcome)
+        expect(askedBy(session)).toEqual(whole.asks?.question ?? null)
       })
     )
   })
@@ -208,3 +208,7 @@ describe('salt on vegetables', () => {
     expect(workOut(salt, { 'salt-grams': exact(50) })).toBeNull()
   })
 })
+
+/** The question that waits; null once the walk is finished. */
+const askedBy = (session: Session): string | null =>
+  session.evaluation().walk.asks?.question ?? null

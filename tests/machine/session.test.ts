@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { createSession } from '../../src/machine/session.ts'
+import { createSession, type Session } from '../../src/machine/session.ts'
 import type { Answer } from '../../src/tree/answers.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { completeAnswers, randomTree } from '../helpers/random-tree.ts'
@@ -24,10 +24,10 @@ describe('a session holds nothing but the answers told', () => {
           if (back) session.withdraw(id)
           else session.observe(id, all[id] as Answer)
         }
-        const fresh = walk(tree, session.answers())
+        const fresh = walk(tree, session.evaluation().answers)
 
-        expect(session.asks()).toBe(fresh.asks?.question ?? null)
-        expect(session.outcome()).toEqual(fresh.outcome)
+        expect(askedBy(session)).toBe(fresh.asks?.question ?? null)
+        expect(session.evaluation().walk.outcome).toEqual(fresh.outcome)
       }),
       { numRuns: 300 }
     )
@@ -40,11 +40,11 @@ describe('a session holds nothing but the answers told', () => {
     const session = createSession(tree)
 
     session.observe('insects', { inside: 'yes' })
-    expect(session.asks()).toBe('insects')
+    expect(askedBy(session)).toBe('insects')
     session.observe('insects', { eels: 'no' })
 
-    expect(session.asks()).toBeNull()
-    expect(session.outcome().batch).toBe('discard-and-sanitize')
+    expect(askedBy(session)).toBeNull()
+    expect(session.evaluation().walk.outcome.batch).toBe('discard-and-sanitize')
   })
 
   test('an answer told in place of another leaves none of its signs', () => {
@@ -55,8 +55,8 @@ describe('a session holds nothing but the answers told', () => {
 
     session.replace('insects', { eels: 'no' })
 
-    expect(session.answers()).toEqual({ insects: { eels: 'no' } })
-    expect(session.asks()).toBe('insects')
+    expect(session.evaluation().answers).toEqual({ insects: { eels: 'no' } })
+    expect(askedBy(session)).toBe('insects')
   })
 
   test('those who listen hear every telling until they stop', () => {
@@ -64,7 +64,7 @@ describe('a session holds nothing but the answers told', () => {
       sketch({ color: { pink: '= discard-and-sanitize', unsure: '= wait-and-recheck' } })
     )
     const heard: (string | null)[] = []
-    const stop = session.subscribe(() => heard.push(session.asks()))
+    const stop = session.subscribe(() => heard.push(askedBy(session)))
 
     session.observe('color', 'pink')
     stop()
@@ -73,3 +73,7 @@ describe('a session holds nothing but the answers told', () => {
     expect(heard).toEqual([null])
   })
 })
+
+/** The question that waits; null once the walk is finished. */
+const askedBy = (session: Session): string | null =>
+  session.evaluation().walk.asks?.question ?? null

@@ -2,8 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type Answers, type SignValue, signsOf } from '../../src/tree/answers.ts'
 import { claimsOf, type Ruled } from '../../src/tree/claims.ts'
+import { evaluate } from '../../src/tree/evaluate.ts'
 import type { Observation, SignsObservation } from '../../src/tree/observation.ts'
-import { possible } from '../../src/tree/possible.ts'
 import { measured } from '../../src/tree/tell.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
@@ -16,7 +16,7 @@ const screensOf = (tree: Tree, about: Ruled) =>
   Object.values(tree.observations).filter(
     (one): one is SignsObservation => one.kind === 'signs' && one.about === about
   )
-const claims = (tree: Tree, answers: Answers) => claimsOf(tree, answers, possible(tree, answers))
+const claims = (tree: Tree, answers: Answers) => claimsOf(evaluate(tree, answers))
 
 /** An answer as somebody gives it, mostly no, of a screen perhaps only a part. */
 function raw(observation: Observation): fc.Arbitrary<Answers> {

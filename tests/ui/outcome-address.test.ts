@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { reportOn } from '../../src/office/report.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { level, useLevel, verdict } from '../../src/tree/caution.ts'
+import { evaluate } from '../../src/tree/evaluate.ts'
 import { outcomeToKeep } from '../../src/tree/keep.ts'
 import { TRACKS } from '../../src/tree/observation.ts'
 import { USES } from '../../src/tree/tree.ts'
@@ -76,7 +77,7 @@ describe.each(Object.entries(JARS))('the address of a jar that is %s', (_, answe
 describe('an outcome is shared', () => {
   const shared = (told: Readonly<Record<string, 'yes'>>) => {
     const answers = { ...moldy, 'people-signs': { ...(moldy['people-signs'] as object), ...told } }
-    return outcomeToShare(tree, { answers, report: reportOn(tree, answers, null, TODAY) })
+    return outcomeToShare(tree, { answers, report: reportOn(evaluate(tree, answers), null, TODAY) })
   }
 
   test('when nobody needs help', () => {
@@ -101,7 +102,7 @@ describe('an outcome that leaves less to be drunk because of somebody', () => {
       ...ordinary,
       'people-signs': { ...(ordinary['people-signs'] as object), ...told }
     } as Answers
-    const report = reportOn(tree, answers, null, TODAY)
+    const report = reportOn(evaluate(tree, answers), null, TODAY)
     expect(report.outcome.person).toBeNull()
     expect(report.outcome.use).not.toBe('as-directed')
     expect(outcomeToShare(tree, { answers, report })).toBeNull()

@@ -1,10 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
-import { reportOf } from '../../office/report.ts'
 import type { Answer } from '../../tree/answers.ts'
 import { claimsOf } from '../../tree/claims.ts'
 import type { Fact } from '../../tree/facts.ts'
-import { openSteps } from '../../tree/open-steps.ts'
-import { possible } from '../../tree/possible.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
 import type { Language } from '../../words/languages.ts'
 import { outcomeToShare } from '../opening/outcome-address.ts'
@@ -63,7 +60,6 @@ export function CallSheet({
   const { tree, words, office, today } = setting
   const call = useCall(start)
   const { walk } = call
-  const [stopped, setStopped] = useState(false)
   // While facts are typed the focus stays in the field, whatever question they lead to.
   const [typing, setTyping] = useState(false)
   const asking = {
@@ -77,21 +73,10 @@ export function CallSheet({
   useEffect(() => {
     document.title = `${words.t('ui:desk.title')} · Jarside`
   }, [])
-  const can = possible(tree, walk.answers)
-  // Told early an outcome must lack no step either.
-  const claims = claimsOf(tree, walk.answers, can)
-  // Nor is a call ended while a sign about a person was never asked for: it may be an emergency.
-  const canStop =
-    can.settled &&
-    openSteps(tree, walk.answers).length === 0 &&
-    !claims.notAsked.some(id => tree.observations[id]?.about === 'person')
-  const early = stopped && canStop && !walk.changing
-  // Where all is decided the outcome is known before every question was asked.
-  const { atLeast } = can
-  const report =
-    walk.report ??
-    (early ? reportOf(tree, { ...atLeast, notes: walk.walked.outcome.notes }, office, today) : null)
-  const told = report === null || walk.changing ? null : tellOf(setting, report)
+  const { evaluation, report } = walk
+  const { possible: can, settled } = evaluation
+  const claims = claimsOf(evaluation)
+  const told = walk.changing ? null : walk.told
   const head = (
     <CallHead
       languages={languages}
@@ -126,7 +111,6 @@ export function CallSheet({
             reader={reader}
             takesFocus={typing || !walk.moved}
             onFacts={facts => {
-              setStopped(false)
               setTyping(true)
               call.tell(facts)
             }}
@@ -136,10 +120,10 @@ export function CallSheet({
             <Decided
               possible={can}
               claims={claims}
-              canStop={canStop}
+              canStop={settled !== null}
               onStop={() => {
                 setTyping(false)
-                setStopped(true)
+                walk.stop()
               }}
             />
           )}
@@ -157,9 +141,9 @@ export function CallSheet({
                 told={told}
                 handed={handed}
                 report={report}
-                early={walk.report === null}
+                early={walk.early}
                 quiet={typing}
-                onGoOn={() => setStopped(false)}
+                onGoOn={() => walk.change(null)}
                 answers={walk.answers}
                 onAnswer={walk.replace}
                 onInputs={walk.workOut}

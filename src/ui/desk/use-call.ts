@@ -22,14 +22,20 @@ export function useCall(start: readonly Fact[]): CallInHand {
   const [facts, setFacts] = useState<readonly Fact[]>(() =>
     start.filter(({ observation }) => Object.hasOwn(tree.observations, observation))
   )
-  const [first] = useState(() => callOf(tree, facts).answers)
-  const walk = useWalk(first)
-  const put = (next: readonly Fact[]) => {
+  const call = useMemo(() => callOf(tree, facts), [tree, facts])
+  const [first] = useState(call)
+  const walk = useWalk(first.answers, first.either)
+  const put = (next: readonly Fact[], stays = false) => {
     setFacts(next)
-    walk.retell(callOf(tree, next).answers)
+    const { answers, either } = callOf(tree, next)
+    walk.retell(answers, either, stays)
   }
-  const answer = (observation: string, told: Answer) =>
-    put([...facts.filter(fact => fact.observation !== observation), { observation, answer: told }])
+  const replaced = (observation: string, told: Answer) => [
+    ...facts.filter(fact => fact.observation !== observation),
+    { observation, answer: told }
+  ]
+  const answer = (observation: string, told: Answer) => put(replaced(observation, told))
+  const replace = (observation: string, told: Answer) => put(replaced(observation, told), true)
   const workOut = (observation: string, inputs: Answers) =>
     put([
       ...facts.filter(fact => fact.observation !== observation && !(fact.observation in inputs)),
@@ -47,11 +53,10 @@ export function useCall(start: readonly Fact[]): CallInHand {
     )
     walk.change(walk.emergencyAt)
   }
-  const { contradictions } = useMemo(() => callOf(tree, facts), [tree, facts])
   return {
     facts,
-    contradictions,
-    walk: { ...walk, answer, replace: answer, workOut, takeBack },
+    contradictions: call.contradictions,
+    walk: { ...walk, answer, replace, workOut, takeBack },
     // Said twice it is still one fact.
     tell: more => {
       const known = new Set(facts.map(factKey))

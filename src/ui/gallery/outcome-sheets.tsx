@@ -2,6 +2,7 @@ import type { OfficePack } from '../../office/office-pack.ts'
 import { reportOf, reportOn } from '../../office/report.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { NOTHING_YET, type Outcome as TreeOutcome } from '../../tree/caution.ts'
+import { evaluate } from '../../tree/evaluate.ts'
 import type { Verdict } from '../../tree/tree.ts'
 import { walk } from '../../tree/walk.ts'
 import { alarmsOf } from '../../words/alarms.ts'
@@ -131,7 +132,7 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
 }
 
 function saidOf({ tree, words, sources, office, today }: Setting, told: Answers): Said {
-  return say(reportOn(tree, played(tree, told), office, today), words, sources)
+  return say(reportOn(evaluate(tree, played(tree, told)), office, today), words, sources)
 }
 
 /** A verdict by itself, worded as if it alone had come out: no jar of this tree leads to all of them. */

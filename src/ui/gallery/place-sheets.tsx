@@ -1,5 +1,6 @@
 import { reportOn } from '../../office/report.ts'
 import type { Answers } from '../../tree/answers.ts'
+import { evaluate } from '../../tree/evaluate.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'
 import { Before } from '../parts/before.tsx'
@@ -19,7 +20,7 @@ const HOME = 'https://jarside.larkspur.example/#/kombucha-jar'
 export function placeSheets(setting: Setting): readonly Sheet[] {
   const { tree, office, today } = setting
   const paper = (name: string, told: Answers, general = false): State => {
-    const report = reportOn(tree, played(tree, told), office, today)
+    const report = reportOn(evaluate(tree, played(tree, told)), office, today)
     return {
       name,
       show: (
@@ -88,7 +89,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
           name: 'under an outcome',
           show: (
             <Actions
-              said={tellOf(setting, reportOn(tree, played(tree, {}), office, today)).said}
+              said={tellOf(setting, reportOn(evaluate(tree, played(tree, {})), office, today)).said}
               answers={played(tree, {})}
             />
           )

@@ -1,12 +1,14 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { createSession } from '../../machine/session.ts'
-import { type Report, reportOn, type WalkReport } from '../../office/report.ts'
+import { type Report, reportOn } from '../../office/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import { isLeft } from '../../tree/caution.ts'
+import type { Either } from '../../tree/either.ts'
 import { EMERGENCY, emergenciesTold } from '../../tree/emergency.ts'
+import type { Evaluation } from '../../tree/evaluate.ts'
 import type { Observation } from '../../tree/observation.ts'
-import { askedOn, type Progress, progressOf } from '../../tree/progress.ts'
-import { type Walk, walk } from '../../tree/walk.ts'
+import type { Progress } from '../../tree/progress.ts'
+import type { Walk } from '../../tree/walk.ts'
 import { cautionsOf } from '../../words/beside.ts'
 import { say } from '../../words/say.ts'
 import { emergencyTold, withoutEmergency } from './emergency-told.ts'
@@ -15,6 +17,8 @@ import { type Setting, useSetting } from './setting.tsx'
 
 /** One caller's walk as every place shows it. */
 export interface WalkInHand {
+  /** What the answers come to. */
+  readonly evaluation: Evaluation
   /** With what could be worked out from what was told. */
   readonly answers: Answers
   /** As told: what a link may hold. */
@@ -28,9 +32,12 @@ export interface WalkInHand {
   /** Asked from memory: nobody goes back to a jar that may burst, not even to answer. */
   readonly recalled: boolean
   readonly progress: Progress
-  readonly report: WalkReport | null
+  /** Of a finished walk, and of one whose outcome is told before the last question. */
+  readonly report: Report | null
   readonly told: Told | null
   readonly emergency: boolean
+  /** The outcome is told before the last question: nothing still open could change it. */
+  readonly early: boolean
   /** Whether anything was answered or changed since the walk was opened. */
   readonly moved: boolean
   answer(observation: string, answer: Answer): void
@@ -39,10 +46,12 @@ export interface WalkInHand {
   withdraw(observation: string): void
   /** Tells the quantities from which an observation is worked out, in place of a direct answer to it. */
   workOut(observation: string, inputs: Answers): void
-  /** Tells a whole set of answers in place of all that was told. */
-  retell(answers: Answers): void
+  /** Tells a whole set of answers in place of all that was told, and what in it contradicts itself. */
+  retell(answers: Answers, either?: readonly Either[], stays?: boolean): void
   /** Shows an earlier question again; null returns to the walk. */
   change(observation: string | null): void
+  /** Tells the outcome before the last question; heard only once it is certain. */
+  stop(): void
   /** The question before the one shown; null on the first. */
   readonly before: string | null
   /** The question whose answer is an emergency. */
@@ -52,71 +61,66 @@ export interface WalkInHand {
 }
 
 /** Opens a walk with the answers it starts from, and follows it. */
-export function useWalk(start: Answers): WalkInHand {
+export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkInHand {
   const setting = useSetting()
   const { tree, office, today } = setting
-  const session = useMemo(() => createSession(tree, start), [tree, start])
+  const session = useMemo(() => createSession(tree, start, either), [tree, start])
   const [, redraw] = useState(0)
-  const [changing, setChanging] = useState<string | null>(null)
-  const [moved, setMoved] = useState(false)
   useEffect(() => session.subscribe(() => redraw(n => n + 1)), [session])
 
-  const answers = session.answers()
-  const given = session.told()
-  const walked = walk(tree, answers)
-  const asked = askedOn(tree, walked)
-  const shown = changing ?? walked.asks?.observation ?? null
+  const evaluation = session.evaluation()
+  const shows = session.shows()
+  const { answers, walk: walked, asked, progress } = evaluation
+  const changing = session.changing()
+  const shown = shows === 'stopped' ? null : (changing ?? walked.asks?.observation ?? null)
   const at = shown === null ? asked.length : asked.indexOf(shown)
-  const report = walked.finished ? reportOn(tree, answers, office, today) : null
+  const report = useMemo(
+    () =>
+      walked.finished || shows === 'stopped'
+        ? reportOn(evaluation, office, today, shows === 'stopped')
+        : null,
+    [evaluation, shows, office, today]
+  )
+  const told = useMemo(() => (report === null ? null : tellOf(setting, report)), [report, setting])
   const [emergency] = emergenciesTold(tree, answers)
-
-  const change = (observation: string | null) => {
-    setMoved(true)
-    setChanging(observation)
-  }
   const emergencyAt = emergency?.observation ?? raisedAt(walked, EMERGENCY)
   const question = shown === null ? null : (tree.observations[shown] ?? null)
   return {
+    evaluation,
     answers,
-    given,
+    given: session.told(),
     walked,
     asked,
     question,
     recalled: question?.about === 'batch' && isLeft(tree, walked.outcome.container),
-    changing: changing !== null,
-    progress: progressOf(tree, answers, walked),
+    changing: shows === 'changing',
+    progress,
     report,
-    told: report === null ? null : tellOf(setting, report),
-    emergency: report?.outcome.person === EMERGENCY && changing === null,
-    moved,
-    answer(observation, told) {
-      change(null)
-      // What was told before is replaced whole: a mark taken off is off.
-      session.replace(observation, told)
-    },
-    replace: (observation, told) => session.replace(observation, told),
-    withdraw(observation) {
-      change(null)
-      session.withdraw(observation)
-    },
+    told,
+    emergency: shows === 'emergency',
+    early: shows === 'stopped',
+    moved: session.moved(),
+    // What was told before is replaced whole: a mark taken off is off.
+    answer: session.replace,
+    replace: session.add,
+    withdraw: session.withdraw,
     workOut(observation, inputs) {
-      change(null)
       const { [observation]: _, ...rest } = session.told()
       session.retell({ ...rest, ...inputs })
     },
-    retell(told) {
-      change(null)
-      session.retell(told)
-    },
-    change,
+    retell: session.retell,
+    change: observation => (observation === null ? session.goOn() : session.change(observation)),
+    stop: session.stop,
     before: asked[(at < 0 ? asked.length : at) - 1] ?? null,
     emergencyAt,
     takeBack() {
-      session.retell(withoutEmergency(given, emergencyTold(tree, answers, walked)))
-      change(emergencyAt)
+      session.retell(withoutEmergency(session.told(), emergencyTold(tree, answers, walked)))
+      if (emergencyAt !== null) session.change(emergencyAt)
     }
   }
 }
+
+const NONE: readonly Either[] = []
 
 /** The observation whose answer last raised a verdict on a walk. */
 const raisedAt = (walked: Walk, verdict: string): string | null =>
