@@ -1,6 +1,16 @@
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { meter, narrowStrip, type Row, sharing, wideStrip } from './kombucha-jar-rows.ts'
-import { kind, milk, signs, time, unmeasured, water } from './milk-and-water-kefir-told.ts'
+import {
+  bottle,
+  kind,
+  milk,
+  set,
+  signs,
+  time,
+  unmeasured,
+  water,
+  yogurt
+} from './milk-and-water-kefir-told.ts'
 import {
   again,
   caution,
@@ -74,22 +84,29 @@ const BY_INSTRUMENT: readonly Row[] = [
   ])
 ]
 
-/** Acid not measured: change is the only hint, and it proves nothing. */
+/** Acid not measured: change is the only hint, it proves nothing, and the warm time ends. */
 const UNMEASURED: readonly Row[] = [
   ...sharing(growing, `${practice}; no reading is no pass: own caution`, [
     ['4.2.8', 'changed on the second day', unmeasured(second, 'changed')],
-    ['4.2.8', 'changed on the third day', unmeasured(third, 'changed')],
     ['4.2.8', 'water kefir changed on the second day', water(unmeasured(second, 'changed'))],
     ['4.2.8', 'unchanged on the first day', unmeasured(first, 'no-change')]
   ]),
+  // Two days end the warm time of milk kefir, three that of water kefir: what turned is chilled and tested.
+  ...sharing(wait, caution, [
+    ['A16', 'thick and sour on the third day', unmeasured(third, 'changed')],
+    ['A16', 'thick and sour after the third day', unmeasured(later, 'changed')],
+    ['A16', 'water kefir bubbling on the third day', water(unmeasured(third, 'changed'))],
+    ['A16', 'water kefir bubbling after the third day', water(unmeasured(later, 'changed'))],
+    ['A16', 'unsure of it on the third day', unmeasured(third, 'unsure')]
+  ]),
   ...sharing(wait, practice, [
-    ['4.2.8', 'sour and thin on the third day', unmeasured(third, 'partly')],
     ['4.2.8', 'unsure of it on the second day', unmeasured(second, 'unsure')],
     ['4.2.8', 'unchanged, the hours unknown', unmeasured('unsure', 'no-change')],
     ['4.2.8', 'water kefir unchanged on the second day', water(unmeasured(second, 'no-change'))]
   ]),
   ...sharing(discard, practice, [
     ['4.2.8', 'milk kefir unchanged after the third day', unmeasured(later, 'no-change')],
+    ['4.2.8', 'water kefir barely sour after the third day', water(unmeasured(later, 'partly'))],
     [
       '4.2.8',
       'of unknown kind, unchanged on the third day',
@@ -97,9 +114,42 @@ const UNMEASURED: readonly Row[] = [
         ...kind('unsure'),
         ...unmeasured(third, 'no-change')
       }
-    ],
-    ['4.2.8', 'sour and thin twice on the third day', { ...unmeasured(third, 'partly'), ...again }]
+    ]
+  ]),
+  ...sharing(discard, `the warm time ends at 48 hours: ${caution}`, [
+    ['A16', 'sour and thin on the third day', unmeasured(third, 'partly')]
+  ]),
+  ...sharing(discard, caution, [
+    ['A16', 'thick, and still untested a day later', { ...unmeasured(third, 'changed'), ...again }],
+    ['A16', 'the hours unknown, untested twice', { ...unmeasured('unsure', 'changed'), ...again }],
+    ['B14', 'in doubt twice, the hours unknown', { ...acid(meter(4.6), 'unsure'), ...again }],
+    ['B14', 'in doubt twice on the second day', { ...acid(meter(5), second), ...again }]
   ])
+]
+
+const tested = (ph: Answer): Answers => yogurt({ ...set('set-and-tested'), 'kefir-ph': ph })
+const capped = (ph: Answer): Answers => bottle({ 'kefir-ph': ph })
+
+/** Yogurt that somebody tested, and bottles, whose acid is due when they are capped. */
+const YOGURT_AND_BOTTLES: readonly Row[] = [
+  ...sharing(fine, 'NCHFP, home yogurt (copy): 4.6 is set', [
+    ['A17', 'yogurt reads 4.55 by meter', tested(meter(4.55))]
+  ]),
+  ...sharing(wait, caution, [
+    ['A17', 'yogurt reads 4.6 by meter', tested(meter(4.6))],
+    ['A17', 'yogurt reads 4.5 by a narrow strip', tested(narrowStrip(4.5))],
+    ['S15', 'a bottle reads 4.6 by meter', capped(meter(4.6))],
+    ['S15', 'nobody tested the bottle', capped('unsure')]
+  ]),
+  ...sharing(discard, caution, [
+    ['A17', 'set in its time, and reads 5.3', tested(meter(5.3))],
+    ['A17', 'yogurt reads 4.66 by meter', tested(meter(4.66))],
+    ['A17', 'yogurt in doubt twice', { ...tested(meter(4.6)), ...again }],
+    ['S15', 'a bottle reads 4.7 by meter', capped(meter(4.7))],
+    ['S15', 'a bottle in doubt twice', { ...capped(meter(4.6)), ...again }],
+    ['S15', 'a bottle untested twice', { ...capped('unsure'), ...again }]
+  ]),
+  ...sharing(fine, haccp, [['S15', 'a bottle reads 4.55 by meter', capped(meter(4.55))]])
 ]
 
 /** A reading beside what is seen: acid counts for more than thickness, never for more than a fault. */
@@ -134,4 +184,9 @@ const READING_AND_LOOK: readonly Row[] = [
 ]
 
 /** Limits of acid and time on both sides. */
-export const KEFIR_LIMITS: readonly Row[] = [...BY_INSTRUMENT, ...UNMEASURED, ...READING_AND_LOOK]
+export const KEFIR_LIMITS: readonly Row[] = [
+  ...BY_INSTRUMENT,
+  ...UNMEASURED,
+  ...YOGURT_AND_BOTTLES,
+  ...READING_AND_LOOK
+]

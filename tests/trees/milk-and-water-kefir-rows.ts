@@ -1,5 +1,7 @@
+import { closedBottleRows } from './closed-bottle-rows.ts'
 import { type Expected, type Row, sharing } from './kombucha-jar-rows.ts'
 import {
+  batches,
   bottle,
   color,
   kind,
@@ -28,6 +30,7 @@ import {
   person,
   practice,
   pressure,
+  sign,
   specialist,
   wait
 } from './told.ts'
@@ -50,6 +53,9 @@ const LOOKS: readonly Row[] = [
     ['4.2.1', 'whey on milk kefir', color('yellow-whey')],
     ['4.2.5', 'a dry crust of fat on milk kefir', color('dry-fat-crust')],
     ['4.2.5', 'a dry crust of fat on yogurt', yogurt(color('dry-fat-crust'))],
+    ['C53', 'milk kefir tinted by jam', color('stirred-in-tint')],
+    ['C53', 'yogurt tinted by fruit', yogurt(color('stirred-in-tint'))],
+    ['C54', 'milk kefir smells of bread', signs('yeasty')],
     ['4.2.6', 'cream-colored grains', color('tan-or-cream-grains')],
     ['4.2.6', 'grains tan from molasses', water(color('tan-or-cream-grains'))],
     ['4.2.12', 'fizz in milk kefir', signs('gas')],
@@ -103,10 +109,24 @@ const SMELL_AND_FLOW: readonly Row[] = [
   ...sharing(thick, practice, [
     ['4.2.7', 'stringy milk kefir', signs('stringy')],
     ['4.2.7', 'thick, syrupy water kefir', water(signs('stringy'))],
-    ['4.2.7', 'water kefir still syrupy', water({ ...signs('stringy'), ...again })]
+    [
+      'B13',
+      'a second thick batch of water kefir',
+      water({ ...signs('stringy'), ...batches('second-batch') })
+    ],
+    ['B13', 'nobody knows how many', water({ ...signs('stringy'), ...batches('unsure') })]
   ]),
   ...sharing(discard, practice, [
-    ['4.2.7', 'milk kefir stringy after a corrected batch', { ...signs('stringy'), ...again }],
+    [
+      '4.2.7',
+      'milk kefir stringy after a corrected batch',
+      { ...signs('stringy'), ...batches('second-batch') }
+    ],
+    [
+      'B13',
+      'a third thick batch of water kefir',
+      water({ ...signs('stringy'), ...batches('third-or-later') })
+    ],
     ['4.2.7', 'stringy and foul milk kefir', signs('stringy', 'putrid')],
     ['4.2.9', 'putrid milk kefir', signs('putrid')],
     ['4.2.9', 'putrid water kefir', water(signs('putrid'))],
@@ -120,9 +140,56 @@ const SMELL_AND_FLOW: readonly Row[] = [
   ]),
   ...sharing(discard, caution, [['4.2.10', 'egg twice', { ...signs('egg'), ...again }]]),
   ...sharing(discard, 'Lee 2014, mBio; a university comment in the press', [
-    ['4.2.12', 'bubbles in yogurt', yogurt(signs('gas'))]
+    ['4.2.12', 'bubbles in yogurt', yogurt(signs('gas'))],
+    ['C54', 'yogurt smells of bread', yogurt(signs('yeasty'))]
   ]),
   ...sharing(wait, caution, [['4.2.5', 'musty milk kefir', signs('musty')]])
+]
+
+/** A jar or a tub: gas makes it a caution, and glass that holds gas and gives a hazard. */
+const VESSELS: readonly Row[] = [
+  ...closedBottleRows(kind('water-kefir-bottle')),
+  ...closedBottleRows(kind('milk-kefir-bottle')),
+  ...sharing(pressure, caution, [
+    ['S3', 'a domed lid on milk kefir', vessel('lid-bulging-or-hissing')],
+    ['S3', 'a domed lid on water kefir', water(vessel('lid-bulging-or-hissing'))],
+    ['S3', 'a jar foamed over', water(vessel('foamed-over', 'tight-lid'))],
+    ['S2', 'shut airtight for four warm days', vessel('closed-too-long', 'tight-lid')],
+    ['S3', 'another jar burst beside an open one', water(vessel('sibling-burst'))],
+    [
+      'S3',
+      'shut, and a jar burst in another house',
+      { ...vessel('sibling-burst', 'tight-lid'), 'sibling-place': 'elsewhere' }
+    ]
+  ]),
+  ...sharing(hazard, caution, [
+    ['S3', 'cracked and shut', vessel('cracked-glass', 'tight-lid')],
+    ['S3', 'cracked under a domed lid', vessel('cracked-glass', 'lid-bulging-or-hissing')],
+    ['S3', 'shut, and the jar beside it burst', vessel('sibling-burst', 'tight-lid')],
+    [
+      'A5',
+      'a bottle of unknown kind bulges',
+      { ...kind('unsure'), ...sign('bottle-signs')('bulging') }
+    ],
+    ['A5', 'told of yogurt, a bottle beside it bulges', yogurt(sign('bottle-signs')('bulging'))]
+  ]),
+  ...sharing({ container: null, ...discard }, caution, [
+    ['B7', 'a cracked jar under a cloth', vessel('cracked-glass')],
+    ['B7', 'a chipped jar of yogurt under a cloth', yogurt(vessel('cracked-glass'))]
+  ]),
+  ...sharing({ container: null, ...wait }, caution, [
+    ['B7', 'unsure of the glass of an open jar', vesselInDoubt('cracked-glass')]
+  ]),
+  ...sharing({ container: null }, practice, [
+    ['4.3', 'a tight lid that lies flat', vessel('tight-lid')]
+  ]),
+  ...sharing({ ...pressure, ...discard }, 'Lee 2014, mBio; a university comment in the press', [
+    ['4.2.12', 'a swollen tub of yogurt', yogurt(vessel('lid-bulging-or-hissing'))]
+  ]),
+  ...sharing({ container: 'pressure-caution', ...wait }, caution, [
+    ['S3', 'unsure of a domed lid', vesselInDoubt('lid-bulging-or-hissing')],
+    ['S3', 'unsure whether another burst', vesselInDoubt('sibling-burst')]
+  ])
 ]
 
 const MILK: readonly Row[] = [
@@ -175,44 +242,12 @@ const MILK: readonly Row[] = [
       unmeasured('one-to-two-days', 'partly')
     ],
     ['4.2.8', 'milk kefir unchanged on the second day', unmeasured('one-to-two-days', 'no-change')],
-    ['4.2.8', 'water kefir sweet at 48 hours', water(unmeasured('two-to-three-days', 'no-change'))]
-  ])
-]
-
-const VESSELS: readonly Row[] = [
-  ...sharing(hazard, caution, [
-    ['4.3', 'a bulging bottle', bottle(vessel('lid-bulging-or-hissing'))],
+    ['4.2.8', 'water kefir sweet at 48 hours', water(unmeasured('two-to-three-days', 'no-change'))],
     [
-      '4.3',
-      'a bulging one of unknown kind',
-      {
-        ...kind('unsure'),
-        ...vessel('lid-bulging-or-hissing')
-      }
-    ],
-    ['4.3', 'a cracked bottle', bottle(vessel('cracked-glass'))],
-    ['4.3', 'a cracked jar of milk kefir', vessel('cracked-glass')],
-    ['4.3', 'a cracked jar of yogurt', yogurt(vessel('cracked-glass'))],
-    ['4.3', 'another bottle burst', bottle(vessel('sibling-burst'))],
-    ['4.3', 'another jar burst', water(vessel('sibling-burst'))]
-  ]),
-  ...sharing(pressure, practice, [
-    ['4.3', 'a domed lid on milk kefir', vessel('lid-bulging-or-hissing')],
-    ['4.3', 'a domed lid on a jar of water kefir', water(vessel('lid-bulging-or-hissing'))],
-    ['4.3', 'a bottle gushed', bottle(vessel('gushes-or-rock-hard'))],
-    ['4.3', 'a bottle closed for weeks', bottle(vessel('closed-too-long'))],
-    ['4.3', 'a square bottle', bottle(vessel('weak-bottle'))]
-  ]),
-  ...sharing({ ...pressure, ...discard }, 'Lee 2014, mBio; a university comment in the press', [
-    ['4.2.12', 'a swollen lid on yogurt', yogurt(vessel('lid-bulging-or-hissing'))]
-  ]),
-  ...sharing(fine, practice, [
-    ['4.3', 'a sound bottle closed for a day', bottle(vessel('tight-lid'))]
-  ]),
-  ...sharing(wait, caution, [
-    ['4.3', 'unsure whether a bottle bulges', bottle(vesselInDoubt('lid-bulging-or-hissing'))],
-    ['4.3', 'unsure of the glass', vesselInDoubt('cracked-glass')],
-    ['4.3', 'unsure whether another burst', bottle(vesselInDoubt('sibling-burst'))]
+      '4.2.8',
+      'water kefir barely sour at 48 hours',
+      water(unmeasured('two-to-three-days', 'partly'))
+    ]
   ])
 ]
 
@@ -247,9 +282,7 @@ const KINDS: readonly Row[] = [
   ...sharing(thick, practice, [['4.2.7', 'stringy yogurt', yogurt(signs('stringy'))]]),
   ...sharing({ use: 'not-yet' }, caution, [
     ['4.2.12', 'unsure whether yogurt has bubbles', yogurt(doubt('kefir-signs')('gas'))],
-    ['4.3', 'unsure whether a bottle gushed', bottle(vesselInDoubt('gushes-or-rock-hard'))],
-    ['4.3', 'unsure how long it was closed', bottle(vesselInDoubt('closed-too-long'))],
-    ['4.3', 'unsure whether the glass is weak', bottle(vesselInDoubt('weak-bottle'))]
+    ['C54', 'unsure whether yogurt smells of bread', yogurt(doubt('kefir-signs')('yeasty'))]
   ]),
   ...sharing({ ...discard, person: 'poison-help' }, caution, [
     [
@@ -262,7 +295,7 @@ const KINDS: readonly Row[] = [
     [
       '4.3',
       'a bulging bottle with fuzz in it',
-      bottle({ ...vessel('lid-bulging-or-hissing'), ...growth('dry-fuzzy') })
+      bottle({ ...sign('bottle-signs')('bulging'), ...growth('dry-fuzzy') })
     ]
   ])
 ]

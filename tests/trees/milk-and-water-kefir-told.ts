@@ -13,6 +13,8 @@ export const vessel = sign('kefir-vessel')
 export const vesselInDoubt = doubt('kefir-vessel')
 /** What is true of the milk. */
 export const milk = sign('milk-history')
+/** How many batches in a row were stringy. */
+export const batches = choice('stringy-batches')
 /** How the yogurt set. */
 export const set = choice('yogurt-set')
 /** How long it has fermented. */
