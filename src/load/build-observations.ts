@@ -80,7 +80,8 @@ function build(id: string, authored: AuthoredObservation): Observation {
           usual: marks.usual ?? false,
           ...(marks['stands-for'] !== undefined && { standsFor: marks['stands-for'] })
         })),
-        ...(authored.settles !== undefined && { settles: authored.settles })
+        ...(authored.settles !== undefined && { settles: authored.settles }),
+        ...(authored.unordered === true && { unordered: true })
       }
     case 'signs':
       return {

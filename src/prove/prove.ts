@@ -5,6 +5,7 @@ import { diagramsOf, type TreeDiagrams } from '../tree/tree-diagrams.ts'
 import { aSecondAnswerNeverReassures } from './properties/a-second-answer-never-reassures.ts'
 import { adviceIsDueForReview } from './properties/advice-is-due-for-review.ts'
 import { anUnsureDangerSignIsNotGentle } from './properties/an-unsure-danger-sign-is-not-gentle.ts'
+import { answersAreListedByCaution } from './properties/answers-are-listed-by-caution.ts'
 import { answersReachAnOutcome } from './properties/answers-reach-an-outcome.ts'
 import { dangerRulesSayWhatTheyRestOn } from './properties/danger-rules-say-what-they-rest-on.ts'
 import { dangerSignsAreCovered } from './properties/danger-signs-are-covered.ts'
@@ -40,6 +41,7 @@ export const PROPERTIES: readonly Property[] = [
   sourcesArePresent,
   dangerRulesSayWhatTheyRestOn,
   adviceIsDueForReview,
+  answersAreListedByCaution,
   aSecondAnswerNeverReassures
 ]
 

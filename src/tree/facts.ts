@@ -54,7 +54,7 @@ export function callOf(tree: Tree, facts: readonly Fact[]): Call {
     const distinctly = distinct(said)
     const ways = waysToTake(tree, observation, distinctly)
     answers = { ...answers, [observation.id]: ways[0] as Answer }
-    if (ways.length > 1) {
+    if (distinctly.length > 1) {
       told.push({ observation: observation.id, sign: null, answers: ways, told: distinctly })
     }
   }
@@ -62,11 +62,13 @@ export function callOf(tree: Tree, facts: readonly Fact[]): Call {
   for (const one of either) answers = taking(answers, one, one.answers[0] as Answer)
   return {
     answers,
-    either: either.map(({ observation, sign, answers: all }) => ({
-      observation,
-      sign,
-      answers: all
-    })),
+    either: either
+      .filter(one => one.answers.length > 1)
+      .map(({ observation, sign, answers: all }) => ({
+        observation,
+        sign,
+        answers: all
+      })),
     contradictions: either.map(({ observation, sign, answers: [counts], told: said }) => ({
       observation,
       sign,
@@ -89,6 +91,14 @@ function waysToTake(
 ): readonly Answer[] {
   if (told.length === 1) return told
   if (observation.kind === 'choice') {
+    const known = told.filter(answer => answer !== 'unsure')
+    // Where the answers are listed by caution the first of them is as strict as all, which is proved.
+    if (observation.unordered !== true && known.length > 1) {
+      const [first] = [...known].sort(
+        (a, b) => rank(observation, a as string) - rank(observation, b as string)
+      )
+      return told.length === known.length ? [first as Answer] : [first as Answer, 'unsure']
+    }
     return [...told].sort((a, b) => rank(observation, a as string) - rank(observation, b as string))
   }
   const readings = told.filter(isInterval)

@@ -17,6 +17,8 @@ export interface ChoiceObservation {
   readonly answers: readonly ChoiceAnswer[]
   /** The observation to which an answer here counts as a second answer. */
   readonly settles?: string
+  /** No answer is more worrying than the next in all cases: of two told either can be so. */
+  readonly unordered?: boolean
 }
 
 export interface ChoiceAnswer {

@@ -34,9 +34,13 @@ describe('every shipped tree keeps every property', async () => {
       one => one.kind === 'choice' && one.settles !== undefined
     )
     const measures = Object.values(tree.questions).some(({ kind }) => kind === 'measure')
+    const ordered = Object.values(tree.observations).some(
+      one => one.kind === 'choice' && one.settles === undefined && one.unordered !== true
+    )
     const silent = proved.flatMap(({ property, counts }) => (counts.proved === 0 ? [property] : []))
     expect(silent).toEqual([
       ...(measures ? [] : ['ranges-leave-no-gap']),
+      ...(ordered ? [] : ['answers-are-listed-by-caution']),
       ...(settles ? [] : ['a-second-answer-never-reassures'])
     ])
   })
@@ -280,6 +284,24 @@ describe('a second answer counts as one to what it settles', () => {
       }
     ])
     expect(of(right, 'a-second-answer-never-reassures').standing).toBe('proved')
+  })
+
+  test('a gentle one listed before a stricter one is found, unless they are kinds', () => {
+    const tree = sketch({
+      kind: { kraut: '= normal-growth', mash: '= wait-and-recheck', unsure: '= wait-and-recheck' }
+    })
+    const { kind } = tree.observations
+    if (kind?.kind !== 'choice') throw new Error('kind is a choice')
+    const kinds = { ...tree, observations: { kind: { ...kind, unordered: true } } }
+
+    expect(of(tree, 'answers-are-listed-by-caution').findings).toMatchObject([
+      {
+        code: 'listed-too-early',
+        facts: { answer: 'kraut', next: 'mash' },
+        answers: { kind: 'kraut' }
+      }
+    ])
+    expect(of(kinds, 'answers-are-listed-by-caution').counts.proved).toBe(0)
   })
 })
 

@@ -30,6 +30,12 @@ export const PROOF_FINDINGS = {
     remedy: f =>
       `In shared/observations.yaml list the answers of ${quoted(f.observation)} most worrying first, or let ${quoted(f.second)} stand for another of them.`
   },
+  'listed-too-early': {
+    says: f =>
+      `The answer ${quoted(f.answer)} of ${quoted(f.observation)} is listed before ${quoted(f.next)}, and is gentler on this walk.`,
+    remedy: f =>
+      `In shared/observations.yaml list ${quoted(f.next)} first, or, where neither is worse in all cases, say \`unordered: true\`.`
+  },
   'danger-uncovered': {
     says: f =>
       f.rules === 0

@@ -18,6 +18,12 @@ const choice = z.strictObject({
   kind: z.literal('choice').describe('One answer of several.'),
   about,
   settles,
+  unordered: z
+    .boolean()
+    .optional()
+    .describe(
+      'true: the answers are kinds, none more worrying than the next in all cases. Of two told either can be so.'
+    ),
   picture,
   said: said.optional(),
   answers: z
