@@ -9,15 +9,18 @@ import {
   wideStrip
 } from './kombucha-jar-rows.ts'
 import {
+  again,
   caution,
   choice,
   discard,
+  doubt,
   fine,
   mold,
   molds,
   person,
   practice,
   sign,
+  specialist,
   wait
 } from './told.ts'
 
@@ -94,6 +97,20 @@ export const BOTTLE_ROWS: readonly Row[] = [
   ]),
   ...sharing({ person: 'emergency' }, 'Government of Canada, botulism', [
     ['4', 'blurred vision', person('severe-symptoms')]
+  ]),
+  ...sharing(wait, caution, [
+    ['S24', 'filled with the funnel of a moldy jar', story('shared-with-mold')],
+    ['S24', 'unsure whether the funnel was shared', doubt('bottle-story')('shared-with-mold')]
+  ]),
+  ...sharing({ use: 'as-directed' }, practice, [
+    ['S24', 'a moldy jar stood beside it', story('near-mold')],
+    ['C25', 'none has been opened yet', opened('not-opened')]
+  ]),
+  ...sharing(specialist, caution, [['C24', 'it is ginger beer', story('another-drink')]]),
+  ...sharing(discard, caution, [
+    ['S25', 'lemon juice went in on the third day', story('late-acid')],
+    ['S27', 'still untested at the second look', { 'bottling-ph': 'unsure', ...again }],
+    ['S27', 'in between at the second look', { 'bottling-ph': meter(4.2), ...again }]
   ]),
   ...closedBottleRows()
 ]

@@ -78,7 +78,12 @@ export const FUR_ROWS: readonly Row[] = [
 
 /** What happened to the vessel, asked alike of dough, milk, sugar water and vinegar. */
 export const VESSEL_ROWS: readonly Row[] = [
-  ...sharing(mold, caution, [['1.7', 'mold was taken off before', story('mold-removed')]]),
+  ...sharing(mold, caution, [
+    ['1.7', 'mold was taken off before, or seen on its cloth or lid', story('mold-removed')]
+  ]),
+  ...sharing({ use: 'as-directed' }, practice, [
+    ['S24', 'it stood beside a moldy jar', story('near-mold')]
+  ]),
   ...sharing(discard, practice, [['2.3', 'insects or larvae inside', story('insects-inside')]]),
   ...sharing(discard, 'FDA, traditional pottery (copy)', [
     ['2.1', 'kept in glazed or unmarked pottery', story('old-pottery')]
@@ -109,6 +114,8 @@ export const VESSEL_ROWS: readonly Row[] = [
     ]
   ]),
   ...sharing(wait, caution, [
+    ['S24', 'a spoon went from a moldy jar into it', story('shared-with-mold')],
+    ['S24', 'unsure whether a spoon did', storyInDoubt('shared-with-mold')],
     ['1.7', 'unsure whether mold was taken off', storyInDoubt('mold-removed')],
     ['2.3', 'unsure whether insects are inside', storyInDoubt('insects-inside')],
     ['2.1', 'unsure of the pottery', storyInDoubt('old-pottery')],
