@@ -1,4 +1,5 @@
 import {
+  days,
   type Expected,
   meter,
   narrowStrip,
@@ -6,12 +7,25 @@ import {
   sharing,
   wideStrip
 } from './kombucha-jar-rows.ts'
-import { caution, choice, discard, mold, molds, person, practice, sign } from './told.ts'
+import {
+  again,
+  caution,
+  choice,
+  discard,
+  mold,
+  molds,
+  person,
+  practice,
+  sign,
+  wait
+} from './told.ts'
 
 const kind = choice('culture-kind')
 const signs = sign('culture-signs')
 const surface = choice('surface-texture')
 const smell = sign('smell-and-liquid')
+const bottle = (stage: string) => ({ ...kind('plain-raw-bottle'), 'film-stage': stage })
+const day = (count: number) => ({ day: days(count) })
 
 const begin: Expected = {
   person: null,
@@ -70,7 +84,30 @@ export const CULTURE_ROWS: readonly Row[] = [
   ...sharing(discard, 'FDA CPG 525.825: harmless, discarded for quality', [
     ['2.32', 'vinegar eels', signs('tiny-eels')]
   ]),
-  ...sharing(discard, caution, [['7.14', 'beside a moldy jar', signs('near-mold')]]),
+  // Thrown out for standing near before; nothing wet went over, so two weeks of looking will do.
+  ...sharing(begin, caution, [
+    ['7.14', 'beside a moldy jar', signs('stood-near-mold')],
+    ['2.30', 'flies for two days, none inside', signs('flies-watched')],
+    ['2.17', 'a dull film that turned shiny', { ...surface('wet-film'), ...again }]
+  ]),
+  ...sharing(wait, caution, [
+    ['3.14', 'a spoon shared with a moldy jar', signs('shared-with-mold')],
+    ['2.30', 'flies on the cloth, seen today', signs('flies-outside')],
+    ['2.53', 'smells of wine', smell('boozy')],
+    ['2.36', 'a haze in the fourth week', { ...bottle('haze'), ...day(28) }],
+    ['6.10', 'a dried culture on its thirtieth day', { ...kind('dried'), ...day(30) }],
+    ['6.9', 'a frozen culture on its thirtieth day', { ...kind('frozen'), ...day(30) }]
+  ]),
+  ...sharing(discard, 'common practice, the end own caution', [
+    ['2.36', 'a haze after four weeks', { ...bottle('haze'), ...day(29) }],
+    ['2.36', 'a thin film after four weeks', { ...bottle('white-film'), ...day(29) }],
+    ['2.36', 'nothing after three weeks', { ...bottle('nothing'), ...day(22) }],
+    ['6.10', 'a dried culture past thirty days', { ...kind('dried'), ...day(31) }],
+    ['6.9', 'a frozen culture past thirty days', { ...kind('frozen'), ...day(31) }]
+  ]),
+  ...sharing({ batch: 'quality-only', use: 'never' }, caution, [
+    ['2.53', 'still smells of wine', { ...smell('boozy'), ...again }]
+  ]),
   ...sharing(mold, `${molds}; Niagara Region`, [
     ['6.8', 'mold anywhere in the jar', signs('mold-anywhere')],
     ['2.19', 'white fuzz', surface('dry-fuzzy')],

@@ -83,6 +83,9 @@ const ENDS: readonly Row[] = [
     ['1.14', 'no day, in-between once', on('unsure', meter(4.2))],
     ['1.11', 'no day and no reading, once', on('unsure', 'unsure')]
   ]),
+  ...sharing({ batch: 'quality-only', use: 'never' }, caution, [
+    ['2.53', 'still smells of wine', { ...sign('smell-and-liquid')('boozy'), ...again }]
+  ]),
   ...sharing(fine, practice, [
     ['2.17', 'a dull film that turned shiny', { ...surface('wet-film'), ...again }]
   ])
