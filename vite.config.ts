@@ -1,6 +1,6 @@
 import { defineConfig, type Plugin } from 'vite'
 import { kioskEdition, kioskWorker } from './kiosk.config.ts'
-import { ASKED_MOST, type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
+import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
 const NAME = 'virtual:jarside'
@@ -13,17 +13,19 @@ function trees(): Plugin {
     // Most ask about the first tree: it is asked for beside the script, not after that has run.
     transformIndexHtml: {
       order: 'post',
-      handler: (_, { bundle: files }) =>
-        Object.values(files ?? {})
+      async handler(_, { bundle: files }) {
+        bundle ??= browserBundle(import.meta.dirname)
+        const [first] = (await bundle).catalogue.trees
+        return Object.values(files ?? {})
           .filter(
-            file =>
-              file.type === 'chunk' && file.facadeModuleId === `\0${NAME}/tree/${ASKED_MOST[0]}`
+            file => file.type === 'chunk' && file.facadeModuleId === `\0${NAME}/tree/${first?.id}`
           )
           .map(file => ({
             tag: 'link',
             attrs: { rel: 'modulepreload', href: `./${file.fileName}` },
             injectTo: 'head' as const
           }))
+      }
     },
     resolveId: id => (id.startsWith(NAME) ? `\0${id}` : undefined),
     async load(id) {

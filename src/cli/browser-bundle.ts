@@ -178,21 +178,6 @@ function drawingsIn(folder: string, ids: readonly string[]): Readonly<Record<str
   )
 }
 
-/** What is asked about most stands first; the rest by name. */
-export const ASKED_MOST = [
-  'kombucha-jar',
-  'kombucha-bottle',
-  'kombucha-culture',
-  'brined-vegetables',
-  'sourdough-starter',
-  'milk-and-water-kefir',
-  'vinegar-mother',
-  'outside-this-tool'
-]
-const inOrder = (trees: readonly Tree[]): readonly Tree[] => {
-  const place = ({ id }: Tree) => {
-    const at = ASKED_MOST.indexOf(id)
-    return at < 0 ? ASKED_MOST.length : at
-  }
-  return [...trees].sort((a, b) => place(a) - place(b))
-}
+/** As a caller chooses from them: by their place, and those without any last. */
+const inOrder = (trees: readonly Tree[]): readonly Tree[] =>
+  [...trees].sort((a, b) => (a.order ?? trees.length) - (b.order ?? trees.length))

@@ -1,7 +1,7 @@
 import { nearestNames } from '../findings/nearest-name.ts'
-import type { Answers } from '../tree/answers.ts'
+import { type Call, callOf, type Fact } from '../tree/facts.ts'
 import type { Observation } from '../tree/observation.ts'
-import { noneOf, tell, unsureOf } from '../tree/tell.ts'
+import { noneOf, unsureOf } from '../tree/tell.ts'
 import type { Tree } from '../tree/tree.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { readAnswer } from './read-answer.ts'
@@ -22,30 +22,21 @@ export interface Known {
 }
 
 /**
- * Turns the facts of a command line into answers.
+ * Turns the facts of a command line into answers, as a call's: of two things told of one observation
+ * either can be so.
  *
  * `--none` and `--unsure` speak of what the facts leave open, wherever they stand on the line.
  *
  * @throws BadUse when an observation or an answer is unknown, or two facts cannot both be meant.
  */
-export function readTold(known: Known, told: Told): Answers {
-  let answers: Answers = {}
-  const measures = new Map<string, string>()
-  for (const fact of told.given) {
+export function readTold(known: Known, told: Told): Pick<Call, 'answers' | 'either'> {
+  const facts = told.given.map((fact): Fact => {
     const { id, said } = split(fact)
     const observation = observationOf(known, id)
-    const answer = readAnswer(observation, said)
-    if (observation.kind === 'measure') {
-      const before = measures.get(id) ?? said
-      if (JSON.stringify(readAnswer(observation, before)) !== JSON.stringify(answer)) {
-        throw new BadUse(
-          `\`${id}\` is given as \`${before}\` and as \`${said}\`: give one reading.`
-        )
-      }
-      measures.set(id, said)
-    }
-    answers = tell(answers, observation, answer)
-  }
+    return { observation: id, answer: readAnswer(observation, said) }
+  })
+  const { answers: given, either } = callOf(known.tree, facts)
+  let answers = given
   const twice = told.none.find(id => told.unsure.includes(id))
   if (twice) throw new BadUse(`\`${twice}\` cannot be both \`--none\` and \`--unsure\`: give one.`)
   for (const id of told.none) {
@@ -63,7 +54,7 @@ export function readTold(known: Known, told: Told): Answers {
         ? unsureOf(answers, observation)
         : answers
   }
-  return answers
+  return { answers, either }
 }
 
 function split(fact: string): { id: string; said: string } {

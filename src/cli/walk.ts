@@ -37,7 +37,7 @@ export const walkCommand: Command = {
     const { loaded, office } = project
     const others = loaded.trees.filter(({ id }) => id !== tree.id)
     const known = { tree, others, observations: Object.keys(loaded.observations) }
-    const told = readTold(known, values)
+    const { answers: told, either } = readTold(known, values)
     const { texts, sources } = wordsOfTree(tree, loaded)
     const making: Making = {
       words: createWords(texts, SOURCE_TAG),
@@ -54,7 +54,7 @@ export const walkCommand: Command = {
         lines.close()
       }
     }
-    const report = reportOn(evaluate(tree, withDerived(tree, told)), office, terminal.today)
+    const report = reportOn(evaluate(tree, withDerived(tree, told), either), office, terminal.today)
     if (values.json) {
       say(terminal.output, JSON.stringify(reportJson(report, making.words, sources), null, 2))
     } else {

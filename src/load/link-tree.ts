@@ -78,13 +78,14 @@ function link(
   const shown = [...order, ...after].map(({ asks }) => asks)
   // What something asked is worked out from can be told as well, though no question asks it.
   const inOrder = new Set([...shown, ...shown.flatMap(name => inputsOf(observations.get(name)))])
-  const { id, edition, review, picture, 'counts-days': countsDays } = authored.value
+  const { id, edition, review, picture, order: place, 'counts-days': countsDays } = authored.value
   return {
     tree: {
       id,
       edition,
       review,
       ...(picture !== undefined && { picture }),
+      ...(place !== undefined && { order: place }),
       ...(countsDays !== undefined && { countsDays }),
       verdicts: [...linking.verdicts.values()],
       observations: Object.fromEntries(

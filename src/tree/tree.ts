@@ -138,6 +138,8 @@ export interface Tree {
   readonly observations: Readonly<Record<string, Observation>>
   /** The drawing by which callers find it. */
   readonly picture?: string
+  /** Its place among the ferments to choose from; one without any stands last. */
+  readonly order?: number
   /** The observation that counts this ferment's days; named where a recheck falls on one of them. */
   readonly countsDays?: string
   readonly start: string

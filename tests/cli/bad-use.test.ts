@@ -33,19 +33,6 @@ describe('a fact that cannot be meant is refused, with what is meant instead', (
     expect(errors.trim().split('\n')).toHaveLength(1)
   })
 
-  test('two readings of one measure are refused, in either order', async () => {
-    for (const pair of [
-      ['9', '12'],
-      ['12', '9'],
-      ['9', 'unsure']
-    ]) {
-      const facts = pair.flatMap(day => ['--given', `day=${day}`])
-      const { code, errors } = await runCommand(['walk', 'kombucha-jar', ...facts])
-      expect(code).toBe(2)
-      expect(errors).toContain('give one reading')
-    }
-  })
-
   test('the same reading told twice is one reading', async () => {
     const { code } = await runCommand([...given('day=9'), '--given', 'day=9.0'])
     expect(code).toBe(0)

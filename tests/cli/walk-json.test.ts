@@ -53,6 +53,18 @@ describe('facts may come in any order', () => {
     expect(await walkJson(...backwards)).toEqual(await walkJson(...UNTROUBLED))
   })
 
+  test('of two readings each track and the use are as cautious as either alone', async () => {
+    const at = UNTROUBLED.findIndex(word => word.startsWith('jar-ph='))
+    const without = UNTROUBLED.filter((_, index) => index !== at && index !== at - 1)
+    const sour = '--given jar-ph=2.4@meter'.split(' ')
+    const passing = '--given jar-ph=3.2@meter'.split(' ')
+
+    expect(await walkJson(...without, ...passing)).toMatchObject({ use: 'as-directed' })
+    expect(await walkJson(...without, ...sour)).toMatchObject({ use: 'never' })
+    expect(await walkJson(...without, ...passing, ...sour)).toMatchObject({ use: 'never' })
+    expect(await walkJson(...without, ...sour, ...passing)).toMatchObject({ use: 'never' })
+  })
+
   test('of two answers to a choice the more worrying counts', async () => {
     const said = await walkJson(...UNTROUBLED, '--given', 'surface-texture=dry-fuzzy')
     expect(said).toMatchObject({ verdict: 'likely-mold', use: 'never' })

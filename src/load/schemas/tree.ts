@@ -44,6 +44,14 @@ export const treeSchema = z.strictObject({
   picture: id
     .optional()
     .describe('The drawing by which callers find it: shared/pictures/<picture>.svg.'),
+  order: z
+    .number()
+    .int()
+    .min(1)
+    .optional()
+    .describe(
+      'Its place among the ferments to choose from; what is asked about most stands first.'
+    ),
   'counts-days': id
     .optional()
     .describe('The observation that counts the days of this ferment, for `recheck: { day: … }`.'),
