@@ -135,7 +135,8 @@ function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): reado
       signalWord: signal === 'none' ? null : words.t(`ui:signal.${signal}`),
       name: verdictText(words, tree.id, id, 'name'),
       message: idle ? null : verdictText(words, tree.id, id, 'message', occasion),
-      why: emergency ? null : verdictText(words, tree.id, id, 'why')
+      // What would show more of a batch is nothing to do where nobody goes back to it.
+      why: emergency || idle ? null : verdictText(words, tree.id, id, 'why')
     }
   })
 }

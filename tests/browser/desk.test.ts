@@ -154,7 +154,9 @@ describe('what was told is never ruled out by going on', () => {
     await expect.poll(() => box.isChecked()).toBe(true)
     await page.locator('.question [data-answer="none"]').click()
     await page.locator('.question:not([data-observation="container-signs"])').waitFor()
-    expect(await page.locator('.alarm').getAttribute('data-verdict')).toBe('pressure-hazard')
+    expect(await page.locator('.at-once .verdict').getAttribute('data-verdict')).toBe(
+      'pressure-hazard'
+    )
   })
 
   test('a sign taken off the strip is marked no more', async () => {

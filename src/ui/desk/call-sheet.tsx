@@ -1,6 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Answer } from '../../tree/answers.ts'
-import { claimsOf } from '../../tree/claims.ts'
 import type { Fact } from '../../tree/facts.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
 import type { Language } from '../../words/languages.ts'
@@ -12,9 +11,12 @@ import { Foot } from '../parts/foot.tsx'
 import { PrintedSheet } from '../parts/printed-sheet.tsx'
 import { QuestionInHand } from '../parts/question-in-hand.tsx'
 import { type Setting, SettingProvider, useSetting } from '../parts/setting.tsx'
+import { Text } from '../parts/text.tsx'
 import { tellOf } from '../parts/use-walk.ts'
 import { Always } from './always.tsx'
+import { AtOnce } from './at-once.tsx'
 import { CallHead } from './call-head.tsx'
+import { standingOf } from './call-standing.ts'
 import { Decided } from './decided.tsx'
 import { FactField } from './fact-field.tsx'
 import { FactStrip } from './fact-strip.tsx'
@@ -62,8 +64,12 @@ export function CallSheet({
   const { walk } = call
   // While facts are typed the focus stays in the field, whatever question they lead to.
   const [typing, setTyping] = useState(false)
+  const standing = standingOf(setting, walk)
+  const { told, emergency, urgent, left } = standing
+  const { report } = walk
   const asking = {
     ...walk,
+    recalled: walk.recalled || (left && walk.question?.about !== 'person'),
     answer: (observation: string, answer: Answer) => {
       setTyping(false)
       walk.answer(observation, answer)
@@ -73,10 +79,6 @@ export function CallSheet({
   useEffect(() => {
     document.title = `${words.t('ui:desk.title')} · Jarside`
   }, [])
-  const { evaluation, report } = walk
-  const { possible: can, settled } = evaluation
-  const claims = claimsOf(evaluation)
-  const told = walk.changing ? null : walk.told
   const head = (
     <CallHead
       languages={languages}
@@ -88,13 +90,13 @@ export function CallSheet({
       onTree={to => onTree(to, call.facts)}
     />
   )
-  if (walk.emergency && told !== null) {
+  if (emergency) {
     return (
       <div class="screen desk desk-emergency">
         {head}
         <main class="main">
           <Emergency
-            {...told}
+            {...emergency}
             understood={emergencyTold(tree, walk.answers, walk.walked)}
             onTakeBack={walk.takeBack}
           />
@@ -107,6 +109,7 @@ export function CallSheet({
       <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
         {head}
         <main class="main desk-main">
+          <AtOnce verdicts={urgent} />
           <FactField
             reader={reader}
             takesFocus={typing || !walk.moved}
@@ -118,9 +121,7 @@ export function CallSheet({
           <FactStrip call={call} current={walk.question?.id ?? null} />
           {told === null && (
             <Decided
-              possible={can}
-              claims={claims}
-              canStop={settled !== null}
+              {...standing}
               onStop={() => {
                 setTyping(false)
                 walk.stop()
@@ -131,10 +132,17 @@ export function CallSheet({
             {told === null ? (
               <>
                 <div class="desk-cues">
-                  <p class="desk-cue">{words.t('ui:desk.read-aloud')}</p>
+                  <p class="desk-cue">
+                    {words.t(urgent.length > 0 ? 'ui:desk.if-you-wish' : 'ui:desk.read-aloud')}
+                  </p>
                   <KeysLine on={byKeys} onChange={onByKeys} keysDo={keysDo} />
                 </div>
-                <QuestionInHand walk={asking} quiet={typing || !walk.moved} />
+                {urgent.length > 0 && (
+                  <p class="desk-meanwhile">
+                    <Text k={left ? 'ui:from-memory' : 'ui:people-first'} />
+                  </p>
+                )}
+                <QuestionInHand walk={asking} quiet={typing || !walk.moved} alarmed={false} />
               </>
             ) : (
               <SayThis

@@ -1,8 +1,7 @@
-import type { Claims } from '../../tree/claims.ts'
 import { TRACKS } from '../../tree/observation.ts'
-import type { Possible } from '../../tree/possible.ts'
 import { verdictText } from '../../words/verdict-text.ts'
 import { useSetting } from '../parts/setting.tsx'
+import type { CallStanding } from './call-standing.ts'
 
 const RULED_OUT = {
   person: 'ui:desk.nobody-needs-help',
@@ -15,14 +14,7 @@ export function Decided({
   claims,
   canStop,
   onStop
-}: {
-  possible: Possible
-  /** What may be said of the answers themselves. */
-  claims: Claims
-  /** Nothing still open could change a verdict or a step. */
-  canStop: boolean
-  onStop: () => void
-}) {
+}: Pick<CallStanding, 'possible' | 'claims' | 'canStop'> & { onStop: () => void }) {
   const { words, tree } = useSetting()
   const verdicts = TRACKS.flatMap(track => {
     const [only, ...others] = possible[track]

@@ -51,7 +51,7 @@ export function useCall(start: readonly Fact[]): CallInHand {
         }))
       )
     )
-    walk.change(walk.emergencyAt)
+    walk.change(told[0]?.observation ?? walk.emergencyAt)
   }
   return {
     facts,

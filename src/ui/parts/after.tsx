@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks'
 import type { Answer, Answers as Told } from '../../tree/answers.ts'
+import { isLeft } from '../../tree/caution.ts'
+import { walk } from '../../tree/walk.ts'
 import { Answers } from './answers.tsx'
 import { useSetting } from './setting.tsx'
 
@@ -15,7 +17,9 @@ export function After({
 }) {
   const { words, tree } = useSetting()
   const [open, setOpen] = useState<string | null>(null)
-  if (tree.after.length === 0) return null
+  // Beside a jar that may burst nobody is sent to look for a cause.
+  const left = isLeft(tree, walk(tree, answers).outcome.container)
+  if (tree.after.length === 0 || left) return null
   return (
     <section class="after">
       <h2>{words.t('ui:find-the-cause')}</h2>

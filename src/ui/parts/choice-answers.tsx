@@ -66,9 +66,11 @@ function AnswerCard({
   isTold: boolean
   onAnswer: (answer: string) => void
 }) {
-  const { words } = useSetting()
+  const { words, fromMemory } = useSetting()
   const picture = usePictureOf(observation, answer)
-  const hint = answerHint(words, observation, answer)
+  // Beside "not sure" stands what to try next.
+  const silent = fromMemory === true && answer === 'unsure'
+  const hint = silent ? undefined : answerHint(words, observation, answer)
   return (
     <button
       type="button"

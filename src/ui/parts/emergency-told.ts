@@ -17,29 +17,29 @@ export function emergencyTold(
 ): readonly EmergencyTold[] {
   const anywhere = emergenciesTold(tree, answers)
   if (anywhere.length > 0) return anywhere.map(({ observation, sign }) => ({ observation, sign }))
-  return trail
-    .filter(({ raised }) => raised.includes(EMERGENCY))
-    .flatMap(({ question, observation }) => toldAt(tree, answers, question, observation))
+  const here = trail.filter(({ raised }) => raised.includes(EMERGENCY))
+  // Told before the walk has come to the question that makes it one.
+  const asking =
+    here.length > 0 ? here.map(({ question }) => question) : Object.keys(tree.questions)
+  const told = asking.flatMap(id => toldAt(tree, answers, id))
+  return [...new Map(told.map(each => [`${each.observation} ${each.sign}`, each])).values()]
 }
 
-function toldAt(
-  tree: Tree,
-  answers: Answers,
-  id: string,
-  observation: string
-): readonly EmergencyTold[] {
+function toldAt(tree: Tree, answers: Answers, id: string): readonly EmergencyTold[] {
   const question = tree.questions[id]
-  if (question?.kind === 'choice') {
-    const sign = choiceOf(answers, observation)
-    return sign === undefined ? [] : [{ observation, sign }]
+  if (question === undefined || question.kind === 'measure') return []
+  const observation = question.asks
+  const raises = (sign: string) => {
+    const effect = question.kind === 'choice' ? question.answers[sign] : question.signs[sign]?.yes
+    return effect?.raise.includes(EMERGENCY) === true
   }
-  if (question?.kind !== 'signs') return []
-  return Object.entries(signsOf(answers, observation))
-    .filter(
-      ([sign, value]) =>
-        value === 'yes' && question.signs[sign]?.yes.raise.includes(EMERGENCY) === true
-    )
-    .map(([sign]) => ({ observation, sign }))
+  const choice = choiceOf(answers, observation)
+  const signs = Object.entries(signsOf(answers, observation))
+    .filter(([, value]) => value === 'yes')
+    .map(([sign]) => sign)
+  return (choice === undefined ? signs : [choice])
+    .filter(raises)
+    .map(sign => ({ observation, sign }))
 }
 
 /** The answers without those signs: of a screen all else stays told. */

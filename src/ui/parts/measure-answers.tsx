@@ -20,7 +20,7 @@ export function MeasureAnswers({
   told: Interval | 'unsure' | undefined
   onAnswer: (answer: Interval | 'unsure') => void
 }) {
-  const { words } = useSetting()
+  const { words, fromMemory } = useSetting()
   const before = typeof told === 'object' ? told : undefined
   const units = TYPED_UNITS[observation.unit]
   const [unit, setUnit] = useState(units[0] as TypedUnit)
@@ -84,15 +84,17 @@ export function MeasureAnswers({
           class="secondary"
           data-answer="unsure"
           data-key={KEY_UNSURE}
-          aria-describedby={`${id}-unsure`}
+          aria-describedby={fromMemory ? undefined : `${id}-unsure`}
           onClick={() => onAnswer('unsure')}
         >
           <Key of={KEY_UNSURE} />
           <AnswerName observation={observation.id} answer="unsure" />
         </button>
-        <p class="actions-hint" id={`${id}-unsure`}>
-          {answerHint(words, observation.id, 'unsure')}
-        </p>
+        {!fromMemory && (
+          <p class="actions-hint" id={`${id}-unsure`}>
+            {answerHint(words, observation.id, 'unsure')}
+          </p>
+        )}
       </div>
     </form>
   )

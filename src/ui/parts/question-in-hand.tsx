@@ -4,23 +4,33 @@ import { Answers } from './answers.tsx'
 import { LookAlikesHere } from './look-alikes-here.tsx'
 import { progressText } from './progress-text.ts'
 import { QuestionFrame } from './question-frame.tsx'
-import { useSetting } from './setting.tsx'
+import { SettingProvider, useSetting } from './setting.tsx'
 import type { WalkInHand } from './use-walk.ts'
 
 /** The question that a walk has come to, under whatever cannot wait for its end. */
-export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boolean }) {
-  const { tree, words, second } = useSetting()
-  const { question, walked, answers, changing, progress } = walk
+export function QuestionInHand({
+  walk,
+  quiet,
+  alarmed = true
+}: {
+  walk: WalkInHand
+  quiet: boolean
+  /** Whether what cannot wait is said here; a place may say it before all else. */
+  alarmed?: boolean
+}) {
+  const setting = useSetting()
+  const { tree, words, second } = setting
+  const { question, walked, answers, changing, progress, recalled } = walk
   if (question === null) return null
   const alarms = (of: typeof words) => alarmsOf(tree, walked.outcome, of)
   return (
-    <>
-      <Alarms alarms={alarms(words)} beside={second && alarms(second.words)} />
+    <SettingProvider value={recalled ? { ...setting, fromMemory: true } : setting}>
+      {alarmed && <Alarms alarms={alarms(words)} beside={second && alarms(second.words)} />}
       <QuestionFrame
         observation={question.id}
         question={questionOf(walk)}
         quiet={quiet}
-        recalled={walk.recalled}
+        recalled={recalled}
         progress={changing ? words.t('ui:changing') : progressText(words.t, progress)}
       >
         <Answers
@@ -29,9 +39,9 @@ export function QuestionInHand({ walk, quiet }: { walk: WalkInHand; quiet: boole
           onAnswer={told => walk.answer(question.id, told)}
           onInputs={inputs => walk.workOut(question.id, inputs)}
         />
-        <LookAlikesHere observation={question.id} />
+        {!recalled && <LookAlikesHere observation={question.id} />}
       </QuestionFrame>
-    </>
+    </SettingProvider>
   )
 }
 

@@ -41,6 +41,8 @@ export interface Setting extends Speech {
   readonly photoPage: string | null
   readonly office: OfficePack | null
   readonly today: Date
+  /** Nobody goes back to what is asked about: nothing says how to look, measure or try again. */
+  readonly fromMemory?: boolean
 }
 
 const SpeechContext = createContext<Speech | null>(null)

@@ -22,7 +22,8 @@ export function Both({ text, second }: { text: string; second: string | null | u
   if (!second || second === text) return <>{whole(text)}</>
   return (
     <>
-      {whole(text)}{' '}
+      {/* One box each: a number in a sentence stays in it where the two stand side by side. */}
+      <span class="first">{whole(text)}</span>{' '}
       <span
         class={second.length > LONG ? 'second second-long' : 'second'}
         lang={speech.second?.words.tag}

@@ -92,7 +92,8 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
     walked,
     asked,
     question,
-    recalled: question?.about === 'batch' && isLeft(tree, walked.outcome.container),
+    recalled:
+      question !== null && question.about !== 'person' && isLeft(tree, walked.outcome.container),
     changing: shows === 'changing',
     progress,
     report,
