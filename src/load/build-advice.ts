@@ -2,11 +2,12 @@ import type { Place } from '../findings/place.ts'
 import type { Does } from '../tree/does.ts'
 import type { Advice, NoteAdvice, Steps } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
+import { doesOf } from './does-of.ts'
 import type { DraftNote } from './expand.ts'
 import { type Linking, linkSources, unknownName } from './linking.ts'
 import type { Shaped } from './project.ts'
 import { listed } from './schemas/common.ts'
-import type { AuthoredDeeds, AuthoredDoes } from './schemas/steps.ts'
+import type { AuthoredDeeds } from './schemas/steps.ts'
 import type { AuthoredNote, AuthoredTree } from './schemas/tree.ts'
 import type { AuthoredSteps, AuthoredVerdict, AuthoredVerdicts } from './schemas/verdicts.ts'
 
@@ -51,17 +52,10 @@ export function buildAdvice(
     unsureNote: shared['unsure-note']
   }
   checkDrops(linking, said, notes)
-  const does = [...stepsSaid(said)].map(step => [step, doesOf(deeds.steps[step])] as const)
+  const ids = [...stepsSaid(said)]
+  const inPlace = ids.flatMap(step => deeds.steps[step]?.['once-called'] ?? [])
+  const does = [...ids, ...inPlace].map(step => [step, doesOf(deeds.steps[step])] as const)
   return { ...said, does: Object.fromEntries(does) }
-}
-
-/** In the form of the tree; what a step does of which nothing is written is a finding of its own. */
-function doesOf({ else: orElse, vessel, ...rest }: AuthoredDoes = {}): Does {
-  return {
-    ...rest,
-    ...(orElse !== undefined && { orElse }),
-    ...(vessel !== undefined && { vessel: [vessel].flat() })
-  }
 }
 
 function stepsOf(verdict: AuthoredVerdict, own: AuthoredSteps | undefined): Steps {
@@ -101,8 +95,10 @@ function noteOf(note: AuthoredNote, does: Does): NoteAdvice {
 export function stepsSaid({
   verdicts,
   notes,
-  whileIll
-}: Pick<Advice, 'verdicts' | 'notes' | 'whileIll'>): ReadonlySet<string> {
+  whileIll,
+  does = {}
+}: Pick<Advice, 'verdicts' | 'notes' | 'whileIll'> &
+  Partial<Pick<Advice, 'does'>>): ReadonlySet<string> {
   return new Set([
     ...Object.values(verdicts).flatMap(({ doNow, byUse, clean, keep, startAgain }) => [
       ...doNow,
@@ -113,7 +109,8 @@ export function stepsSaid({
     ]),
     ...Object.values(notes).flatMap(({ adds, clean }) => [...adds, ...clean]),
     ...whileIll.adds,
-    ...whileIll.atADistance
+    ...whileIll.atADistance,
+    ...Object.values(does).flatMap(({ onceCalled }) => onceCalled ?? [])
   ])
 }
 
@@ -122,7 +119,7 @@ function checkDrops(
   advice: Omit<Advice, 'does'>,
   notes: ReadonlyMap<string, DraftNote>
 ): void {
-  const said = stepsSaid(advice)
+  const said = new Set([...stepsSaid(advice), ...notes.keys()])
   for (const { body, place } of notes.values()) {
     for (const [index, step] of (body.drops ?? []).entries()) {
       if (said.has(step)) continue

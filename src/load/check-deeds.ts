@@ -5,6 +5,9 @@ import type { Project } from './project.ts'
 import type { Report } from './report.ts'
 import { wantedSteps } from './wanted-steps.ts'
 
+const PARTS = ['steps', 'follow-ups', 'notes'] as const
+type Part = (typeof PARTS)[number]
+
 /** Reports steps of which nobody wrote what they do, and lines about what nobody says. */
 export function checkDeeds(project: Project, linked: readonly Linked[], report: Report): void {
   const { steps, verdicts } = project
@@ -15,15 +18,16 @@ export function checkDeeds(project: Project, linked: readonly Linked[], report: 
     if (!Object.hasOwn(value.steps, step)) report.add('deed-missing', place, { step })
   }
   const notes = new Set(linked.flatMap(({ draft }) => [...draft.notes.keys()]))
-  const unused = (part: 'steps' | 'notes', what: string, known: { has(name: string): boolean }) => {
+  const unused = (part: Part, what: string, known: { has(name: string): boolean }) => {
     for (const name of Object.keys(value[part] ?? {})) {
       if (!known.has(name)) report.add('deed-unused', doc.place([part, name]), { what, name })
     }
   }
   unused('steps', 'step', said)
   unused('notes', 'note', notes)
+  unused('follow-ups', 'follow-up', new Set(Object.keys(project.followUps?.value ?? {})))
   const presumptions = Object.keys(value.presumptions ?? {})
-  for (const part of ['steps', 'notes'] as const) {
+  for (const part of PARTS) {
     for (const [name, { presumes }] of Object.entries(value[part] ?? {})) {
       presumes?.forEach((presumed, index) => {
         if (presumptions.includes(presumed)) return

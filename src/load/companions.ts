@@ -1,6 +1,7 @@
 import type { FollowUp } from '../tree/follow-ups.ts'
 import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Authored, Keys } from './authored.ts'
+import { doesOf } from './does-of.ts'
 import { unknownName } from './linking.ts'
 import type { Project } from './project.ts'
 import type { Report } from './report.ts'
@@ -17,7 +18,7 @@ type Code = 'unknown-source' | 'unknown-observation' | 'unknown-verdict' | 'unkn
 
 /** Reads look-alikes and follow-ups, and reports names that refer to nothing. */
 export function companionsOf(project: Project, report: Report): Companions {
-  const { observations, verdicts, sources, trees, lookAlikes, followUps } = project
+  const { observations, verdicts, sources, steps, trees, lookAlikes, followUps } = project
   const sourceIds = Object.keys(sources?.value ?? {})
   const observationIds = Object.keys(observations?.value ?? {})
   const { person = {}, container = {}, batch = {} } = verdicts?.value ?? {}
@@ -64,8 +65,8 @@ export function companionsOf(project: Project, report: Report): Companions {
       check(followUps.doc, [id, 'except-trees'], except, 'unknown-tree', treeIds)
     }
     const about = (one.trees ?? treeIds).filter(tree => !except.includes(tree))
-    const whileIll = one['while-ill'] ?? false
-    return { about, followUp: { id, after: one.after, whileIll, because } }
+    const does = doesOf(steps?.value['follow-ups']?.[id])
+    return { about, followUp: { id, after: one.after, does, because } }
   })
   const ofTree = (tree: string) =>
     asked.filter(({ about }) => about.includes(tree)).map(({ followUp }) => followUp)

@@ -87,11 +87,16 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const editions = await readEditions(files, report)
   checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
-  const { observations, verdicts } = project
+  const { observations, verdicts, steps } = project
   const places = linked.flatMap(each => {
     const authored = project.trees.get(each.tree.id)?.doc
-    return authored && observations && verdicts
-      ? [[each.tree.id, placesOf(each, authored, observations.doc, verdicts.doc)] as const]
+    return authored && observations && verdicts && steps
+      ? [
+          [
+            each.tree.id,
+            placesOf(each, authored, observations.doc, verdicts.doc, steps.doc)
+          ] as const
+        ]
       : []
   })
   return {

@@ -8,13 +8,14 @@ import type { AuthoredTree } from './schemas/tree.ts'
  * Where the parts of a tree stand: `questions/growth`, `questions/growth/dry-fuzzy`, the index of a
  * range, `branch/0` and `taste/0` under their question, `after/cover`, `rules/fuzz-is-mold`,
  * `notes/still-sweet`, `review/due`, `advice/likely-mold` where the tree says its own steps,
- * `observations/day`, `verdicts/likely-mold`.
+ * `observations/day`, `verdicts/likely-mold`, `deeds/steps/call-911`, `deeds/follow-ups/the-dog`.
  */
 export function placesOf(
   { tree, draft, rules }: Linked,
   authored: Authored,
   observations: Authored,
-  verdicts: Authored
+  verdicts: Authored,
+  deeds: Authored
 ): Places {
   const { review, advice } = authored.value as Pick<AuthoredTree, 'review' | 'advice'>
   return {
@@ -38,10 +39,22 @@ export function placesOf(
     ...Object.fromEntries(
       Object.keys(tree.observations).map(id => [`observations/${id}`, observations.place([id])])
     ),
+    ...ofDeeds(deeds),
     ...Object.fromEntries(
       tree.verdicts.map(({ id, track }) => [`verdicts/${id}`, verdicts.place([track, id])])
     )
   }
+}
+
+function ofDeeds(deeds: Authored): Places {
+  const { value } = deeds as { value: Readonly<Record<string, object>> }
+  return Object.fromEntries(
+    ['steps', 'follow-ups'].flatMap(part =>
+      Object.keys(value[part] ?? {}).map(
+        id => [`deeds/${part}/${id}`, deeds.place([part, id])] as const
+      )
+    )
+  )
 }
 
 function ofQuestion(under: string, { id, body, place }: DraftQuestion): Places {

@@ -8,7 +8,10 @@ export function wantedSteps(
   linked: readonly Linked[]
 ): ReadonlyMap<string, Place> {
   const said = [...linked.flatMap(each => stepsOf(each, project)), ...stepsOfAll(project)]
-  return new Map([...said].reverse())
+  const inPlace = said.flatMap(([step, place]) =>
+    (project.steps?.value.steps[step]?.['once-called'] ?? []).map(other => [other, place] as const)
+  )
+  return new Map([...said, ...inPlace].reverse())
 }
 
 const LISTS = ['do-now', 'as-directed', 'not-yet', 'never', 'clean', 'keep', 'start-again'] as const

@@ -9,17 +9,22 @@ import { answersAreListedByCaution } from './properties/answers-are-listed-by-ca
 import { answersReachAnOutcome } from './properties/answers-reach-an-outcome.ts'
 import { dangerRulesSayWhatTheyRestOn } from './properties/danger-rules-say-what-they-rest-on.ts'
 import { dangerSignsAreCovered } from './properties/danger-signs-are-covered.ts'
+import { keptFoodStaysAsItIs } from './properties/kept-food-stays-as-it-is.ts'
 import { noCircle } from './properties/no-circle.ts'
 import { noDeadEnd } from './properties/no-dead-end.ts'
 import { noIdleQuestion } from './properties/no-idle-question.ts'
 import { noIdleSign } from './properties/no-idle-sign.ts'
+import { nobodyGoesNearWhatMayBurst } from './properties/nobody-goes-near-what-may-burst.ts'
 import { notKnowingNeverReassures } from './properties/not-knowing-never-reassures.ts'
+import { oneThingIsDoneToOneThing } from './properties/one-thing-is-done-to-one-thing.ts'
 import { questionsAreReached } from './properties/questions-are-reached.ts'
 import { rangesLeaveNoGap } from './properties/ranges-leave-no-gap.ts'
 import { rulesHold } from './properties/rules-hold.ts'
 import { sourcesArePresent } from './properties/sources-are-present.ts'
+import { theMostUrgentIsSaidFirst } from './properties/the-most-urgent-is-said-first.ts'
 import { upperBoundsAreAQuarter } from './properties/upper-bounds-are-a-quarter.ts'
 import { verdictsAreGiven } from './properties/verdicts-are-given.ts'
+import { whatIsShutIsChilledFirst } from './properties/what-is-shut-is-chilled-first.ts'
 import type { Ledger, Property } from './property.ts'
 import { type Proved, undecided } from './proved.ts'
 
@@ -42,7 +47,12 @@ export const PROPERTIES: readonly Property[] = [
   dangerRulesSayWhatTheyRestOn,
   adviceIsDueForReview,
   answersAreListedByCaution,
-  aSecondAnswerNeverReassures
+  aSecondAnswerNeverReassures,
+  oneThingIsDoneToOneThing,
+  keptFoodStaysAsItIs,
+  nobodyGoesNearWhatMayBurst,
+  whatIsShutIsChilledFirst,
+  theMostUrgentIsSaidFirst
 ]
 
 /**

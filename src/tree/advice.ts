@@ -1,6 +1,6 @@
 import { afterNotes } from './after.ts'
 import type { Answers } from './answers.ts'
-import { isLeft, level, type Outcome, spoken, tracksByUrgency, verdict } from './caution.ts'
+import { isLeft, level, type Outcome, verdict } from './caution.ts'
 import { changesKeptFood, type Does, goesNear } from './does.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
@@ -8,6 +8,7 @@ import type { FollowUp } from './follow-ups.ts'
 import { TRACKS, type Track } from './observation.ts'
 import { soonestRecheck } from './recheck.ts'
 import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
+import { callUrgency, spoken, tracksByUrgency, verdictUrgency } from './urgency.ts'
 
 /** What is said of an outcome, as ids: their words are in the locales. */
 export interface SpokenAdvice {
@@ -52,11 +53,16 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const [first = null, ...also] = spoken(tree, outcome)
   const manner = mannerOf(tree, outcome)
   const makesSense = sense(tree, outcome, manner)
-  const notes = outcome.notes.filter(makesSense)
-  const change =
+  const met = outcome.notes.filter(makesSense)
+  const changes =
     manner === 'leave-it' || outcome.person === EMERGENCY
       ? []
       : afterNotes(tree, answers).filter(makesSense)
+  const dropsOf = (ids: readonly string[]) =>
+    new Set(ids.flatMap(id => tree.advice.notes[id]?.drops ?? []))
+  const wrong = dropsOf([...met, ...changes])
+  const notes = met.filter(id => !wrong.has(id))
+  const change = changes.filter(id => !wrong.has(id))
   const partOf = partsOf(tree, outcome, [...notes, ...change])
   const parts = [partOf.person, partOf.container, partOf.batch]
   const said = parts.flatMap(part => part.notes)
@@ -64,9 +70,14 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const { whileIll, does } = tree.advice
   const ill = manner === 'while-ill'
   const distant = manner === 'leave-it' && isIll(tree, outcome)
-  const dropped = new Set(said.flatMap(note => note.drops))
+  const dropped = dropsOf([...notes, ...change])
+  const occasioned = stepsOfOccasion(tree, partOf, manner, outcome)
   const kept = (steps: readonly string[]) =>
-    once(steps.filter(step => !dropped.has(step) && isFit(does[step], manner)))
+    once(
+      steps.filter(
+        step => !dropped.has(step) && (occasioned.has(step) || isFit(does[step], manner, outcome))
+      )
+    )
   const adds = ({ notes: of }: Part) => of.flatMap(note => note.adds)
   // Nobody goes back to a jar that may burst: its batch has nothing to do.
   const jar = manner === 'leave-it' ? undefined : partOf.batch.steps
@@ -84,12 +95,17 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const asks = tree.advice.unsureNote.person ?? ''
   const findOut =
     notes.includes(asks) && manner !== 'leave-it' ? (tree.advice.notes[asks]?.adds ?? []) : []
-  const clean = kept(jar?.clean ?? [])
+  const doNow = calledOnce(tree, kept([...findOut, ...inOrder(tree, outcome, ofTrack)]))
+  // A pot that is thrown out is not washed.
+  const potGoes = doNow.some(step => does[step]?.vessel?.includes('discard'))
+  const cleaned = (steps: readonly string[]) =>
+    kept(steps).filter(step => !(potGoes && does[step]?.washes))
+  const clean = cleaned(jar?.clean ?? [])
   return {
     verdict: first,
     also,
-    doNow: kept([...findOut, ...tracksByUrgency(tree, outcome).flatMap(track => ofTrack[track])]),
-    clean: clean.length > 0 ? kept([...said.flatMap(note => note.clean), ...clean]) : [],
+    doNow,
+    clean: clean.length > 0 ? cleaned([...said.flatMap(note => note.clean), ...clean]) : [],
     keep: kept(jar?.keep ?? []),
     // While the jar is kept for somebody's sake nobody starts again from it.
     startAgain: ill ? [] : kept(jar?.startAgain ?? []),
@@ -110,6 +126,52 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
         ? null
         : soonestRecheck(tree, said, stands, answers)
   }
+}
+
+/** The tracks by urgency; what stops all other steps stands before those that are less urgent than its call. */
+function inOrder(
+  tree: Tree,
+  outcome: Outcome,
+  ofTrack: Readonly<Record<Track, readonly string[]>>
+): readonly string[] {
+  const tracks = tracksByUrgency(tree, outcome)
+  const stops = TRACKS.flatMap(track => ofTrack[track]).filter(
+    step => tree.advice.does[step]?.stops === true
+  )
+  const urgent = Math.min(...stops.map(step => callUrgency(tree, step) ?? Number.MAX_VALUE))
+  const sooner = tracks.filter(track => verdictUrgency(tree, outcome[track]) <= urgent)
+  const rest = tracks.filter(track => !sooner.includes(track))
+  const said = (among: readonly Track[]) => among.flatMap(track => ofTrack[track])
+  return [...said(sooner), ...stops, ...said(rest)]
+}
+
+/** Nobody hears "call if you are not sure" below "call now". */
+function calledOnce({ advice }: Tree, steps: readonly string[]): readonly string[] {
+  const callsOf = (step: string) => Object.entries(advice.does[step]?.call ?? {})
+  const now = new Set(
+    steps.flatMap(callsOf).flatMap(([whom, when]) => (when === 'now' ? [whom] : []))
+  )
+  return once(
+    steps.flatMap(step => {
+      const again = callsOf(step).some(([whom, when]) => when === 'if-worse' && now.has(whom))
+      return again ? (advice.does[step]?.onceCalled ?? [step]) : [step]
+    })
+  )
+}
+
+/** What is written for the occasion itself is said as it stands; the laws hold it to what may be done then. */
+function stepsOfOccasion(
+  { advice: { whileIll } }: Tree,
+  { person, container }: Readonly<Record<Track, Part>>,
+  manner: Manner,
+  outcome: Outcome
+): ReadonlySet<string> {
+  return new Set([
+    ...whileIll.adds,
+    ...whileIll.atADistance,
+    ...(manner === 'leave-it' ? (container.steps?.doNow ?? []) : []),
+    ...(outcome.person === EMERGENCY ? (person.steps?.doNow ?? []) : [])
+  ])
 }
 
 /** A jar that may burst is left alone, whoever is ill; food that made somebody ill is kept. */
@@ -134,9 +196,11 @@ function isIll(tree: Tree, outcome: Outcome): boolean {
 }
 
 /** Whether what a step or a note does may be done: kept food is not changed, a jar that may burst not touched. */
-function isFit(does: Does | undefined, manner: Manner): boolean {
-  if (does === undefined || manner === 'plain') return true
-  return manner === 'while-ill' ? !changesKeptFood(does) : !goesNear(does)
+function isFit(does: Does | undefined, manner: Manner, { person }: Outcome): boolean {
+  if (does === undefined) return true
+  // In an emergency everybody stays with the person.
+  if (manner === 'leave-it' || person === EMERGENCY) return !goesNear(does)
+  return manner === 'plain' || !changesKeptFood(does)
 }
 
 /**
@@ -147,9 +211,9 @@ function followUpsAfter(tree: Tree, outcome: Outcome, manner: Manner): readonly 
   if (outcome.person === EMERGENCY) return []
   const tracks = manner === 'leave-it' ? (['container'] as const) : TRACKS
   const given = tracks.flatMap(track => outcome[track] ?? [])
-  const ill = isIll(tree, outcome)
   return tree.advice.followUps.filter(
-    ({ after, whileIll }) => after.some(verdict => given.includes(verdict)) && (whileIll || !ill)
+    ({ after, does }) =>
+      after.some(verdict => given.includes(verdict)) && isFit(does, manner, outcome)
   )
 }
 
@@ -165,14 +229,14 @@ function sense(tree: Tree, outcome: Outcome, manner: Manner): (note: string) => 
   return id => {
     const note = tree.advice.notes[id]
     if (manner === 'leave-it' && origin.get(id) === 'batch') return false
-    return isFit(note?.does, manner) && !(discarded && note?.notWhenDiscarded === true)
+    return isFit(note?.does, manner, outcome) && !(discarded && note?.notWhenDiscarded === true)
   }
 }
 
 const origins = new WeakMap<Tree, ReadonlyMap<string, Track>>()
 
-/** The track whose questions add a note, worked out once for a tree. */
-function originOf(tree: Tree): ReadonlyMap<string, Track> {
+/** The track whose questions add a note, worked out once for a tree; none for what is asked afterwards. */
+export function originOf(tree: Tree): ReadonlyMap<string, Track> {
   const known = origins.get(tree) ?? originIn(tree)
   origins.set(tree, known)
   return known

@@ -1,5 +1,5 @@
 import { linkedOf } from './linked.ts'
-import { TRACKS, type Track } from './observation.ts'
+import type { Track } from './observation.ts'
 import { type Effect, type Tree, USES, type Use } from './tree.ts'
 
 /** The most cautious verdict on each track, the most cautious use, and every note met. */
@@ -58,21 +58,6 @@ export function join(tree: Tree, outcome: Outcome, effect: Effect, end?: string)
 
 export function lessFree(a: Use, b: Use): Use {
   return useLevel(a) > useLevel(b) ? a : b
-}
-
-/** What is said first, and the rest: most urgent first, person before container before batch where equal. */
-export function spoken(tree: Tree, outcome: Outcome): readonly string[] {
-  return tracksByUrgency(tree, outcome).flatMap(track => outcome[track] ?? [])
-}
-
-/** The tracks in the order in which they are spoken of. */
-export function tracksByUrgency({ advice }: Tree, outcome: Outcome): readonly Track[] {
-  const { urgency } = advice
-  const rank = (track: Track): number => {
-    const at = urgency.indexOf(outcome[track] ?? '')
-    return at < 0 ? urgency.length : at
-  }
-  return [...TRACKS].sort((a, b) => rank(a) - rank(b))
 }
 
 /** Whether a container verdict means that nobody goes back to the jar. */

@@ -19,6 +19,7 @@ export class Diagrams {
   readonly #unique = new NumbersMap()
   readonly #selected = new NumbersMap()
   readonly #joined = new Map<number, number>()
+  readonly #met = new Map<number, number>()
   readonly #most: number
 
   /** `most`: how many vertices there may be before `TooManyVertices` is thrown. */
@@ -99,6 +100,25 @@ export class Diagrams {
       )
     )
     this.#joined.set(key, made)
+    return made
+  }
+
+  /** The lower level of the two, everywhere. */
+  meet(a: number, b: number): number {
+    if (a === b || a === 0) return a
+    if (b === 0) return b
+    if (this.isConstant(a) && this.isConstant(b)) return Math.min(a, b)
+    const key = a < b ? a * PAIR + b : b * PAIR + a
+    const known = this.#met.get(key)
+    if (known !== undefined) return known
+    const top = Math.min(this.variableOf(a), this.variableOf(b))
+    const made = this.#vertex(
+      top,
+      listOf(this.sizes[top] as number, value =>
+        this.meet(this.#child(a, top, value), this.#child(b, top, value))
+      )
+    )
+    this.#met.set(key, made)
     return made
   }
 

@@ -3,19 +3,23 @@ export interface Does {
   /** What becomes of the food: it goes on, serves for something else, is kept for the health department, is thrown out. */
   readonly batch?: 'keep' | 'other-use' | 'hold' | 'discard' | undefined
   /** What becomes of it if what is found out is not as it should be. */
-  readonly orElse?: 'hold' | 'discard' | undefined
+  readonly orElse?: 'discard' | undefined
   /** What is done to the vessel, in this order. */
   readonly vessel?: readonly VesselDeed[] | undefined
   /** What must have been done to the vessel before. */
   readonly after?: 'chill' | undefined
   /** It comes before what else is done. */
   readonly first?: boolean | undefined
+  /** No other step is done before the call that it names. */
+  readonly stops?: boolean | undefined
   /** What is done to the growth, the film or the food in it. */
   readonly top?: 'leave' | 'touch' | undefined
   /** Whether anybody has some of it. */
   readonly use?: 'none' | 'some' | undefined
   /** Whom to call, and by when. */
   readonly call?: Readonly<Record<string, CallTime>> | undefined
+  /** What is said in its place where whom it calls is called now anyway. */
+  readonly onceCalled?: readonly string[] | undefined
   /** What is measured. */
   readonly measure?: string | undefined
   readonly look?: 'near' | 'afar' | undefined
@@ -73,11 +77,8 @@ export function changesKeptFood({
 
 /** Whether it brings somebody to the vessel: nobody goes near one that may burst. */
 export function goesNear(does: Does): boolean {
-  const { orElse, vessel, look } = does
+  const { vessel, look } = does
   return (
-    changesKeptFood(does) ||
-    orElse !== undefined ||
-    vessel?.some(deed => !HANDS_OFF.has(deed)) === true ||
-    look === 'near'
+    changesKeptFood(does) || vessel?.some(deed => !HANDS_OFF.has(deed)) === true || look === 'near'
   )
 }

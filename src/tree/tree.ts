@@ -199,6 +199,7 @@ export interface NoteAdvice {
   readonly adds: readonly string[]
   /** Said before the verdict's own cleaning steps, where it has any. */
   readonly clean: readonly string[]
+  /** Steps and notes that it makes wrong. */
   readonly drops: readonly string[]
   /** What its own words tell somebody to do. */
   readonly does: Does

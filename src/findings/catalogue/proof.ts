@@ -81,6 +81,32 @@ export const PROOF_FINDINGS = {
       `The rule ${quoted(f.rule)} is about a danger and rests on ${named(f.sources, 'and')} alone, which nobody here read in the original; its basis ${quoted(f.basis)} does not say so.`,
     remedy: f => `Write \`basis:\` ${named(f.least)}, or add a source that was read.`
   },
+  'sentences-contradict': {
+    says: f =>
+      `The ${f.one} and the ${f.other} are said of one outcome and contradict each other about the ${f.matter}.`,
+    remedy: () =>
+      'Let the note that makes one of them wrong name it under `drops:`, or write into the one that comes first that it does, with `first: true`.'
+  },
+  'kept-food-changed': {
+    says: f => `While food is kept for the health department, the ${f.sentence} changes it.`,
+    remedy: () =>
+      'Take it out of what is written for somebody ill, or correct what `shared/steps.yaml` says that it does.'
+  },
+  'sent-to-what-may-burst': {
+    says: f => `Beside a vessel that may burst, the ${f.sentence} sends somebody near.`,
+    remedy: () =>
+      'Take it out of the steps of that verdict, or correct what `shared/steps.yaml` says that it does.'
+  },
+  'opened-warm': {
+    says: f => `The ${f.sentence} opens a vessel that may be warm and under pressure.`,
+    remedy: () =>
+      'Have it chilled for 24 hours before, in the words and in `shared/steps.yaml`: `vessel: [chill, open]` or `after: chill`.'
+  },
+  'urgent-comes-late': {
+    says: f =>
+      `The step ${quoted(f.first)} is more urgent than ${quoted(f.later)} and is said after it.`,
+    remedy: () => 'Let the verdict or note of the more urgent track say it.'
+  },
   'review-day-unfit': {
     says: f =>
       `The tree is ${f.state}, ${f.reviewed ? `reviewed on ${f.reviewed}` : 'with no day of review'}, and its next review is due on ${f.due}.`,

@@ -9,10 +9,6 @@ export const followUpsSchema = z.record(
       after: z.array(id).min(1).describe('The verdicts after which it is offered.'),
       trees: z.array(id).min(1).optional().describe('The trees it is about; all where left out.'),
       'except-trees': z.array(id).min(1).optional().describe('The trees it is not about.'),
-      'while-ill': z
-        .boolean()
-        .optional()
-        .describe('true: said as well while somebody needs help and the food is kept.'),
       because
     })
     .meta({ id: 'follow-up' })

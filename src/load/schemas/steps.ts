@@ -12,7 +12,7 @@ const does = z
       .optional()
       .describe('What becomes of the food; hold: kept for the health department.'),
     else: z
-      .enum(['hold', 'discard'])
+      .enum(['discard'])
       .optional()
       .describe('What becomes of it if what is found out is not as it should be.'),
     vessel: z
@@ -21,6 +21,10 @@ const does = z
       .describe('What is done to the vessel; several in the order in which they are done.'),
     after: z.enum(['chill']).optional().describe('What must have been done to the vessel before.'),
     first: z.boolean().optional().describe('true: it comes before what else is done.'),
+    stops: z
+      .boolean()
+      .optional()
+      .describe('true: no other step is done before the call that it names.'),
     top: z
       .enum(['leave', 'touch'])
       .optional()
@@ -30,6 +34,10 @@ const does = z
       .partialRecord(trigger, z.enum(CALL_TIMES))
       .optional()
       .describe('Whom to call, and by when; soon: no time is named.'),
+    'once-called': z
+      .array(id)
+      .optional()
+      .describe('Steps said in its place where whom it calls is called now anyway.'),
     measure: id.optional().describe('What is measured.'),
     look: z.enum(['near', 'afar']).optional().describe('Somebody looks or smells, from where.'),
     ask: z.boolean().optional().describe('true: something is asked or looked up.'),
@@ -59,6 +67,10 @@ export const doesSchema = z.strictObject({
     .optional()
     .describe('What a step can presume, by name.'),
   steps: z.record(id, does).describe('Every step, by name, with what it does; {}: nothing.'),
+  'follow-ups': z
+    .record(id, does)
+    .optional()
+    .describe('The follow-ups whose answer tells somebody to do something.'),
   notes: z
     .record(id, does)
     .optional()

@@ -8,7 +8,10 @@ const note = z
   .strictObject({
     adds: z.array(id).optional().describe('Steps said before those of the verdict.'),
     clean: z.array(id).optional().describe('Steps said before the cleaning steps of the verdict.'),
-    drops: z.array(id).optional().describe('Steps that this note makes wrong: they are not said.'),
+    drops: z
+      .array(id)
+      .optional()
+      .describe('Steps and notes that this note makes wrong: they are not said.'),
     'not-when-discarded': z
       .boolean()
       .optional()

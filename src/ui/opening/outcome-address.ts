@@ -1,8 +1,9 @@
 import type { Outcome } from '../../tree/caution.ts'
-import { lessFree, NOTHING_YET, spoken, useLevel, verdict } from '../../tree/caution.ts'
+import { lessFree, NOTHING_YET, useLevel, verdict } from '../../tree/caution.ts'
 import { freestUse } from '../../tree/freest-use.ts'
 import { outcomeToKeep } from '../../tree/keep.ts'
 import { type Tree, USES, type Use } from '../../tree/tree.ts'
+import { spoken } from '../../tree/urgency.ts'
 import type { WalkInHand } from '../parts/use-walk.ts'
 import { addressOf } from './route.ts'
 

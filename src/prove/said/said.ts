@@ -1,0 +1,267 @@
+import { originOf } from '../../tree/advice.ts'
+import { verdictsOf } from '../../tree/caution.ts'
+import type { Does } from '../../tree/does.ts'
+import { EMERGENCY } from '../../tree/emergency.ts'
+import type { Track } from '../../tree/observation.ts'
+import { type Tree, USES } from '../../tree/tree.ts'
+import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
+import { lensesOf } from '../lenses.ts'
+import { notesAfter, spaceWithAfter } from './after-space.ts'
+import { Occasion } from './occasion.ts'
+
+/** A step, a note or a follow-up that some set of answers is told, and for which ones. */
+export interface Sentence {
+  /** A step of a new start is about another batch than this one. */
+  readonly kind: 'step' | 'new-start' | 'note' | 'follow-up'
+  readonly id: string
+  readonly does: Does
+  /** A diagram that is 1 where it is said. */
+  readonly said: number
+}
+
+/** A step in one list of one track: what is said first depends on it. */
+export interface Spot {
+  readonly step: string
+  readonly track: Track
+  readonly list: List
+  readonly where: number
+}
+
+type List = 'do-now' | 'clean' | 'keep' | 'start-again'
+
+/** All that is said of a tree's outcomes, as diagrams over its answer space and what is asked afterwards. */
+export class Said {
+  readonly made: TreeDiagrams
+  readonly occasion: Occasion
+  readonly sentences: readonly Sentence[]
+  /** Every step where it stands in its list, before the same step elsewhere makes it one. */
+  readonly spots: readonly Spot[]
+
+  constructor(tree: Tree) {
+    this.made = new TreeDiagrams(tree, spaceWithAfter(tree))
+    this.occasion = new Occasion(this.made)
+    const notes = this.#notes()
+    this.spots = this.#spots(notes)
+    this.sentences = [
+      ...this.#steps(),
+      ...[...notes].map(([id, said]) => this.#note(id, said)),
+      ...this.#followUps()
+    ].filter(({ said }) => said !== 0)
+  }
+
+  /** Where each note is said, on the walk or as something to change. */
+  #notes(): ReadonlyMap<string, number> {
+    const { facts, left, emergency, discarded } = this.occasion
+    const { tree } = this.made
+    const origin = originOf(tree)
+    const sense = (id: string, where: number) => {
+      const note = tree.advice.notes[id]
+      const ofBatch = origin.get(id) === 'batch' ? left : 0
+      const waits = note?.notWhenDiscarded === true ? discarded : 0
+      const fits = facts.and(where, this.occasion.fits(note?.does))
+      return facts.without(fits, facts.or(ofBatch, waits))
+    }
+    const met = new Map<string, number>()
+    for (const lens of lensesOf(tree)) {
+      if (typeof lens === 'object')
+        met.set(lens.note, sense(lens.note, this.occasion.met(lens.note)))
+    }
+    for (const [id, where] of this.#after()) {
+      const change = sense(id, facts.without(where, facts.or(left, emergency)))
+      met.set(id, facts.or(met.get(id) ?? 0, change))
+    }
+    const dropped = this.#dropped(met)
+    return new Map([...met].map(([id, where]) => [id, facts.without(where, dropped(id))]))
+  }
+
+  /** Where some note that is said makes a step or another note wrong. */
+  #dropped(notes: ReadonlyMap<string, number>): (id: string) => number {
+    const { facts } = this.occasion
+    const dropped = new Map<string, number>()
+    for (const [note, where] of notes) {
+      for (const id of this.made.tree.advice.notes[note]?.drops ?? []) {
+        dropped.set(id, facts.or(dropped.get(id) ?? 0, where))
+      }
+    }
+    return id => dropped.get(id) ?? 0
+  }
+
+  /** Where the questions put after the outcome add each note. */
+  #after(): ReadonlyMap<string, number> {
+    const { tree, variables, diagrams } = this.made
+    const added = new Map<string, number>()
+    for (const question of tree.after) {
+      variables.forEach((variable, index) => {
+        if (variable.observation !== question.asks) return
+        const of = variable.values.map(value => notesAfter(tree, question, variable, value))
+        for (const note of new Set(of.flat())) {
+          const where = diagrams.select(
+            index,
+            of.map(notes => (notes.includes(note) ? 1 : 0))
+          )
+          added.set(note, this.occasion.facts.or(added.get(note) ?? 0, where))
+        }
+      })
+    }
+    return added
+  }
+
+  #spots(notes: ReadonlyMap<string, number>): readonly Spot[] {
+    const { occasion } = this
+    const { facts, left, ill, kept } = occasion
+    const { tree } = this.made
+    const { advice } = tree
+    const origin = originOf(tree)
+    const dropped = this.#dropped(notes)
+    const spots: Spot[] = []
+    const put = (steps: readonly string[], track: Track, list: List, where: number): number =>
+      facts.or(
+        ...steps.map(step => {
+          const said = facts.without(facts.and(where, this.#stepFits(step)), dropped(step))
+          if (said !== 0) spots.push({ step, track, list, where: said })
+          return said
+        })
+      )
+    const adds = (track: Track) => {
+      for (const [id, where] of notes) {
+        if ((origin.get(id) ?? 'batch') !== track) continue
+        put(advice.notes[id]?.adds ?? [], track, 'do-now', where)
+      }
+    }
+    for (const track of ['person', 'container'] as const) {
+      for (const id of verdictsOf(tree, track)) {
+        put(advice.verdicts[id]?.doNow ?? [], track, 'do-now', occasion.verdict(id))
+      }
+      adds(track)
+    }
+    put(advice.whileIll.adds, 'batch', 'do-now', kept)
+    put(advice.whileIll.atADistance, 'batch', 'do-now', facts.and(ill, left))
+    adds('batch')
+    for (const id of verdictsOf(tree, 'batch')) {
+      const steps = advice.verdicts[id]
+      if (steps === undefined) continue
+      // Nobody goes back to a jar that may burst: its batch has nothing to do.
+      const where = facts.without(occasion.verdict(id), left)
+      put(steps.doNow, 'batch', 'do-now', where)
+      for (const use of USES) {
+        put(steps.byUse[use], 'batch', 'do-now', facts.and(where, occasion.use(use)))
+      }
+      put(steps.keep, 'batch', 'keep', where)
+      put(steps.startAgain, 'batch', 'start-again', facts.without(where, kept))
+    }
+    // A pot that is thrown out is not washed.
+    const potGoes = facts.or(
+      ...spots.map(({ step, where }) =>
+        advice.does[step]?.vessel?.includes('discard') === true ? where : 0
+      )
+    )
+    const clean = (steps: readonly string[], where: number): number =>
+      facts.or(
+        ...steps.map(step =>
+          put(
+            [step],
+            'batch',
+            'clean',
+            facts.without(where, advice.does[step]?.washes ? potGoes : 0)
+          )
+        )
+      )
+    for (const id of verdictsOf(tree, 'batch')) {
+      // The notes' cleaning steps are said where one of the verdict's own is left.
+      const where = facts.without(occasion.verdict(id), left)
+      const cleaned = clean(advice.verdicts[id]?.clean ?? [], where)
+      for (const [note, said] of notes) {
+        clean(advice.notes[note]?.clean ?? [], facts.and(cleaned, said))
+      }
+    }
+    return this.#calledOnce(spots)
+  }
+
+  /** Where what a step does may be done, or the step was written for that very occasion. */
+  #stepFits(step: string): number {
+    const { facts, left, emergency } = this.occasion
+    const { advice, verdicts } = this.made.tree
+    const { adds, atADistance } = advice.whileIll
+    if ([...adds, ...atADistance].includes(step)) return 1
+    const ofLeft = verdicts.some(({ id }) => {
+      const steps = advice.verdicts[id]
+      return steps?.leaveIt === true && steps.doNow.includes(step)
+    })
+    const ofEmergency = advice.verdicts[EMERGENCY]?.doNow.includes(step) === true
+    const occasions = facts.or(ofLeft ? left : 0, ofEmergency ? emergency : 0)
+    return facts.or(this.occasion.fits(advice.does[step]), occasions)
+  }
+
+  /** Where somebody is called now, what says to call them if not sure gives way. */
+  #calledOnce(spots: readonly Spot[]): readonly Spot[] {
+    const { facts } = this.occasion
+    const { does } = this.made.tree.advice
+    const now = new Map<string, number>()
+    for (const { step, list, where } of spots) {
+      for (const [whom, when] of Object.entries(does[step]?.call ?? {})) {
+        if (when === 'now' && list === 'do-now') now.set(whom, facts.or(now.get(whom) ?? 0, where))
+      }
+    }
+    return spots.flatMap(spot => {
+      const { call = {}, onceCalled } = does[spot.step] ?? {}
+      if (onceCalled === undefined || spot.list !== 'do-now') return [spot]
+      const whom = Object.keys(call).filter(each => call[each] === 'if-worse')
+      const again = facts.or(...whom.map(each => now.get(each) ?? 0))
+      const inPlace = onceCalled.map(step => ({
+        ...spot,
+        step,
+        where: facts.and(spot.where, again)
+      }))
+      return [{ ...spot, where: facts.without(spot.where, again) }, ...inPlace].filter(
+        ({ where }) => where !== 0
+      )
+    })
+  }
+
+  #steps(): readonly Sentence[] {
+    const { facts } = this.occasion
+    const { does } = this.made.tree.advice
+    const among = (kind: 'step' | 'new-start', spots: readonly Spot[]): readonly Sentence[] => {
+      const said = new Map<string, number>()
+      for (const { step, where } of spots) said.set(step, facts.or(said.get(step) ?? 0, where))
+      return [...said].map(([id, where]) => ({ kind, id, does: does[id] ?? {}, said: where }))
+    }
+    return [
+      ...among(
+        'step',
+        this.spots.filter(({ list }) => list !== 'start-again')
+      ),
+      ...among(
+        'new-start',
+        this.spots.filter(({ list }) => list === 'start-again')
+      )
+    ]
+  }
+
+  #note(id: string, said: number): Sentence {
+    return { kind: 'note', id, does: this.made.tree.advice.notes[id]?.does ?? {}, said }
+  }
+
+  #followUps(): readonly Sentence[] {
+    const { facts, left, emergency } = this.occasion
+    const { tree } = this.made
+    return tree.advice.followUps.map(({ id, after, does }) => {
+      const given = after.map(verdict => {
+        const where = this.occasion.verdict(verdict)
+        const ofContainer = verdictsOf(tree, 'container').includes(verdict)
+        return ofContainer ? where : facts.without(where, left)
+      })
+      const fits = facts.and(facts.or(...given), this.occasion.fits(does))
+      return { kind: 'follow-up', id, does, said: facts.without(fits, emergency) }
+    })
+  }
+}
+
+const known = new WeakMap<Tree, Said>()
+
+/** What is said of a tree's outcomes, worked out once. */
+export function saidOf(tree: Tree): Said {
+  const said = known.get(tree) ?? new Said(tree)
+  known.set(tree, said)
+  return said
+}

@@ -1,0 +1,52 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { everything, isUsual } from '../../src/prove/open.ts'
+import { saidOf } from '../../src/prove/said/said.ts'
+import { type Choice, completed } from '../../src/prove/witness.ts'
+import { adviceFor } from '../../src/tree/advice.ts'
+import type { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
+import { walk } from '../../src/tree/walk.ts'
+import { shippedTrees } from '../helpers/shipped.ts'
+
+/** Mostly what an ordinary jar shows, so that not every set comes to the most cautious of all. */
+const choices = (made: TreeDiagrams): fc.Arbitrary<Choice> =>
+  fc
+    .tuple(
+      ...made.variables.map(variable => {
+        const usual = variable.values.findIndex(value => isUsual(made.tree, variable, value))
+        const any = fc.nat({ max: variable.values.length - 1 })
+        return usual < 0 ? any : fc.oneof({ weight: 6, arbitrary: fc.constant(usual) }, any)
+      })
+    )
+    .map(values => new Map(values.map((value, index) => [index, value])))
+
+/** Whether a diagram is 1 for a choice of every value. */
+function holds({ diagrams }: TreeDiagrams, diagram: number, choice: Choice): boolean {
+  let at = diagram
+  while (!diagrams.isConstant(at)) {
+    at = diagrams.childrenOf(at)[choice.get(diagrams.variableOf(at)) as number] as number
+  }
+  return at === 1
+}
+
+describe('the diagrams of what is said agree with what adviceFor says', async () => {
+  test.each(await shippedTrees())('$id, on random sets of answers', tree => {
+    const { made, sentences } = saidOf(tree)
+    const open = everything(made)
+    fc.assert(
+      fc.property(choices(made), choice => {
+        const answers = completed(made, choice, open)
+        const advice = adviceFor(tree, walk(tree, answers).outcome, answers)
+        const { doNow, clean, keep, startAgain, notes, change, followUps } = advice
+        const heard = sentences.filter(({ said }) => holds(made, said, choice))
+        const ids = (kind: string) =>
+          heard.flatMap(each => (each.kind === kind ? [each.id] : [])).sort()
+        expect(ids('step')).toEqual([...new Set([...doNow, ...clean, ...keep])].sort())
+        expect(ids('new-start')).toEqual([...startAgain].sort())
+        expect(ids('note')).toEqual([...new Set([...notes, ...change])].sort())
+        expect(ids('follow-up')).toEqual(followUps.map(({ id }) => id).sort())
+      }),
+      { numRuns: 400 }
+    )
+  })
+})
