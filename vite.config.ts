@@ -1,5 +1,6 @@
 import { defineConfig, type Plugin } from 'vite'
 import { kioskEdition, kioskWorker } from './kiosk.config.ts'
+import { PAGE_POLICY, SERVED_POLICY, shell } from './shell.config.ts'
 import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
@@ -86,30 +87,15 @@ const asModule = (value: unknown) =>
 const asNamed = (name: string, value: unknown) =>
   `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(value))})`
 
-/** Sent by the server as well as written in the page: nothing but this machine's own files. */
-const POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "font-src 'self'",
-  "img-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'none'"
-].join('; ')
-
 /** Anybody may frame the page that is made for frames: it is sent without that part of the policy. */
 function framedPage(): Plugin {
-  const framed = POLICY.replace(/; frame-ancestors [^;]*/, '')
   return {
     name: 'jarside-framed-page',
     configurePreviewServer({ middlewares }) {
       middlewares.use('/frame.html', (_, response, next) => {
         const set = response.setHeader.bind(response)
-        response.setHeader = (name, value) => set(name, value === POLICY ? framed : value)
+        response.setHeader = (name, value) =>
+          set(name, value === SERVED_POLICY ? PAGE_POLICY : value)
         next()
       })
     }
@@ -118,12 +104,12 @@ function framedPage(): Plugin {
 
 export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [trees(), framedPage(), ...(mode === 'gallery' ? [] : kioskWorker())],
+  plugins: [...shell(), trees(), framedPage(), ...(mode === 'gallery' ? [] : kioskWorker())],
   define: kioskEdition(),
   preview: {
     host: '127.0.0.1',
     headers: {
-      'Content-Security-Policy': POLICY,
+      'Content-Security-Policy': SERVED_POLICY,
       'Referrer-Policy': 'no-referrer',
       'X-Content-Type-Options': 'nosniff'
     }

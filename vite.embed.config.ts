@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { defineConfig, type Plugin } from 'vite'
+import { framedShell } from './shell.config.ts'
 import { browserBundle } from './src/cli/browser-bundle.ts'
 import { embedTrees, helpTexts } from './src/cli/embed-bundle.ts'
 import type { EmbedCatalogue } from './src/ui/embed/embed-files.ts'
@@ -42,12 +43,12 @@ function trees(): Plugin {
   }
 }
 
-/** The page that shows the element alone, for a frame; it is written as it stands. */
+/** The page that shows the element alone, for a frame. */
 function framePage(): Plugin {
   return {
     name: 'jarside-frame-page',
     generateBundle() {
-      const source = readFileSync(join(root, 'frame.html'))
+      const source = framedShell(readFileSync(join(root, 'frame.html'), 'utf8'))
       this.emitFile({ type: 'asset', fileName: 'frame.html', source })
     }
   }

@@ -95,7 +95,7 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     const { title, about } = words[id] as { title: string; about: string }
     return [id, { title, about }] as const
   })
-  const { workbench: _, reckon: __, photo: ___, ...ui } = words.ui as Texts
+  const { workbench: _, reckon: __, photo: ___, 'last-resort': ____, ...ui } = words.ui as Texts
   return { ui, ...Object.fromEntries(titles) }
 }
 

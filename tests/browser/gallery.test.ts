@@ -145,7 +145,7 @@ describe('the gallery is for development alone', () => {
   test('its page has the same content-security policy', () => {
     const policy = (file: string) =>
       /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(readFileSync(file, 'utf8'))?.[1]
-    const published = policy(join(root, 'index.html'))
+    const published = policy(join(inject('built'), 'index.html'))
 
     expect(published).toMatch(/^default-src 'none'/)
     expect(policy(join(folder, 'gallery.html'))).toBe(published)

@@ -19,7 +19,12 @@ export async function officeServer(built: string) {
   const folder = mkdtempSync(join(tmpdir(), 'jarside-kiosk-'))
   cpSync(built, folder, { recursive: true })
   let signIn = false
+  let away = false
   const server = createServer((request, response) => {
+    if (away) {
+      request.destroy()
+      return
+    }
     const { pathname } = new URL(request.url ?? '/', 'http://kiosk')
     const name = { '/': '/index.html', '/kiosk': '/kiosk.html' }[pathname] ?? pathname
     if (signIn && name === '/office.json') {
@@ -55,6 +60,11 @@ export async function officeServer(built: string) {
         /(url:"kiosk\.html",revision:")[0-9a-f]+|[0-9a-f]+(",url:"kiosk\.html")/,
         '$1f00d$2'
       )
+    },
+    /** The network is gone, or there again. */
+    setAway(gone: boolean) {
+      away = gone
+      if (gone) server.closeAllConnections()
     },
     async switchOff() {
       server.closeAllConnections()

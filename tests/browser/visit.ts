@@ -46,7 +46,16 @@ export function useVisits() {
 
   return async function visit(
     options: BrowserContextOptions = {},
-    { hash = '', before }: { hash?: string; before?: (page: Page) => Promise<unknown> } = {}
+    {
+      hash = '',
+      before,
+      shows = 'h1'
+    }: {
+      hash?: string
+      before?: (page: Page) => Promise<unknown>
+      /** What is there once the page has opened. */
+      shows?: string
+    } = {}
   ): Promise<Visit> {
     if (browser === undefined) throw new Error('the browser is not there yet')
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options })
@@ -56,7 +65,7 @@ export function useVisits() {
     visits.push(opened)
     await before?.(page)
     await page.goto(address() + hash)
-    await page.locator('h1').first().waitFor()
+    await page.locator(shows).first().waitFor()
     return opened
   }
 }

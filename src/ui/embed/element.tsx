@@ -1,8 +1,11 @@
 import catalogue from 'virtual:jarside/embed'
 import { render } from 'preact'
+import { Boundary } from '../last-resort/boundary.tsx'
 import { Embed } from './embed.tsx'
 import { languageOf } from './language.ts'
+import { NoScreen } from './no-screen.tsx'
 import { canShow, firstStyle } from './style.ts'
+import { Surround } from './surround.tsx'
 
 const NAME = 'jarside-walk'
 
@@ -64,13 +67,16 @@ class JarsideWalk extends HTMLElement {
     this.#opening += 1
     const language = languageOf(this, languages)
     render(
-      <Embed
+      <Boundary
         key={this.#opening}
-        catalogue={catalogue}
-        files={files}
-        withdrawn={withdrawn}
-        language={language}
-      />,
+        fallback={
+          <Surround tag={language} title={null}>
+            <NoScreen texts={catalogue.help[language]} />
+          </Surround>
+        }
+      >
+        <Embed catalogue={catalogue} files={files} withdrawn={withdrawn} language={language} />
+      </Boundary>,
       root
     )
   }

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Answers } from '../../tree/answers.ts'
 import type { Language } from '../../words/languages.ts'
+import { Boundary } from '../last-resort/boundary.tsx'
 import { settingOf } from '../opening/setting-of.ts'
 import type { TextsByTag } from '../opening/speech.ts'
 import { After } from '../parts/after.tsx'
@@ -12,6 +13,7 @@ import lookAlikes from '../style/look-alikes.css?inline'
 import outcome from '../style/outcome.css?inline'
 import print from '../style/print.css?inline'
 import type { WholeTree } from './embed-files.ts'
+import { NoScreen } from './no-screen.tsx'
 import { styleOf } from './style.ts'
 
 /** A walk from its first answer on. */
@@ -34,7 +36,14 @@ export const restStyle = styleOf(lookAlikes + outcome + print)
 
 /** Shows the walk in a box; called again it shows what has changed, and null takes it away. */
 export function showWalk(box: Element, walk: RestOfWalk | null): void {
-  render(walk && <Walk {...walk} />, box)
+  render(
+    walk && (
+      <Boundary fallback={<NoScreen texts={walk.texts[walk.tag]} />}>
+        <Walk {...walk} />
+      </Boundary>
+    ),
+    box
+  )
 }
 
 function Walk({

@@ -1,7 +1,7 @@
 import { default as catalogue, openers } from 'virtual:jarside/catalogue'
-import { render } from 'preact'
 import { readOfficePack } from '../../office/office-pack.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
+import { showPage } from '../last-resort/show-page.tsx'
 import { speechIn } from '../opening/speech.ts'
 import type { Setting } from '../parts/setting.tsx'
 import '../style/fonts.css'
@@ -36,11 +36,7 @@ async function settingOf(tree: string): Promise<Setting> {
   }
 }
 
-const page = document.getElementById('page')
-if (page !== null) {
-  const setting = await settingOf(TREE)
-  const show = () =>
-    render(<Gallery setting={setting} at={location.hash.replace(/^#\/?/, '')} />, page)
-  addEventListener('hashchange', show)
-  show()
-}
+const setting = await settingOf(TREE)
+const show = () => showPage(<Gallery setting={setting} at={location.hash.replace(/^#\/?/, '')} />)
+addEventListener('hashchange', show)
+show()

@@ -17,8 +17,14 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
   const [visitors, setVisitors] = useState(0)
   const [today, setToday] = useState(() => new Date())
   const served = language !== null
-  const { kept } = useCopy(useUntouched(served))
+  const untouched = useUntouched(served)
+  const { kept } = useCopy(untouched)
   const ahead = useOpenedAhead(catalogue, openers)
+  const lacking = ahead?.lacking ?? false
+  useEffect(() => {
+    // The watchdog throws a broken copy away, and fetches a whole one where there is a network.
+    if (untouched && lacking) dispatchEvent(new Event('jarside-copy-broken'))
+  }, [untouched, lacking])
   // The office's file is read again for every visitor, and once more when it can first be kept.
   const office = useOffice('./office.json', `${visitors} ${kept}`)
   const texts = useMemo(

@@ -1,5 +1,4 @@
 import catalogue, { openers } from 'virtual:jarside/catalogue'
-import { render } from 'preact'
 import '../style/fonts.css'
 import '../style/base.css'
 import '../style/question.css'
@@ -10,16 +9,14 @@ import '../style/print.css'
 import '../style/kiosk.css'
 import '../style/kiosk-start.css'
 import '../style/kiosk-visit.css'
+import { showPage } from '../last-resort/show-page.tsx'
 import { Kiosk } from './kiosk.tsx'
 
-const page = document.getElementById('page')
-if (page !== null) {
-  // Whatever the address brought along, a kiosk begins with nobody's answers.
-  history.scrollRestoration = 'manual'
-  history.replaceState(null, '', location.pathname)
-  // A long press is somebody looking closely, not somebody asking for a menu.
-  addEventListener('contextmenu', event => event.preventDefault())
-  addEventListener('dragstart', event => event.preventDefault())
-  page.replaceChildren()
-  render(<Kiosk catalogue={catalogue} openers={openers} />, page)
-}
+// Whatever the address brought along, a kiosk begins with nobody's answers.
+history.scrollRestoration = 'manual'
+// The state of the entry is the watchdog's.
+history.replaceState(history.state, '', location.pathname)
+// A long press is somebody looking closely, not somebody asking for a menu.
+addEventListener('contextmenu', event => event.preventDefault())
+addEventListener('dragstart', event => event.preventDefault())
+showPage(<Kiosk catalogue={catalogue} openers={openers} />)

@@ -9,6 +9,8 @@ export interface OpenedAhead {
   readonly texts: TextsByTag
   /** The latest day on which a tree's review is due; null while no tree is open. */
   readonly due: string | null
+  /** Something could not be had: it was never kept, or what was kept is broken. */
+  readonly lacking: boolean
 }
 
 /**
@@ -18,7 +20,13 @@ export interface OpenedAhead {
 export function useOpenedAhead(catalogue: Catalogue, openers: Openers): OpenedAhead | null {
   const [texts, setTexts] = useState<TextsByTag | null>(null)
   const [due, setDue] = useState<string | null>(null)
+  const [lacking, setLacking] = useState(false)
   useEffect(() => {
+    async function had<T>(asked: readonly Promise<T>[]): Promise<readonly T[]> {
+      const settled = await Promise.allSettled(asked)
+      if (settled.some(({ status }) => status === 'rejected')) setLacking(true)
+      return settled.flatMap(one => (one.status === 'fulfilled' ? [one.value] : []))
+    }
     const english = { [SOURCE_TAG]: catalogue.texts }
     const others = Object.entries(openers.screens).map(async ([tag, open]) => [
       tag,
@@ -33,11 +41,5 @@ export function useOpenedAhead(catalogue: Catalogue, openers: Openers): OpenedAh
     })
     had(trees.flatMap(({ draw, words }) => [draw(), ...Object.values(words).map(open => open())]))
   }, [])
-  return texts && { texts, due }
-}
-
-/** What could be had of all that was asked for. */
-async function had<T>(asked: readonly Promise<T>[]): Promise<readonly T[]> {
-  const settled = await Promise.allSettled(asked)
-  return settled.flatMap(one => (one.status === 'fulfilled' ? [one.value] : []))
+  return texts && { texts, due, lacking }
 }

@@ -95,7 +95,7 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
     again()
     // The address keeps what it says of the jar and changes its language alone.
     const next = { ...route, language: tag }
-    history.replaceState(null, '', writeRoute(next))
+    history.replaceState(history.state, '', writeRoute(next))
     setRoute(next)
   }
   const lost = screens.failed || (ready?.missing.includes(screens.tag) ?? false)

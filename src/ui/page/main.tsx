@@ -1,5 +1,4 @@
 import catalogue, { openers } from 'virtual:jarside/catalogue'
-import { render } from 'preact'
 import '../style/fonts.css'
 import '../style/base.css'
 import '../style/question.css'
@@ -7,10 +6,7 @@ import '../style/look-alikes.css'
 import '../style/outcome.css'
 import '../style/sheet.css'
 import '../style/print.css'
+import { showPage } from '../last-resort/show-page.tsx'
 import { App } from './app.tsx'
 
-const page = document.getElementById('page')
-if (page !== null) {
-  page.replaceChildren()
-  render(<App catalogue={catalogue} openers={openers} />, page)
-}
+showPage(<App catalogue={catalogue} openers={openers} />)

@@ -33,7 +33,7 @@ export function Workbench({ catalogue, openers }: { catalogue: Catalogue; opener
   useEffect(() => {
     const query = new URLSearchParams({ calculator: calculator.id, ...values })
     if (screens.tag !== SOURCE_TAG) query.set('lang', screens.tag)
-    history.replaceState(null, '', `#${query}`)
+    history.replaceState(history.state, '', `#${query}`)
   }, [calculator, values, screens.tag])
   return (
     <SpeechProvider value={speech}>

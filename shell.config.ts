@@ -1,0 +1,130 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Plugin } from 'vite'
+import { numbersOf } from './src/office/constants.ts'
+import { SOURCE_TAG } from './src/words/words.ts'
+
+const root = import.meta.dirname
+const WATCHDOG = join(root, 'src/ui/last-resort/watchdog.ts')
+
+/** What a page may load and do: nothing but this installation's own files. */
+const PARTS = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "font-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'"
+]
+
+/** The policy as a page states it itself, and as a server sends it for the page that is made for frames. */
+export const PAGE_POLICY = PARTS.join('; ')
+/** The policy as a server sends it for every other page: a page cannot forbid its own framing from within. */
+export const SERVED_POLICY = [...PARTS, "frame-ancestors 'none'"].join('; ')
+
+const ICON = '<link rel="icon" href="./icon.svg" type="image/svg+xml">'
+
+/** How the layer of one page differs. */
+interface Layer {
+  /** Whether its numbers can be pressed: a kiosk has no phone. */
+  readonly dials: boolean
+  /** Whether it offers to load the page once more. */
+  readonly again: boolean
+}
+
+/** Gives every page its head, its policy, and the layer that stands under all that a script shows. */
+export function shell(): Plugin[] {
+  return [
+    {
+      name: 'jarside-shell',
+      buildStart() {
+        // A file of its own, with nothing imported: it must work where the others do not.
+        this.emitFile({ type: 'chunk', id: WATCHDOG, name: 'watchdog' })
+      },
+      transformIndexHtml: {
+        order: 'pre',
+        handler: html => {
+          const dials = !html.includes('class="kiosk"')
+          const style = '<link rel="stylesheet" href="/src/ui/style/last-resort.css">'
+          return inShell(html, '</body>', lastResort({ dials, again: true }), style)
+        }
+      }
+    },
+    {
+      name: 'jarside-watchdog',
+      transformIndexHtml: {
+        order: 'post',
+        handler: (html, { bundle }) => {
+          const built = Object.values(bundle ?? {}).find(
+            file => file.type === 'chunk' && file.facadeModuleId === WATCHDOG
+          )
+          if (built === undefined) throw new Error('the watchdog was not built')
+          const script = `<script type="module" src="./${built.fileName}"></script>`
+          // Under the policy, and before every other script.
+          return html.replace(ICON, () => `${script}\n    ${ICON}`)
+        }
+      }
+    }
+  ]
+}
+
+/** The page that is made for frames: what stands between the tags of its element is the layer. */
+export const framedShell = (html: string): string =>
+  inShell(html, '</jarside-walk>', lastResort({ dials: true, again: false }))
+
+function inShell(html: string, before: string, layer: string, more = ''): string {
+  const head = `
+    <meta charset="utf-8">
+    <meta http-equiv="Content-Security-Policy" content="${PAGE_POLICY}">
+    <meta name="viewport" content="width=device-width, initial-scale=1">
+    <meta name="color-scheme" content="light dark">
+    ${ICON}${more && `\n    ${more}`}`
+  return html
+    .replace('<head>', () => `<head>${head}`)
+    .replace(before, () => `${layer}\n  ${before}`)
+}
+
+interface LayerTexts {
+  readonly 'last-resort': { readonly say: string; readonly 'no-network': string }
+  readonly embed: { readonly 'try-again': string }
+  readonly referral: Readonly<Record<'emergency' | 'poison-help', { readonly name: string }>>
+}
+
+/** Whom to call, in every language, as plain HTML. */
+function lastResort({ dials, again }: Layer): string {
+  const spoken = textsByLanguage()
+  const each = (of: (texts: LayerTexts) => string, tag = 'p') =>
+    spoken.map(([lang, texts]) => `<${tag} lang="${lang}">${escaped(of(texts))}</${tag}>`).join('')
+  const number = (trigger: 'emergency' | 'poison-help', digits: string) => {
+    const shown = dials ? `<a href="tel:${digits.replace(/\D/g, '')}">${digits}</a>` : digits
+    const names = each(({ referral }) => referral[trigger].name, 'span')
+    return `<li><strong>${shown}</strong>${names}</li>`
+  }
+  const { emergency, poisonHelp } = numbersOf(undefined)
+  return `  <section id="last-resort" class="last-resort" aria-label="Jarside">
+      ${each(texts => texts['last-resort'].say)}
+      <ul>${number('emergency', emergency)}${number('poison-help', poisonHelp)}</ul>${again ? tryAgain() : ''}
+    </section>`
+
+  function tryAgain() {
+    const link = `<p><a href="" class="last-resort-again">${each(texts => texts.embed['try-again'], 'span')}</a></p>`
+    const offline = each(texts => texts['last-resort']['no-network'])
+    return `\n      ${link}\n      <div class="last-resort-offline" role="status" hidden>${offline}</div>`
+  }
+}
+
+/** English first: it is what every other language is a draft of. */
+function textsByLanguage(): readonly (readonly [string, LayerTexts])[] {
+  const tags = readdirSync(join(root, 'locales'))
+  const sorted = [SOURCE_TAG, ...tags.filter(tag => tag !== SOURCE_TAG).sort()]
+  return sorted.map(tag => [
+    tag,
+    JSON.parse(readFileSync(join(root, 'locales', tag, 'ui.json'), 'utf8'))
+  ])
+}
+
+const escaped = (text: string) => text.replace(/[&<>"]/g, sign => `&#${sign.charCodeAt(0)};`)

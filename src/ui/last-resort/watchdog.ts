@@ -1,0 +1,123 @@
+/*
+ * Runs beside the page's own script and imports nothing, so that it works where that one does not. It
+ * looks whether a first screen came; if not, it throws away what the browser kept of the page and
+ * loads it anew, once. The layer with the numbers stands in the page by itself, whatever happens here.
+ */
+
+const MINUTE = 60_000
+const PATIENCE = 10_000
+const layer = document.getElementById('last-resort')
+const isKiosk = document.documentElement.classList.contains('kiosk')
+let mending = false
+let touches = 0
+
+/** Kept with this entry of the history: it outlives a reload, and nothing of it is in the address. */
+const wasMended = (): boolean => (history.state as { mended?: boolean } | null)?.mended === true
+const setMended = (mended: boolean) =>
+  history.replaceState({ ...(history.state as object | null), mended }, '')
+
+addEventListener('load', () => {
+  if (layer?.hidden === false) void mend()
+})
+
+// Nobody is there to load a kiosk again; elsewhere whoever reads the layer decides.
+addEventListener('jarside-trouble', () => {
+  if (!isKiosk || wasMended()) return
+  // Without a network the copy on the device is all there is; it has shown screens before.
+  if (navigator.serviceWorker?.controller && !navigator.onLine) reloadOnce()
+  else void mend()
+})
+
+// A part of the copy is broken, and the page stands untouched: it is mended only if that stays so.
+addEventListener('jarside-copy-broken', async () => {
+  const asked = touches
+  if (!wasMended() && (await isReached()) && asked === touches) await renew()
+})
+
+for (const input of ['pointerdown', 'keydown']) {
+  addEventListener(
+    input,
+    () => {
+      touches += 1
+      // Somebody uses the page again: should it fail once more, it may be mended once more.
+      if (layer?.hidden && wasMended()) setMended(false)
+    },
+    true
+  )
+}
+
+layer?.querySelector('.last-resort-again')?.addEventListener('click', event => {
+  event.preventDefault()
+  void again()
+})
+
+async function again() {
+  // A browser's own word for "no network" would take the numbers off the screen.
+  if (navigator.serviceWorker?.controller || (await isReached())) {
+    setMended(false)
+    location.reload()
+    return
+  }
+  const offline = layer?.querySelector<HTMLElement>('.last-resort-offline')
+  if (offline) offline.hidden = false
+}
+
+async function mend(): Promise<void> {
+  if (mending || wasMended()) return
+  mending = true
+  while (!(await isReached())) await networkOrMinute()
+  await renew()
+}
+
+async function renew(): Promise<void> {
+  await dropCopies()
+  await renewFiles()
+  reloadOnce()
+}
+
+function reloadOnce() {
+  setMended(true)
+  location.reload()
+}
+
+/** Whether this very page can be had from its server now; a sign-in page of a network is not this page. */
+async function isReached(): Promise<boolean> {
+  try {
+    const answer = await fetch(`${location.pathname}?fresh=${Date.now()}`, {
+      cache: 'no-store',
+      signal: AbortSignal.timeout(PATIENCE)
+    })
+    return answer.ok && (await answer.text()).includes('id="last-resort"')
+  } catch {
+    return false
+  }
+}
+
+const networkOrMinute = () =>
+  new Promise<void>(go => {
+    addEventListener('online', () => go(), { once: true })
+    setTimeout(go, MINUTE)
+  })
+
+/** Throws away the program kept on this device, and its keeper; the office's numbers stay. */
+async function dropCopies(): Promise<void> {
+  const registrations = (await navigator.serviceWorker?.getRegistrations()) ?? []
+  for (const registration of registrations) {
+    if (!location.href.startsWith(registration.scope)) continue
+    const names = (await caches.keys()).filter(name => name.endsWith(registration.scope))
+    await Promise.all(names.map(name => caches.delete(name)))
+    await registration.unregister()
+  }
+}
+
+/** Asks the server for every file of this page anew, past whatever the browser keeps of them. */
+async function renewFiles(): Promise<void> {
+  const loaded = performance.getEntriesByType('resource').map(({ name }) => name)
+  const named = [...document.querySelectorAll('script')].map(({ src }) => src)
+  const own = new Set([...loaded, ...named].filter(url => url.startsWith(location.origin)))
+  await Promise.allSettled(
+    [...own].map(url => fetch(url, { cache: 'reload', signal: AbortSignal.timeout(PATIENCE) }))
+  )
+}
+
+export {}
