@@ -98,11 +98,11 @@ interface LayerTexts {
 function lastResort({ dials, again }: Layer): string {
   const spoken = textsByLanguage()
   const each = (of: (texts: LayerTexts) => string, tag = 'p') =>
-    spoken.map(([lang, texts]) => `<${tag} lang="${lang}">${escaped(of(texts))}</${tag}>`).join('')
+    spoken.map(([lang, texts]) => `<${tag} lang="${lang}">${escaped(of(texts))}</${tag}>`).join(' ')
   const number = (trigger: 'emergency' | 'poison-help', digits: string) => {
     const shown = dials ? `<a href="tel:${digits.replace(/\D/g, '')}">${digits}</a>` : digits
     const names = each(({ referral }) => referral[trigger].name, 'span')
-    return `<li><strong>${shown}</strong>${names}</li>`
+    return `<li><strong>${shown}</strong> ${names}</li>`
   }
   const { emergency, poisonHelp } = numbersOf(undefined)
   return `  <section id="last-resort" class="last-resort" aria-label="Jarside">
