@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import { formatFinding } from '../findings/format-finding.ts'
+import { type Score, scoreOf } from '../prove/faults/score.ts'
 import { prove } from '../prove/prove.ts'
 import { BadUse } from './bad-use.ts'
 import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
@@ -10,13 +11,20 @@ const MANUAL = `NAME
   jarside check - load every authored file and prove every tree
 
 USAGE
-  jarside check [--json] [--in <folder>]
+  jarside check [--faults [--every <n>] [--tree <id>]] [--json] [--in <folder>]
 
   Prints each finding with its place, its reason and how to mend it, then one line for each
   property of each tree: in how many cases it is proved (rules, questions, danger signs …).
   "Not decided" is not "proved". trees/README.md has a page for each property.
 
+  With --faults it also makes each slip that an author can make (a branch deleted, a verdict
+  swapped, a limit moved, a raise or a use taken away, an unsure dropped) in each tree in turn, and
+  counts how many of those that make it less cautious its rules and laws find. That takes minutes.
+
 OPTIONS
+  --faults       score the trees by seeded faults, and name those that nothing finds
+  --every <n>    make every nth fault alone
+  --tree <id>    score this tree alone
   --json         print one object: { ok, findings, trees: [ { tree, proved, properties } ] }
   --in <folder>  check this folder's files
   --help         show this page
@@ -34,6 +42,9 @@ export const check: Command = {
   async run(args, terminal, open) {
     const { values, positionals } = readArguments(args, {
       json: { type: 'boolean', default: false },
+      faults: { type: 'boolean', default: false },
+      every: { type: 'string', default: '1' },
+      tree: { type: 'string' },
       in: { type: 'string' },
       help: { type: 'boolean' }
     })
@@ -45,16 +56,46 @@ export const check: Command = {
       checkedTree(tree.id, prove(tree, loaded.places[tree.id], loaded.sources))
     )
     const findings = [...loaded.findings, ...trees.flatMap(tree => tree.findings)]
+    const every = Number(values.every)
+    if (!Number.isInteger(every) || every < 1) {
+      throw new BadUse('`--every` takes a whole number from 1 on.')
+    }
+    const scored = values.faults
+      ? loaded.trees.filter(({ id }) => values.tree === undefined || id === values.tree)
+      : []
+    const scores = scored.map(tree => scoreOf(tree, loaded.sources, every))
     const ok = findings.length === 0 && trees.length > 0 && trees.every(({ proved }) => proved)
     if (values.json) {
-      say(terminal.output, JSON.stringify({ ok, findings, trees: trees.map(plain) }, null, 2))
+      say(
+        terminal.output,
+        JSON.stringify(
+          { ok, findings, trees: trees.map(plain), ...(values.faults && { faults: scores }) },
+          null,
+          2
+        )
+      )
     } else {
       const textOf = (path: string) => files.find(file => file.path === path)?.text
       const report = findings.map((finding: Finding) => formatFinding(finding, textOf))
-      say(terminal.output, ...report, ...trees.flatMap(checkedLines), lastLine(findings.length, ok))
+      say(
+        terminal.output,
+        ...report,
+        ...trees.flatMap(checkedLines),
+        ...scores.flatMap(scoreLines),
+        lastLine(findings.length, ok)
+      )
     }
     return ok ? 0 : 1
   }
+}
+
+/** A tree's score, and below it every slip that nothing finds. */
+function scoreLines({ tree, faults, found, survivors }: Score): string[] {
+  const share = faults === 0 ? 100 : Math.floor((found / faults) * 1000) / 10
+  return [
+    `${tree}: seeded faults: ${found} of ${faults} found (${share} %)`,
+    ...survivors.map(name => `${tree}: not found: ${name}`)
+  ]
 }
 
 const plain = ({ tree, proved, properties }: CheckedTree) => ({ tree, proved, properties })

@@ -1,5 +1,5 @@
-import { verdict, verdictsOf } from '../../src/tree/caution.ts'
-import type { MeasureObservation, Range } from '../../src/tree/observation.ts'
+import { verdict, verdictsOf } from '../../tree/caution.ts'
+import type { MeasureObservation, Range } from '../../tree/observation.ts'
 import {
   type Branch,
   type Effect,
@@ -7,7 +7,7 @@ import {
   type Question,
   type Tree,
   USES
-} from '../../src/tree/tree.ts'
+} from '../../tree/tree.ts'
 
 export const KINDS = [
   'deleted branch',
@@ -22,6 +22,7 @@ export const KINDS = [
 export interface Fault {
   readonly kind: (typeof KINDS)[number]
   readonly at: string
+  /** The question or, of advice, the verdict or note that it is made in. */
   readonly tree: Tree
 }
 
