@@ -18,7 +18,13 @@ export function notesOf(question: Question): readonly string[] {
 /** A side on which no answer of any tree ever does anything. */
 const NOTHING: Lens = { note: '' }
 
+const known = new WeakMap<TreeDiagrams, Map<string, number>>()
+
 /** The sets of answers on whose walk a question lies, as a diagram that is 1 for them. */
 export function passing(made: TreeDiagrams, question: string): number {
-  return made.instead(NOTHING, question, made.diagrams.constant(1))
+  const of = known.get(made) ?? new Map<string, number>()
+  known.set(made, of)
+  const diagram = of.get(question) ?? made.instead(NOTHING, question, made.diagrams.constant(1))
+  of.set(question, diagram)
+  return diagram
 }

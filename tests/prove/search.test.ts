@@ -139,7 +139,7 @@ describe('a search agrees with the diagrams of the shipped trees', () => {
       }
     }
     expect(broken).toBeGreaterThan(100)
-    expect(givenUp).toBeLessThan(compared / 30)
+    expect(givenUp).toBeLessThan(compared / 8)
   })
 })
 

@@ -1,7 +1,6 @@
 import type { Answers } from '../../src/tree/answers.ts'
 import {
   acid,
-  again,
   caution,
   coldKimchi,
   discard,
@@ -51,7 +50,8 @@ export const VEGETABLE_LIMITS: readonly Row[] = [
   ]),
   ...sharing(discard, caution, [
     ['1.3', 'kraut, meter, surely past 4.6', acid(4.66, 28)],
-    ['S7', 'in doubt twice', { ...acid(4.6, 28), ...again }]
+    // After the first doubt kraut is given two more waits, by the second reading of the guidance.
+    ['S7', 'in doubt a third time', { ...acid(4.6, 28), 'acid-before': 'twice-or-more' }]
   ]),
   ...sharing(growing, caution, [['1.3', 'not sour on day 2', acid(4.8, 2)]]),
   ...sharing(wait, caution, [

@@ -30,7 +30,7 @@ const MILD: readonly Row[] = [
     ['2.3', 'gas in the first week', { ...surface('wet-and-even'), ...acid(3.9, 5) }]
   ]),
   ...sharing(growing, practice, [
-    ['2.3', 'cabbage gas in the first week', { ...smell('sulfur-or-cabbage'), ...acid(4, 5) }],
+    ['2.3', 'cabbage gas in the first week', { ...smell('egg-or-sulfur'), ...acid(4, 5) }],
     ['2.3', 'nothing bubbles, yet sour', { ...brine('no-bubbles'), ...acid(4.3, 3) }]
   ]),
   ...sharing(fine, practice, [['2.3', 'froth of a brownish white', brine('foam')]]),

@@ -63,7 +63,7 @@ const OTHERS: readonly Row[] = [
   ]),
   ...sharing(specialist, caution, [
     ['2.4', 'oysters in it', { ...kind('kimchi'), ...story('raw-meat-or-seafood') }],
-    ['2.5', 'sauce for the shelf', kind('outside-this-tool')]
+    ['S11', 'a food that is no vegetable', kind('outside-this-tool')]
   ]),
   ...sharing({ person: null, batch: 'normal-growth', use: 'never' }, 'gill-2024, fda-at-risk', [
     [
@@ -127,14 +127,10 @@ const STOPS: readonly Row[] = [
     ]
   ]),
   ...sharing(specialist, 'msu-cloudiness', [
-    ['2.3', 'cloudy and packed in vinegar', { ...kind('canned'), ...brine('cloudy') }]
+    ['2.3', 'packed in vinegar, as it was made', kind('vinegar-packed')]
   ]),
-  ...sharing(specialist, caution, [
-    ['S13', 'nobody knows how, and it is sound', kind('unsure')],
-    ['1.5', 'garlic in honey', kind('honey-garlic')]
-  ]),
-  ...sharing(toxin, 'morse-1990, cdc-garlic-oil, mmwr-tofu-2007, mmwr-tofu-2013', [
-    ['1.5', 'garlic under oil', kind('in-oil')],
+  ...sharing(specialist, caution, [['1.5', 'garlic in honey', kind('honey-garlic')]]),
+  ...sharing(toxin, 'mmwr-tofu-2007, mmwr-tofu-2013', [
     ['1.5', 'tofu fermented at home', kind('fermented-tofu')]
   ]),
   ...sharing(toxin, 'amarillo-2013', [
@@ -165,10 +161,7 @@ const STOPS: readonly Row[] = [
     ['S13', 'a raw tub that seeps', { ...kind('cucumber-pickles'), ...lid('lid-domed-or-leaking') }]
   ]),
   ...sharing({ container: 'pressure-hazard', use: 'never' }, caution, [
-    ['S3', 'cracked glass', lid('cracked-glass')]
-  ]),
-  ...sharing({ container: 'pressure-hazard', ...mold }, caution, [
-    ['S12', 'cracked, fur seen inside', { ...lid('cracked-glass'), ...surface('dry-fuzzy') }]
+    ['S3', 'cracked glass under a tight lid', lid('cracked-glass', 'tight-lid')]
   ]),
   ...sharing(wait, caution, [['S8', 'cannot tell fur', surface('unsure')]]),
   ...sharing(discard, caution, [

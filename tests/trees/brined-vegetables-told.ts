@@ -9,6 +9,7 @@ export {
   emergency,
   fine,
   growing,
+  hazard,
   mold,
   person,
   practice,
@@ -39,6 +40,8 @@ export const lid = sign('lid-and-glass')
 export const brine = sign('brine-signs')
 /** How warm it stood. */
 export const warmth = choice('ferment-warmth')
+/** What holds it. */
+export const vessel = choice('brine-vessel')
 /** A flat film, and how long it has been there. */
 export const film = (history: string): Answers => ({
   ...surface('flat-film'),

@@ -5,10 +5,12 @@ import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
+import { DOUBT_ROWS } from './brined-vegetables-doubts.ts'
 import { VEGETABLE_LIMITS } from './brined-vegetables-limits.ts'
 import { SIGN_ROWS } from './brined-vegetables-rows.ts'
 import { STOP_ROWS } from './brined-vegetables-stops.ts'
 import { ORDINARY } from './brined-vegetables-told.ts'
+import { VESSEL_ROWS } from './brined-vegetables-vessels.ts'
 import type { Row } from './kombucha-jar-rows.ts'
 
 const { trees, places, sources } = await loadShipped()
@@ -25,7 +27,7 @@ const outcomeOf = ({ told, expect: wanted }: Row) => {
 }
 
 describe('every row on vegetables has a walk to its verdict', () => {
-  test.each(titled([...SIGN_ROWS, ...STOP_ROWS]))('%s', (_, row) => {
+  test.each(titled([...SIGN_ROWS, ...STOP_ROWS, ...VESSEL_ROWS, ...DOUBT_ROWS]))('%s', (_, row) => {
     expect(outcomeOf(row)).toEqual(row.expect)
   })
 })

@@ -189,7 +189,7 @@ export const VEGETABLE_STATEMENTS: readonly Statement[] = [
     [
       'kimchi eaten young made people ill at a pH of 4.1',
       { ...kind('kimchi'), ...acid(4.1, 6) },
-      { use: 'not-yet', says: ['young-ferment'] }
+      { use: 'not-yet', says: ['a-week-and-acid'] }
     ]
   ]),
   ...stated('gill-2024', 'not noted', [
@@ -219,7 +219,16 @@ export const VEGETABLE_STATEMENTS: readonly Statement[] = [
     ]
   ]),
   ...stated('cdc-garlic-oil', 'CDC', [
-    ['garlic in oil is kept cold, and four days at most', kind('in-oil'), toxin]
+    [
+      'garlic in oil that was not kept cold is not eaten',
+      { ...kind('in-oil'), 'oil-kept': 'warm-or-over-four-days' },
+      toxin
+    ],
+    [
+      'garlic in oil is kept cold, and four days at most',
+      { ...kind('in-oil'), 'oil-kept': 'cold-four-days' },
+      { use: 'as-directed', says: ['oil-has-four-days', 'use-oil-by-day-four'] }
+    ]
   ]),
   ...stated('amarillo-2013', 'state or local government', [
     [

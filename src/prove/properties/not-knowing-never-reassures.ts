@@ -1,7 +1,8 @@
 import { isInterval } from '../../tree/answers.ts'
 import { holdsAll } from '../../tree/range.ts'
 import type { Value, Variable } from '../../tree/space.ts'
-import { type Tree, USES } from '../../tree/tree.ts'
+import type { Tree } from '../../tree/tree.ts'
+import { passing } from '../lenses.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
 import { answersTo, ofAnswer } from '../unsure.ts'
@@ -16,21 +17,21 @@ export const notKnowingNeverReassures: Property = {
   needsWalks: true,
   prove(made, places) {
     const { diagrams, tree } = made
-    const use = made.of('use')
-    const passing = diagrams.constant(PASSED)
+    // Whether anything is withheld, and no more of it: how strictly is nothing to this law.
+    const withheld = diagrams.combine([made.of('use')], ([use]) => (use === 0 ? 0 : 1))
     const cases = made.variables.flatMap((variable, index) => {
-      const each = variable.values.map((_, value) => diagrams.restrict(use, index, value))
+      const each = variable.values.map((_, value) => diagrams.restrict(withheld, index, value))
       const most = each.reduce((a, b) => diagrams.join(a, b), diagrams.constant(0))
       return variable.values.flatMap((value, at) => {
         const doubting = doubtingQuestions(tree, variable, value)
         if (doubting === undefined) return []
         // In doubt only where the walk passes a question whose ranges do not hold the reading.
         const passed = doubting.map(question =>
-          diagrams.restrict(made.instead('use', question, passing), index, at)
+          diagrams.restrict(passing(made, question), index, at)
         )
         const reassures = diagrams.combine([each[at] as number, most, ...passed], levels => {
           const [here, some, ...through] = levels as readonly number[]
-          const inDoubt = doubting.length === 0 || through.some(level => level === PASSED)
+          const inDoubt = doubting.length === 0 || through.some(level => level === 1)
           return here === 0 && (some as number) > 0 && inDoubt ? 1 : 0
         })
         const answers = answersTo(made, reassures, level => level === 1, index, at)
@@ -41,9 +42,6 @@ export const notKnowingNeverReassures: Property = {
     return standing(this.id, this.kind, cases)
   }
 }
-
-/** A level above every use, so that it shows in a joined diagram where a question was passed. */
-const PASSED = USES.length
 
 /** None for `unsure` itself, which counts everywhere; the questions none of whose ranges hold a reading. */
 function doubtingQuestions(

@@ -22,13 +22,17 @@ export interface Sought {
   readonly answers: Answers | undefined
 }
 
-/** Searches a large tree for the fewest unusual answers that break a claim; undefined: ask its diagrams. */
+/**
+ * Searches a large tree for the fewest unusual answers that break a claim; undefined: ask its diagrams.
+ * Where one side of the outcome was made whole the others fit as well, and answer sooner than a search.
+ */
 export function soughtIn(
   diagrams: TreeDiagrams,
   breach: Breach,
   boxes: readonly Open[]
 ): Sought | undefined {
-  if (Object.keys(diagrams.tree.questions).length < LARGE) return undefined
+  const isLarge = Object.keys(diagrams.tree.questions).length >= LARGE
+  if (!isLarge || diagrams.isMade) return undefined
   const search = searchOf(diagrams)
   let best: { readonly answers: Answers; readonly cost: number } | undefined
   for (const box of boxes) {
