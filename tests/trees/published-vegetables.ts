@@ -227,7 +227,7 @@ export const VEGETABLE_STATEMENTS: readonly Statement[] = [
     [
       'garlic in oil is kept cold, and four days at most',
       { ...kind('in-oil'), 'oil-kept': 'cold-four-days' },
-      { use: 'as-directed', says: ['oil-has-four-days', 'use-oil-by-day-four'] }
+      { use: 'as-directed', says: ['oil-has-four-days', 'oil-out-on-day-five'] }
     ]
   ]),
   ...stated('amarillo-2013', 'state or local government', [
