@@ -44,7 +44,7 @@ export const BOTTLE_STATEMENTS: readonly Statement[] = [
     [
       'a container that gives way is one of the hazards of kombucha',
       signs('bottle-signs', 'bulging'),
-      { container: 'pressure-hazard', use: 'never', says: ['leave-it-be', 'everyone-out'] }
+      { container: 'pressure-hazard', use: 'never', says: ['leave-the-bottles-be', 'everyone-out'] }
     ]
   ]),
   ...bottle('ttb-kombucha', 'TTB', [
