@@ -43,7 +43,10 @@ export const kioskWorker = (): Plugin[] =>
               {
                 fetchDidSucceed: async ({ response }) => {
                   const kind = response.headers.get('content-type') ?? ''
-                  if (response.ok && !response.redirected && kind.includes('json')) return response
+                  if (response.ok && !response.redirected && kind.includes('json')) {
+                    const file = await response.clone().json()
+                    if (file?.office && file.country) return response
+                  }
                   throw new Error('this is no office file')
                 }
               }

@@ -2,7 +2,8 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type AuthoredFile, type Loaded, load } from '../load/load.ts'
-import { type OfficePack, readOfficePack } from '../office/office-pack.ts'
+import type { OfficePack } from '../office/office-pack.ts'
+import { readOfficePack } from '../office/read-office.ts'
 import { BadUse } from './bad-use.ts'
 
 /** The folder of this project, where authored files are looked for unless `--in` says otherwise. */

@@ -11,9 +11,14 @@ export const COUNTRY_NUMBERS: Readonly<Record<string, CountryNumbers>> = Object.
 
 const HOME: CountryNumbers = { emergency: '911', poisonHelp: '1-800-222-1222' }
 
-/** A country's numbers. One that is not listed gets the home country's: a screen without any is worse. */
+/** Whether the numbers of a country are known here. */
+export const isKnownCountry = (country: string | undefined): country is string =>
+  country !== undefined && Object.hasOwn(COUNTRY_NUMBERS, country)
+
+/**
+ * The numbers of an office's country; without an office the home country's, because a screen without
+ * any is worse. A pack of a country that is not listed is refused where it is read.
+ */
 export function numbersOf(country: string | undefined): CountryNumbers {
-  return country !== undefined && Object.hasOwn(COUNTRY_NUMBERS, country)
-    ? (COUNTRY_NUMBERS[country] ?? HOME)
-    : HOME
+  return isKnownCountry(country) ? (COUNTRY_NUMBERS[country] ?? HOME) : HOME
 }

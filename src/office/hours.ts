@@ -10,11 +10,11 @@ export interface LocalTime {
 }
 
 /**
- * Reads a moment on the wall clock of a time zone.
+ * Reads a moment on the wall clock of a time zone; without one on this device's own.
  *
- * @throws RangeError when the zone is not an IANA time zone.
+ * @throws RangeError when the zone is not an IANA time zone: `readOffice` lets none pass.
  */
-export function localTime(moment: Date, zone: string): LocalTime {
+export function localTime(moment: Date, zone: string | undefined): LocalTime {
   const format = new Intl.DateTimeFormat('en-US', {
     timeZone: zone,
     // Without h23 some engines write midnight as 24:00.
@@ -48,7 +48,7 @@ export function isOpen(hours: OfficeHours, moment: Date): boolean {
 
 /** The notices that stand on a moment's date in the office's time zone, both ends included. */
 export function noticesAt(pack: OfficePack, moment: Date): OfficePack['notices'] {
-  const { date } = localTime(moment, pack.hours.zone)
+  const { date } = localTime(moment, pack.hours?.zone)
   return pack.notices.filter(
     ({ from, until }) => !(from && date < from) && !(until && date > until)
   )

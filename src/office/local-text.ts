@@ -3,15 +3,21 @@ import { asRecord, asText } from './read-json.ts'
 /** An office's own text by language tag; one that an office wrote once is in English. */
 export type LocalText = Readonly<Record<string, string>>
 
-/** Reads a text, or texts by language tag; undefined when there is none. */
-export function readLocalText(authored: unknown): LocalText | undefined {
+/** Reads a text, or texts by language tag; undefined when there is none. `wrong`: the tags left out. */
+export function readLocalText(authored: unknown): {
+  readonly text: LocalText | undefined
+  readonly wrong: readonly string[]
+} {
   const plain = asText(authored)
-  if (plain !== undefined) return { en: plain }
-  const texts = Object.entries(asRecord(authored)).flatMap(([tag, value]) => {
-    const text = asText(value)
-    return text === undefined ? [] : [[tag, text] as const]
-  })
-  return texts.length === 0 ? undefined : Object.fromEntries(texts)
+  if (plain !== undefined) return { text: { en: plain }, wrong: [] }
+  const all = Object.entries(asRecord(authored)).map(
+    ([tag, value]) => [tag, asText(value)] as const
+  )
+  const texts = all.flatMap(([tag, text]) => (text === undefined ? [] : [[tag, text] as const]))
+  return {
+    text: texts.length === 0 ? undefined : Object.fromEntries(texts),
+    wrong: all.flatMap(([tag, text]) => (text === undefined ? [tag] : []))
+  }
 }
 
 /** The text in a language, if the office wrote one. */

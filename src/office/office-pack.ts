@@ -1,18 +1,18 @@
-import { type LocalText, readLocalText } from './local-text.ts'
-import { asList, asRecord, asText } from './read-json.ts'
+import type { LocalText } from './local-text.ts'
 
 /** One office's name, hours, phone numbers, referral chain and notices, as this installation keeps them. */
 export interface OfficePack {
-  readonly office: { readonly name: string; readonly county: string }
+  readonly office: { readonly name: string | null; readonly county: string | null }
   /** Chooses the emergency and poison numbers, which no pack can replace. */
   readonly country: string
   /** Where the public finds this installation: printed on sheets, and in their QR codes. */
   readonly address: string | null
   readonly numbers: readonly OfficeNumber[]
-  readonly hours: OfficeHours
+  /** Null where they cannot be relied on: nothing is said of who answers now. */
+  readonly hours: OfficeHours | null
   readonly referrals: readonly OfficeReferral[]
   readonly notices: readonly Notice[]
-  /** The last day on which the pack may be trusted, as YYYY-MM-DD. */
+  /** The last day on which the pack may be trusted, as YYYY-MM-DD; empty where nobody says. */
   readonly validUntil: string
 }
 
@@ -67,89 +67,4 @@ export interface Notice {
   readonly text: LocalText
   readonly from?: string
   readonly until?: string
-}
-
-/**
- * Reads an office pack from parsed JSON, or gives null where a part that everything hangs on is missing.
- *
- * An entry that is malformed is left out: a kiosk at a fair must go on with what is right in the pack.
- * So is a referral for an emergency or for poison help, because nothing replaces those two numbers.
- */
-export function readOfficePack(authored: unknown): OfficePack | null {
-  const pack = asRecord(authored)
-  const office = asRecord(pack.office)
-  const name = asText(office.name)
-  const country = asText(pack.country)
-  const validUntil = asText(pack['valid-until'])
-  if (!name || !country || !validUntil) return null
-  return {
-    office: { name, county: asText(office.county) ?? '' },
-    country,
-    address: webAddress(pack.address),
-    numbers: asList(pack.numbers).flatMap(readNumber),
-    hours: readHours(pack.hours),
-    referrals: asList(pack.referrals).flatMap(readReferral),
-    notices: asList(pack.notices).flatMap(readNotice),
-    validUntil
-  }
-}
-
-/** A web address that ends in a slash, so that a fragment can follow; null when it is none. */
-function webAddress(authored: unknown): string | null {
-  const text = asText(authored)
-  return text !== undefined && /^https?:\/\/[^\s#?]+$/.test(text) ? text.replace(/\/?$/, '/') : null
-}
-
-function readNumber(authored: unknown): OfficeNumber[] {
-  const number = asRecord(authored)
-  const id = asText(number.id)
-  const phone = asText(number.phone)
-  if (!id || !phone) return []
-  return [
-    {
-      id,
-      label: asText(number.label) ?? id,
-      phone,
-      // A number of which nobody says when it was verified counts as never verified.
-      verifiedOn: asText(number['verified-on']) ?? '',
-      owner: asText(number.owner) ?? ''
-    }
-  ]
-}
-
-function readHours(authored: unknown): OfficeHours {
-  const hours = asRecord(authored)
-  return {
-    zone: asText(hours.zone) ?? 'UTC',
-    week: asList(hours.week).flatMap(readOpenHours),
-    closed: asList(hours.closed).flatMap(day => asText(day) ?? [])
-  }
-}
-
-function readOpenHours(authored: unknown): OpenHours[] {
-  const hours = asRecord(authored)
-  const opens = asText(hours.opens)
-  const closes = asText(hours.closes)
-  const days = WEEKDAYS.filter(day => asList(hours.days).includes(day))
-  return opens && closes ? [{ days, opens, closes }] : []
-}
-
-function readReferral(authored: unknown): OfficeReferral[] {
-  const referral = asRecord(authored)
-  const trigger = OFFICE_TRIGGERS.find(known => known === referral.trigger)
-  const name = readLocalText(referral.name)
-  if (!trigger || !name) return []
-  const number = asText(referral.number)
-  const say = readLocalText(referral.say)
-  return [{ trigger, name, ...(number && { number }), ...(say && { say }) }]
-}
-
-function readNotice(authored: unknown): Notice[] {
-  const notice = asRecord(authored)
-  const id = asText(notice.id)
-  const text = readLocalText(notice.text)
-  if (!id || !text) return []
-  const from = asText(notice.from)
-  const until = asText(notice.until)
-  return [{ id, text, ...(from && { from }), ...(until && { until }) }]
 }

@@ -18,7 +18,7 @@ describe('an element whose screen throws', () => {
     const trouble = page.locator('.trouble')
     await trouble.waitFor()
     expect(await trouble.locator('a[href="tel:911"]').isVisible()).toBe(true)
-    expect(await trouble.locator('a[href="tel:1-800-222-1222"]').isVisible()).toBe(true)
+    expect(await trouble.locator('a[href="tel:18002221222"]').isVisible()).toBe(true)
     expect(await trouble.textContent()).toContain('Si alguien se siente mal')
     expect(await page.getByText('Call the office: 555-0110.').isVisible()).toBe(true)
     expect(await page.locator('.question').count()).toBe(0)

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../../.ci/jars.mjs'
+import shipped from '../../public/office.json' with { type: 'json' }
 import { play } from './play.ts'
 import { address, useVisits } from './visit.ts'
 
@@ -90,17 +91,37 @@ describe('without its office file', () => {
     expect(await footNumbers(page)).toEqual(fixed)
   })
 
+  const hours = { ...shipped.hours, zone: 'America/Chicgao' }
   test.each([
-    ['that breaks off', '{"office":'],
-    ['that holds something else', '[]'],
-    ['that claims other emergency numbers', '{"emergency":"555-0100","country":"__proto__"}']
-  ])('but one %s, both numbers stand', async (_, body) => {
+    ['that breaks off', '{"office":', 'country'],
+    ['that holds something else', '[]', 'country'],
+    [
+      'that claims other emergency numbers',
+      '{"emergency":"555-0100","country":"__proto__"}',
+      'country'
+    ],
+    ['with a mistyped time zone', JSON.stringify({ ...shipped, hours }), 'hours.zone']
+  ])('but one %s, both numbers stand, and the console says why', async (_, body, at) => {
     const fulfil = { status: 200, contentType: 'application/json', body }
-    const { page } = await visit(
+    const { page, faults } = await visit(
       {},
       { before: page => page.route(OFFICE, one => one.fulfill(fulfil)) }
     )
     await play(page, healthy)
-    expect(await footNumbers(page)).toEqual(fixed)
+    expect((await footNumbers(page)).slice(0, 2)).toEqual(fixed)
+    expect(faults.splice(0).join()).toContain(`office.json, ${at}:`)
+  })
+
+  test.each(['kiosk', 'desk'])('but one with a mistyped time zone, /%s goes on', async place => {
+    const body = JSON.stringify({ ...shipped, hours })
+    const fulfil = { status: 200, contentType: 'application/json', body }
+    const { page, faults } = await visit(
+      {},
+      { hash: place, before: page => page.route(OFFICE, one => one.fulfill(fulfil)) }
+    )
+    await page.locator('.foot', { hasText: '555-0110' }).waitFor()
+    expect(await page.locator('.foot-open').count()).toBe(0)
+    expect(await page.locator('.last-resort').isVisible()).toBe(false)
+    expect(faults.splice(0).join()).toContain('office.json, hours.zone:')
   })
 })

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import shipped from '../../public/office.json' with { type: 'json' }
 import { isOpen, localTime, noticesAt } from '../../src/office/hours.ts'
-import { type OfficeHours, type OfficePack, readOfficePack } from '../../src/office/office-pack.ts'
+import type { OfficeHours, OfficePack } from '../../src/office/office-pack.ts'
+import { readOfficePack } from '../../src/office/read-office.ts'
 
 const hours: OfficeHours = {
   zone: 'America/Chicago',

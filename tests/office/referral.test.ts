@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import shipped from '../../public/office.json' with { type: 'json' }
-import { type OfficePack, readOfficePack } from '../../src/office/office-pack.ts'
+import type { OfficePack } from '../../src/office/office-pack.ts'
+import { readOfficePack } from '../../src/office/read-office.ts'
 import { referralFor } from '../../src/office/referral.ts'
 
 const today = new Date('2026-11-25T12:00:00Z')

@@ -1,6 +1,20 @@
 import { z } from 'zod'
-import { OFFICE_TRIGGERS } from '../../office/office-pack.ts'
-import { day, id, refusedAs, text } from './common.ts'
+import { COUNTRY_NUMBERS } from '../../office/constants.ts'
+import { OFFICE_TRIGGERS, WEEKDAYS } from '../../office/office-pack.ts'
+import { CLOCK, isZone, PHONE, PLAIN_TEXT } from '../../office/plain-text.ts'
+import { day, id, refusedAs } from './common.ts'
+
+const PLAIN = 'a text that says something, without markup'
+const text = z
+  .string()
+  .regex(PLAIN_TEXT, PLAIN)
+  .meta({ id: 'plain-text', ...refusedAs(PLAIN) })
+
+const NUMBER = 'a phone number, like `555-0110` or `555-0110 ext. 12`'
+const phone = z
+  .string()
+  .regex(PHONE, NUMBER)
+  .meta({ id: 'phone', ...refusedAs(NUMBER) })
 
 /** One text, which is English, or the same text by language tag. */
 const localText = z
@@ -8,15 +22,16 @@ const localText = z
   .meta({ id: 'local-text' })
   .describe('A text, which is English, or the same text by language: en, es …')
 
-const CLOCK = 'a time written as hours and minutes, like `16:30`'
+const TIME = 'a time written as hours and minutes, like `16:30`'
 const clock = z
   .string()
-  .regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/, CLOCK)
-  .meta({ id: 'clock', ...refusedAs(CLOCK) })
+  .regex(CLOCK, TIME)
+  .meta({ id: 'clock', ...refusedAs(TIME) })
 
 const zone = z.string().refine(isZone, 'a time zone by its place, like `America/Chicago`')
 
-const COUNTRY = 'a country by its two letters, like `US`'
+/** Where the numbers for emergencies and poisoning are known. */
+const COUNTRIES = Object.keys(COUNTRY_NUMBERS)
 const ADDRESS = 'an address that begins with http:// or https://, without `#` or `?`'
 
 /**
@@ -32,9 +47,7 @@ export const officePackSchema = z.strictObject({
     })
     .describe('The office that answers.'),
   country: z
-    .string()
-    .regex(/^[A-Z]{2}$/, COUNTRY)
-    .meta(refusedAs(COUNTRY))
+    .enum(COUNTRIES)
     .describe('It chooses the numbers for emergencies and poisoning, which nothing here replaces.'),
   address: z
     .url({ protocol: /^https?$/ })
@@ -47,7 +60,7 @@ export const officePackSchema = z.strictObject({
       z.strictObject({
         id: id.describe('A name for it; referrals use it.'),
         label: text.describe('Who answers.'),
-        phone: text.describe('The number as it is dialed.'),
+        phone: phone.describe('The number as it is dialed.'),
         'verified-on': day.describe('The day on which somebody last rang it to make sure.'),
         owner: text.describe('Whose task that is: a role, no name.')
       })
@@ -58,14 +71,13 @@ export const officePackSchema = z.strictObject({
       zone: zone.describe('The time zone by its place, such as America/Chicago.'),
       week: z
         .array(
-          z.strictObject({
-            days: z
-              .array(z.enum(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']))
-              .min(1)
-              .describe('The days with these hours.'),
-            opens: clock.describe('From when, such as 08:00.'),
-            closes: clock.describe('Until when, such as 16:30.')
-          })
+          z
+            .strictObject({
+              days: z.array(z.enum(WEEKDAYS)).min(1).describe('The days with these hours.'),
+              opens: clock.describe('From when, such as 08:00.'),
+              closes: clock.describe('Until when, such as 16:30.')
+            })
+            .refine(({ opens, closes }) => opens < closes, 'hours that open before they close')
         )
         .describe('The hours of an ordinary week.'),
       closed: z.array(day).describe('Days on which nobody answers.')
@@ -94,12 +106,3 @@ export const officePackSchema = z.strictObject({
   'valid-until': day.describe('The last day on which these numbers may be trusted.')
 })
 export type AuthoredOffice = z.infer<typeof officePackSchema>
-
-function isZone(name: string): boolean {
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: name })
-    return true
-  } catch {
-    return false
-  }
-}

@@ -1,4 +1,5 @@
 import { numbersOf } from '../../office/constants.ts'
+import { dialed } from '../../office/plain-text.ts'
 import type { Texts } from '../opening/bundle.ts'
 
 /** The few texts, read as they lie in the file: what makes sentences may be what failed. */
@@ -18,10 +19,10 @@ export function NoScreen({ texts }: { texts: Texts | undefined }) {
       <p role="alert">{ui.embed?.['not-loaded']}</p>
       <ul class="foot-numbers">
         <li>
-          {ui.referral?.emergency?.name} <a href={`tel:${emergency}`}>{emergency}</a>
+          {ui.referral?.emergency?.name} <a href={dialed(emergency)}>{emergency}</a>
         </li>
         <li>
-          {ui.referral?.['poison-help']?.name} <a href={`tel:${poisonHelp}`}>{poisonHelp}</a>
+          {ui.referral?.['poison-help']?.name} <a href={dialed(poisonHelp)}>{poisonHelp}</a>
         </li>
       </ul>
       <slot />

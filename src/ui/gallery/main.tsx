@@ -1,5 +1,5 @@
 import { default as catalogue, openers } from 'virtual:jarside/catalogue'
-import { readOfficePack } from '../../office/office-pack.ts'
+import { readOfficePack } from '../../office/read-office.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { showPage } from '../last-resort/show-page.tsx'
 import { speechIn } from '../opening/speech.ts'

@@ -36,7 +36,7 @@ export function Foot({
         <li>
           {office?.office.name ?? words.t('ui:referral.office-missing.name')}{' '}
           {desk.phone !== null && <Phone number={desk.phone} />}
-          {office !== null && (
+          {office?.hours && (
             <span class="foot-open">
               {words.t(isOpen(office.hours, today) ? 'ui:open-now' : 'ui:closed-now')}
             </span>

@@ -1,3 +1,4 @@
+import { dialed } from '../../office/plain-text.ts'
 import { useSpeech } from './setting.tsx'
 
 /** A phone number, as a link to call it where the place can; digits keep their order in any script. */
@@ -6,7 +7,7 @@ export function Phone({ number }: { number: string }) {
   const text = <bdi>{number}</bdi>
   if (!dials) return <span class="phone">{text}</span>
   return (
-    <a class="phone" href={`tel:${number.replace(/[^+\d]/g, '')}`}>
+    <a class="phone" href={dialed(number)}>
       {text}
     </a>
   )

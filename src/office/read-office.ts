@@ -1,0 +1,205 @@
+import { isKnownCountry } from './constants.ts'
+import { type LocalText, readLocalText } from './local-text.ts'
+import {
+  type Notice,
+  OFFICE_TRIGGERS,
+  type OfficeHours,
+  type OfficeNumber,
+  type OfficePack,
+  type OfficeReferral,
+  type OpenHours,
+  WEEKDAYS
+} from './office-pack.ts'
+import { CLOCK, isDay, isZone, PHONE } from './plain-text.ts'
+import { asList, asRecord, asText } from './read-json.ts'
+
+/** A pack as far as it can be used, and what of the file was left out. */
+export interface OfficeReading {
+  readonly pack: OfficePack | null
+  readonly dropped: readonly Dropped[]
+}
+
+/** Something of an office's file that is not used, for whoever looks after it. */
+export interface Dropped {
+  /** Its place in the file: `hours.zone`, `numbers[2].phone`. */
+  readonly at: string
+  readonly why: string
+}
+
+type Drop = (at: string, why: string) => void
+
+/**
+ * Reads an office's file from parsed JSON, field by field. What is wrong is left out and said: a kiosk
+ * at a fair must go on with what is right. There is no pack without its country, which decides the
+ * numbers for emergencies; nothing in a pack replaces those.
+ */
+export function readOffice(authored: unknown): OfficeReading {
+  const dropped: Dropped[] = []
+  const drop: Drop = (at, why) => dropped.push({ at, why })
+  const file = asRecord(authored)
+  const country = asText(file.country)
+  if (!isKnownCountry(country)) {
+    drop('country', 'its emergency numbers are not known here: the whole file is left out')
+    return { pack: null, dropped }
+  }
+  const office = asRecord(file.office)
+  const validUntil = dayOf(file['valid-until'], 'valid-until', drop)
+  if (validUntil === null) drop('valid-until', 'the numbers count as out of date')
+  const pack: OfficePack = {
+    office: {
+      name: textOf(office.name, 'office.name', drop),
+      county: textOf(office.county, 'office.county', drop)
+    },
+    country,
+    address: file.address === undefined ? null : webAddress(file.address, drop),
+    numbers: each(file.numbers, 'numbers', drop, readNumber),
+    hours: readHours(file.hours, drop),
+    referrals: each(file.referrals, 'referrals', drop, readReferral),
+    notices: each(file.notices, 'notices', drop, readNotice),
+    validUntil: validUntil ?? ''
+  }
+  return { pack, dropped }
+}
+
+/** The pack alone; null where the file is none. */
+export const readOfficePack = (authored: unknown): OfficePack | null => readOffice(authored).pack
+
+function each<T>(
+  authored: unknown,
+  list: string,
+  drop: Drop,
+  read: (entry: Readonly<Record<string, unknown>>, at: string, drop: Drop) => T | null
+): readonly T[] {
+  if (!Array.isArray(authored)) drop(list, 'this is no list')
+  return asList(authored).flatMap((entry, at) => {
+    const place = `${list}[${at}]`
+    const made = read(asRecord(entry), place, drop)
+    if (made === null) drop(place, 'the whole entry is left out')
+    return made === null ? [] : [made]
+  })
+}
+
+function textOf(authored: unknown, at: string, drop: Drop): string | null {
+  const text = asText(authored)
+  if (text === undefined) drop(at, 'this is no text, or one with markup or control characters')
+  return text ?? null
+}
+
+function localTextOf(authored: unknown, at: string, drop: Drop): LocalText | null {
+  const { text, wrong } = readLocalText(authored)
+  for (const tag of wrong) textOf(null, `${at}.${tag}`, drop)
+  if (text === undefined) textOf(null, at, drop)
+  return text ?? null
+}
+
+function dayOf(authored: unknown, at: string, drop: Drop): string | null {
+  const text = asText(authored)
+  if (text !== undefined && isDay(text)) return text
+  drop(at, 'this is no day of the calendar, written like 2027-10-31')
+  return null
+}
+
+/** A web address that ends in a slash, so that a fragment can follow. */
+function webAddress(authored: unknown, drop: Drop): string | null {
+  const text = asText(authored)
+  if (text !== undefined && /^https?:\/\/[^\s#?]+$/.test(text) && URL.canParse(text)) {
+    return text.replace(/\/?$/, '/')
+  }
+  drop('address', 'this is no web address, like https://jarside.larkspur.example/')
+  return null
+}
+
+function readNumber(
+  { id: named, label, phone: digits, 'verified-on': verified, owner }: Record<string, unknown>,
+  at: string,
+  drop: Drop
+): OfficeNumber | null {
+  const id = textOf(named, `${at}.id`, drop)
+  const phone = asText(digits)
+  if (phone === undefined || !PHONE.test(phone)) {
+    drop(`${at}.phone`, 'this is no phone number, like 555-0110')
+    return null
+  }
+  if (id === null) return null
+  return {
+    id,
+    label: textOf(label, `${at}.label`, drop) ?? id,
+    phone,
+    // A number of which nobody says when it was verified counts as never verified.
+    verifiedOn: dayOf(verified, `${at}.verified-on`, drop) ?? '',
+    owner: textOf(owner, `${at}.owner`, drop) ?? ''
+  }
+}
+
+/** Hours are told whole or not at all: without a day of theirs they would say "closed" when it is open. */
+function readHours(authored: unknown, drop: Drop): OfficeHours | null {
+  const { zone: named, week: days, closed: off } = asRecord(authored)
+  let whole = true
+  const wrong: Drop = (at, why) => {
+    whole = false
+    drop(at, why)
+  }
+  const zone = asText(named)
+  if (zone === undefined || !isZone(zone)) {
+    wrong('hours.zone', 'there is no such time zone; one is written like America/Chicago')
+  }
+  const week = each(days, 'hours.week', wrong, readOpenHours)
+  const closed = each(
+    asList(off).map(day => ({ day })),
+    'hours.closed',
+    wrong,
+    ({ day }, at) => dayOf(day, at, wrong)
+  )
+  if (!Array.isArray(off)) wrong('hours.closed', 'this is no list')
+  if (whole && zone !== undefined) return { zone, week, closed }
+  drop('hours', 'whether somebody answers is not shown')
+  return null
+}
+
+function readOpenHours(
+  { opens: from, closes: until, days: named }: Record<string, unknown>,
+  at: string,
+  drop: Drop
+): OpenHours | null {
+  const [opens = '', closes = ''] = [asText(from), asText(until)]
+  const days = WEEKDAYS.filter(day => asList(named).includes(day))
+  if (days.length === 0 || days.length !== asList(named).length) {
+    drop(`${at}.days`, `these are no days; they are written ${WEEKDAYS.join(', ')}`)
+    return null
+  }
+  if (CLOCK.test(opens) && CLOCK.test(closes) && opens < closes) return { days, opens, closes }
+  drop(at, 'it opens and closes at no times, or closes first; they are written like 08:00')
+  return null
+}
+
+function readReferral(
+  { trigger: named, name: called, number: id, say: told }: Record<string, unknown>,
+  at: string,
+  drop: Drop
+): OfficeReferral | null {
+  const trigger = OFFICE_TRIGGERS.find(known => known === named)
+  if (trigger === undefined) {
+    drop(`${at}.trigger`, `an office answers to ${OFFICE_TRIGGERS.join(', ')} alone`)
+    return null
+  }
+  const name = localTextOf(called, `${at}.name`, drop)
+  // What is named and cannot be read stays missing: the caller is told that a number is.
+  const number = id === undefined ? null : (textOf(id, `${at}.number`, drop) ?? '?')
+  const say = told === undefined ? null : localTextOf(told, `${at}.say`, drop)
+  if (name === null) return null
+  return { trigger, name, ...(number !== null && { number }), ...(say !== null && { say }) }
+}
+
+function readNotice(
+  { id: named, text: told, from: first, until: last }: Record<string, unknown>,
+  at: string,
+  drop: Drop
+): Notice | null {
+  const id = textOf(named, `${at}.id`, drop)
+  const text = localTextOf(told, `${at}.text`, drop)
+  const from = first === undefined ? undefined : dayOf(first, `${at}.from`, drop)
+  const until = last === undefined ? undefined : dayOf(last, `${at}.until`, drop)
+  // Without one of its days it would stand when it must not.
+  if (id === null || text === null || from === null || until === null) return null
+  return { id, text, ...(from && { from }), ...(until && { until }) }
+}
