@@ -2,7 +2,7 @@ import { Diagrams } from '../../tree/diagram.ts'
 import type { Lens } from '../../tree/lens.ts'
 import { TRACKS } from '../../tree/observation.ts'
 import type { Tree } from '../../tree/tree.ts'
-import { diagramsOf, TreeDiagrams } from '../../tree/tree-diagrams.ts'
+import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { jointSpace } from '../compare/joint-space.ts'
 import type { Ledger, Property } from '../property.ts'
 import { PROPERTIES } from '../prove.ts'
@@ -17,14 +17,18 @@ export interface Judged {
   readonly foundBy: string | null
 }
 
-/** Judges a fault by the properties of a tree; null where it changes no outcome. */
+/**
+ * Judges a fault by the properties of a tree; null where it changes no outcome. `whole`: the tree's own
+ * diagrams, whose vertices many faults can share.
+ */
 export function judge(
   tree: Tree,
   fault: Fault,
   ledger: Ledger | undefined,
-  properties: readonly Property[] = PROPERTIES
+  properties: readonly Property[] = PROPERTIES,
+  whole: TreeDiagrams = new TreeDiagrams(tree)
 ): Judged | null {
-  const { before, after } = diagramsOfBoth(tree, fault)
+  const { before, after } = diagramsOfBoth(whole, fault)
   const { diagrams } = before
   const changed = SIDES.filter(side => before.of(side) !== after.of(side))
   if (changed.length === 0) return null
@@ -36,9 +40,9 @@ export function judge(
 }
 
 /** Both trees over one space. A fault that moves no limit shares the vertices that are known already. */
-function diagramsOfBoth(tree: Tree, fault: Fault) {
+function diagramsOfBoth(before: TreeDiagrams, fault: Fault) {
+  const { tree } = before
   if (fault.kind !== 'moved limit' && fault.kind !== 'deleted branch') {
-    const before = diagramsOf(tree)
     return { before, after: new TreeDiagrams(fault.tree, before.variables, before.diagrams) }
   }
   const { variables } = jointSpace(tree, fault.tree)

@@ -1,5 +1,7 @@
 import type { Tree } from '../../tree/tree.ts'
+import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import type { Ledger } from '../property.ts'
+import { PROPERTIES } from '../prove.ts'
 import { type Fault, faultsOf } from './faults.ts'
 import { judge } from './judge.ts'
 
@@ -13,6 +15,9 @@ export interface Score {
   readonly survivors: readonly string[]
 }
 
+/** Vertices that faults share before they are made anew. */
+const MOST_SHARED = 400_000
+
 /** The name of a fault: what is done, and where. */
 export const faultName = ({ kind, at }: Fault): string => `${kind}: ${at}`
 
@@ -20,9 +25,12 @@ export const faultName = ({ kind, at }: Fault): string => `${kind}: ${at}`
 export function scoreOf(tree: Tree, ledger: Ledger | undefined, every = 1): Score {
   const survivors: string[] = []
   let faults = 0
+  let whole = new TreeDiagrams(tree)
   faultsOf(tree).forEach((fault, index) => {
     if (index % every !== 0) return
-    const judged = judge(tree, fault, ledger)
+    // Vertices are never given back: what other faults left behind is dropped from time to time.
+    if (whole.diagrams.count > MOST_SHARED) whole = new TreeDiagrams(tree)
+    const judged = judge(tree, fault, ledger, PROPERTIES, whole)
     if (judged?.effect !== 'less cautious') return
     faults++
     if (judged.foundBy === null) survivors.push(faultName(fault))
