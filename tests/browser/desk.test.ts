@@ -152,8 +152,8 @@ describe('what was told is never ruled out by going on', () => {
   test('a sign typed while its own screen stands is marked on it', async () => {
     const { page } = await toDesk()
     await callUntil(page, JARS['new-film'] ?? {}, 'container-signs')
-    await say(page, 'hissing')
-    const box = page.locator('[data-sign="lid-bulging-or-hissing"]')
+    await say(page, 'it exploded')
+    const box = page.locator('[data-sign="burst-or-out-of-reach"]')
     await expect.poll(() => box.isChecked()).toBe(true)
     await page.locator('.question [data-answer="none"]').click()
     await page.locator('.question:not([data-observation="container-signs"])').waitFor()

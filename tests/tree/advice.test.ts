@@ -57,7 +57,7 @@ describe('while a person verdict stands nothing is thrown out', () => {
 })
 
 describe('a jar that may burst is left where it is', () => {
-  const burst = advice({ 'container-signs': { 'lid-bulging-or-hissing': 'yes' }, ...mold })
+  const burst = advice({ 'container-signs': { 'burst-or-out-of-reach': 'yes' }, ...mold })
 
   test('nobody is sent back to it for the batch', () => {
     expect(burst.doNow.slice(0, 2)).toEqual(['leave-it-be', 'everyone-out'])
@@ -69,7 +69,10 @@ describe('a jar that may burst is left where it is', () => {
   })
 
   test('no recheck and no note sends anyone to look inside', () => {
-    const flies = advice({ 'container-signs': { 'cracked-glass': 'yes' }, ...jar('flies-outside') })
+    const flies = advice({
+      'container-signs': { 'burst-or-out-of-reach': 'yes' },
+      ...jar('flies-outside')
+    })
     expect(flies.recheck).toBeNull()
     expect(flies.notes).toEqual([])
   })
@@ -166,7 +169,7 @@ describe('what a person needs is said first', () => {
   test('somebody ill beside a jar that may burst: the health department is told, the jar is left', () => {
     const { doNow, refer } = advice({
       ...people('mild-upset'),
-      'container-signs': { 'lid-bulging-or-hissing': 'yes' }
+      'container-signs': { 'burst-or-out-of-reach': 'yes' }
     })
     expect(doNow).toContain('tell-health-department')
     expect(doNow).not.toContain('keep-it-cold-and-labeled')
@@ -247,7 +250,7 @@ describe('nobody is sent to a jar that may burst, for whatever reason', () => {
     const { doNow } = advice({
       ...people('someone-drank'),
       ...jar('lead-risk-vessel'),
-      'container-signs': { 'lid-bulging-or-hissing': 'yes' }
+      'container-signs': { 'burst-or-out-of-reach': 'yes' }
     })
     expect(doNow).not.toContain('keep-the-pot-apart')
     expect(doNow).toContain('never-use-this-pot-again')

@@ -100,8 +100,9 @@ const MAKING: readonly Row[] = [
     ['1.16', 'far too sour to serve', acid(2.3, 12)]
   ]),
   ...sharing(growing, 'brewer-2021', [['1.18', 'sour early proves no kill', acid(ripe, 6)]]),
-  ...sharing({ container: 'pressure-caution', batch: 'normal-growth', use: 'not-yet' }, practice, [
-    ['1.21', 'a lid screwed on', { 'container-signs': { 'tight-lid': 'yes' } }]
+  // No longer a caution from the first day: gas has to have had days to build up.
+  ...sharing(fine, practice, [
+    ['1.21', 'a lid screwed on yesterday', { 'container-signs': { 'tight-lid': 'yes' } }]
   ]),
   ...sharing(discard, 'fda-pottery, mmwr-1995, fda-t95-15, phan-1998, munilla-2023', [
     ['1.23', 'a glazed or painted pot', jar('lead-risk-vessel')]

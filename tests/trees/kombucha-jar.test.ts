@@ -13,6 +13,7 @@ import { usualExcept } from '../helpers/usual.ts'
 import { ROWS, type Row } from './kombucha-jar-rows.ts'
 import { WAITS } from './kombucha-jar-waits.ts'
 import { LIMITS } from './kombucha-limits.ts'
+import { LID_AND_GLASS } from './lid-and-glass-rows.ts'
 
 const { trees, places, sources } = await loadShipped()
 const tree = trees.find(({ id }) => id === 'kombucha-jar') as Tree
@@ -29,6 +30,12 @@ const outcomeOf = ({ told, expect: wanted }: Row) => {
 
 describe('every row of the guidance has a walk to its verdict', () => {
   test.each(titled(ROWS))('%s', (_, row) => {
+    expect(outcomeOf(row)).toEqual(row.expect)
+  })
+})
+
+describe('lid and glass', () => {
+  test.each(titled(LID_AND_GLASS))('%s', (_, row) => {
     expect(outcomeOf(row)).toEqual(row.expect)
   })
 })

@@ -128,7 +128,15 @@ const VESSELS: readonly Row[] = [
       { ...lid('lid-bulging-or-hissing'), ...color('pink-or-orange-streak') }
     ]
   ]),
-  ...sharing(hazard, caution, [['3.14', 'cracked glass', lid('cracked-glass')]]),
+  ...sharing(pressure, caution, [['3.14', 'shut for days', lid('closed-too-long', 'tight-lid')]]),
+  ...sharing(hazard, caution, [
+    ['3.14', 'cracked under a tight lid', lid('cracked-glass', 'tight-lid')],
+    ['3.14', 'hisses and cannot be moved', lid('burst-or-out-of-reach')]
+  ]),
+  // An open jar holds no gas: bits of glass, no burst.
+  ...sharing({ ...discard, container: null }, caution, [
+    ['3.14', 'cracked glass, open', lid('cracked-glass')]
+  ]),
   ...sharing(fine, practice, [['3.14', 'a tight lid that lies flat', lid('tight-lid')]]),
   ...sharing(wait, caution, [
     ['3.14', 'unsure of the lid', doubt('container-signs')('lid-bulging-or-hissing')],

@@ -112,16 +112,24 @@ const SMELLS: readonly Row[] = [
 
 const VESSELS: readonly Row[] = [
   ...sharing(growing, memory, [['5.10', 'gas still rises', look('gas-bubbles')]]),
-  ...sharing(hazard, `${memory}; ${caution}`, [
+  // A domed lid on a jar is a caution in every tree alike; an open jar with a crack holds no gas.
+  ...sharing(pressure, `${memory}; ${caution}`, [
     ['5.10', 'a bulging lid', lid('lid-bulging-or-hissing')],
     [
       '5.10',
       'a bulging lid, gas still rising',
       { ...lid('lid-bulging-or-hissing'), ...look('gas-bubbles') }
     ],
-    ['5.10', 'cracked glass', lid('cracked-glass')]
+    ['5.10', 'shut for days', lid('closed-too-long', 'tight-lid')]
   ]),
-  ...sharing({ ...hazard, batch: 'likely-mold' }, caution, [
+  ...sharing(hazard, caution, [
+    ['5.10', 'hisses and is too big for the fridge', lid('burst-or-out-of-reach')],
+    ['5.10', 'cracked under a tight lid', lid('cracked-glass', 'tight-lid')]
+  ]),
+  ...sharing({ ...discard, container: null }, caution, [
+    ['5.10', 'cracked glass, open', lid('cracked-glass')]
+  ]),
+  ...sharing({ ...mold, container: null }, caution, [
     [
       '5.10',
       'cracked glass around a moldy one',

@@ -30,7 +30,7 @@ const JARS: Readonly<Record<string, Answers>> = {
     ...moldy,
     'jar-signs': { ...(moldy['jar-signs'] as object), 'continuous-vessel': 'yes' as const }
   },
-  'under pressure': usualExcept(tree, { 'container-signs': { 'lid-bulging-or-hissing': 'yes' } })
+  'under pressure': usualExcept(tree, { 'container-signs': { 'burst-or-out-of-reach': 'yes' } })
 }
 
 /** Reads an address the way the page does. */

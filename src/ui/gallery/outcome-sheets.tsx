@@ -21,7 +21,7 @@ import { alone, type Sheet, type State, together } from './sheet.ts'
 
 const MOLDY: Answers = { 'surface-texture': 'dry-fuzzy' }
 const ILL: Answers = { 'people-signs': { 'illness-signs': 'yes', 'someone-drank': 'yes' } }
-const BULGING: Answers = { 'container-signs': { 'lid-bulging-or-hissing': 'yes' } }
+const BULGING: Answers = { 'container-signs': { 'burst-or-out-of-reach': 'yes' } }
 const EMERGENCY_TOLD: Answers = { 'people-signs': { 'severe-symptoms': 'yes' } }
 const LATER = new Date('2028-03-01T16:00:00Z')
 

@@ -68,17 +68,20 @@ describe('a body that fails is heard as the sign that it is', () => {
 describe('danger stands before what is harmless', () => {
   const lid = { observation: 'container-signs', answer: { 'lid-bulging-or-hissing': 'yes' } }
 
-  test.each([
-    'lid is domed up and I hear it fizzing',
-    'it exploded',
-    'the jar exploded',
-    'lid flew off',
-    'lid is bulging',
-    'fizzing',
-    'pressure'
-  ])('%j is first of all the lid', line => {
-    for (const { candidates } of reader.read(line)) expect(candidates[0]).toMatchObject(lid)
-  })
+  test.each(['it exploded', 'the jar exploded', 'lid flew off'])(
+    '%j is first of all a burst',
+    line => {
+      const burst = { observation: 'container-signs', answer: { 'burst-or-out-of-reach': 'yes' } }
+      for (const { candidates } of reader.read(line)) expect(candidates[0]).toMatchObject(burst)
+    }
+  )
+
+  test.each(['lid is domed up and I hear it fizzing', 'lid is bulging', 'fizzing', 'pressure'])(
+    '%j is first of all the lid',
+    line => {
+      for (const { candidates } of reader.read(line)) expect(candidates[0]).toMatchObject(lid)
+    }
+  )
 
   test.each([
     ['dizzy', 'severe-symptoms'],
