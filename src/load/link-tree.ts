@@ -102,14 +102,21 @@ function link(
   }
 }
 
+/** The rules of a tree, in its file or in one of their own, and those of its pieces under their prefix. */
 function draftRules({ value, doc }: Shaped<AuthoredTree>, project: Project): readonly DraftRule[] {
   const apart = project.rules.get(value.id)
+  const pieces = Object.keys(value.pieces ?? {}).flatMap(id => project.pieces.get(id) ?? [])
   return [
-    { doc, rules: value.rules ?? [] },
-    ...(apart ? [{ doc: apart.doc, rules: apart.value.rules }] : [])
-  ].flatMap(({ doc, rules }) =>
+    ...pieces.map(piece => ({
+      doc: piece.doc,
+      prefix: `${piece.value.id}-`,
+      rules: piece.value.rules ?? []
+    })),
+    { doc, prefix: '', rules: value.rules ?? [] },
+    ...(apart ? [{ doc: apart.doc, prefix: '', rules: apart.value.rules }] : [])
+  ].flatMap(({ doc, prefix, rules }) =>
     rules.map((body, index) => ({
-      body,
+      body: { ...body, id: `${prefix}${body.id}` },
       place: (keys, part) => doc.place(['rules', index, ...keys], part)
     }))
   )

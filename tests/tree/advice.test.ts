@@ -177,11 +177,20 @@ describe('what a person needs is said first', () => {
   })
 
   test('a step that sends to the health department names whom to call', () => {
-    for (const told of [people('mild-upset'), { ...people('at-risk-drank'), ...mold }]) {
-      const { doNow, refer } = advice(told)
+    for (const told of ['mild-upset', 'illness-signs', 'headache-or-flushing']) {
+      const { doNow, refer } = advice(people(told))
       expect(doNow).toContain('ask-health-department')
       expect(refer).toContain('health-department')
     }
+  })
+
+  // Own caution: only illness gives the health department a reason to look at the food.
+  test('whoever is well and calls Poison Help about a moldy jar throws it out', () => {
+    const { doNow, manner, refer } = advice({ ...people('at-risk-drank'), ...mold })
+    expect(manner).toBe('plain')
+    expect(doNow).toContain('throw-out-all')
+    expect(doNow).not.toContain('ask-health-department')
+    expect(refer).not.toContain('health-department')
   })
 
   test('a doctor this week beside a jar that looks fine does not impound the jar', () => {
@@ -241,7 +250,9 @@ describe('a jar that may hold bleach is not bagged, chilled or moved', () => {
     const { doNow } = advice({ ...people('someone-drank'), ...jar('cleaner-got-in') })
     expect(doNow).not.toContain('keep-it-cold-and-labeled')
     expect(doNow).not.toContain('bag-it')
-    expect(doNow.indexOf('if-bleach-got-in')).toBeLessThan(doNow.indexOf('ask-health-department'))
+    const heard = doNow.indexOf('if-bleach-got-in')
+    expect(heard).toBeGreaterThan(doNow.indexOf('call-poison-help'))
+    expect(heard).toBeLessThan(doNow.indexOf('throw-out-all'))
   })
 })
 

@@ -14,7 +14,7 @@ import {
   water,
   yogurt
 } from './milk-and-water-kefir-told.ts'
-import { FUR_ROWS, PEOPLE_ROWS, VESSEL_ROWS } from './shared-rows.ts'
+import { FUR_ROWS, NOT_FOR_THEM_ROWS, PEOPLE_ROWS, VESSEL_ROWS } from './shared-rows.ts'
 import {
   again,
   caution,
@@ -309,5 +309,6 @@ export const KEFIR_ROWS: readonly Row[] = [
   ...KINDS,
   ...FUR_ROWS,
   ...PEOPLE_ROWS,
+  ...NOT_FOR_THEM_ROWS,
   ...VESSEL_ROWS
 ]

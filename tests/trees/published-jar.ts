@@ -161,7 +161,7 @@ export const JAR_STATEMENTS: readonly Statement[] = [
     [
       'pregnancy, young or old age and weak immunity raise the risk of illness from food',
       people('at-risk-will-drink'),
-      { batch: 'normal-growth', use: 'never', says: ['not-for-them'] }
+      { batch: 'normal-growth', use: 'never', says: ['kombucha-not-for-them'] }
     ]
   ]),
   ...stated('fsis-molds', 'USDA', [

@@ -28,7 +28,14 @@ export const PEOPLE_ROWS: readonly Row[] = [
     ['1.1', 'double vision or trouble swallowing', person('severe-symptoms')],
     ['1.1', 'severe signs beside a mild upset', person('severe-symptoms', 'mild-upset')]
   ]),
-  ...sharing(emergency, caution, [['1.1', 'a deep cut from glass', person('deep-cut-or-eye')]]),
+  ...sharing(emergency, caution, [
+    ['1.1', 'a deep cut from glass', person('deep-cut-or-eye')],
+    ['1.6', 'a pounding headache, or one with a racing heart', person('bad-headache')],
+    ['1.6', 'chest pain beside flushing', person('bad-headache', 'headache-or-flushing')]
+  ]),
+  ...sharing({ person: 'doctor-today', batch: 'ask-specialist', use: 'never' }, caution, [
+    ['1.6', 'a mild headache, flushing or a racing heart alone', person('headache-or-flushing')]
+  ]),
   ...sharing(
     { person: 'doctor-today', batch: 'ask-specialist', use: 'never' },
     'CDC, symptoms of food poisoning (copy)',
@@ -40,13 +47,30 @@ export const PEOPLE_ROWS: readonly Row[] = [
   ...sharing({ person: 'poison-help', batch: 'discard-and-sanitize', use: 'never' }, caution, [
     ['1.1', 'somebody swallowed a cleaner', person('swallowed-cleaner')]
   ]),
-  ...sharing({ person: 'ask-doctor', use: 'never' }, caution, [
+  ...sharing({ person: 'ask-doctor' }, caution, [
     ['1.6', 'somebody at higher risk had some', person('at-risk-drank')]
+  ]),
+  ...sharing({ person: null }, caution, [
+    ['1.6', 'a school child had some, and nothing is wrong', person('young-drank')]
+  ])
+]
+
+/** A food that is for nobody at higher risk. */
+export const NOT_FOR_THEM_ROWS: readonly Row[] = [
+  ...sharing({ person: 'ask-doctor', use: 'never' }, caution, [
+    ['1.6', 'somebody at higher risk had some of an ordinary one', person('at-risk-drank')]
   ]),
   ...sharing({ person: null, use: 'never' }, 'FDA, People at risk of foodborne illness', [
     ['1.6', 'somebody at higher risk will have some', person('at-risk-will-drink')]
   ])
 ]
+
+/** Bread baked through, and vinegar that is done, heated and in food: no source draws a line for anyone. */
+export const FOR_EVERYONE_ROWS: readonly Row[] = sharing(
+  { person: null, batch: 'normal-growth', use: 'as-directed' },
+  caution,
+  [['1.6', 'somebody at higher risk will have some', person('at-risk-will-drink')]]
+)
 
 /** Fur, powder and doubt about them, which count alike on every ferment. */
 export const FUR_ROWS: readonly Row[] = [
@@ -63,6 +87,11 @@ export const FUR_ROWS: readonly Row[] = [
       '1.7',
       'somebody at higher risk had some of a moldy one',
       { ...growth('dry-fuzzy'), ...person('at-risk-drank') }
+    ],
+    [
+      '1.7',
+      'a school child had some of a moldy one',
+      { ...growth('dry-fuzzy'), ...person('young-drank') }
     ]
   ]),
   ...sharing(wait, caution, [['1.7', 'unsure of fur at the first look', side('unsure')]]),

@@ -1,5 +1,5 @@
 import { days, type Row, sharing } from './kombucha-jar-rows.ts'
-import { FUR_ROWS, PEOPLE_ROWS, VESSEL_ROWS } from './shared-rows.ts'
+import { FOR_EVERYONE_ROWS, FUR_ROWS, PEOPLE_ROWS, VESSEL_ROWS } from './shared-rows.ts'
 import {
   again,
   caution,
@@ -206,6 +206,7 @@ export const STARTER_ROWS: readonly Row[] = [
   ...TOGETHER,
   ...FUR_ROWS,
   ...PEOPLE_ROWS,
+  ...FOR_EVERYONE_ROWS,
   ...VESSEL_ROWS
 ]
 

@@ -1,5 +1,5 @@
 import { days, type Row, sharing } from './kombucha-jar-rows.ts'
-import { FUR_ROWS, PEOPLE_ROWS, VESSEL_ROWS } from './shared-rows.ts'
+import { FOR_EVERYONE_ROWS, FUR_ROWS, PEOPLE_ROWS, VESSEL_ROWS } from './shared-rows.ts'
 import {
   again,
   caution,
@@ -168,5 +168,6 @@ export const VINEGAR_ROWS: readonly Row[] = [
   ...VESSELS,
   ...FUR_ROWS,
   ...PEOPLE_ROWS,
+  ...FOR_EVERYONE_ROWS,
   ...VESSEL_ROWS
 ]

@@ -83,6 +83,10 @@ export const pieceSchema = z.strictObject({
   start,
   exits: z.array(id).describe('Ways out, by name; each tree says where they lead.'),
   questions,
+  rules: z
+    .array(ruleSchema)
+    .optional()
+    .describe('What must hold in every tree that copies the piece in.'),
   notes
 })
 export type AuthoredPiece = z.infer<typeof pieceSchema>

@@ -59,7 +59,15 @@ describe('an age, a fever or a count is no reading of the jar', () => {
     'tengo 67'
   ])('%j', line => expect(readings(line)).toEqual([]))
 
-  test.each(['my mom is 71', "I'm 67", 'she is 70 years old', 'my son is six', 'tengo 67'])(
+  test('a school child offers the sign of the young, and a small one the graver sign first', () => {
+    const signs = (line: string) =>
+      facts(line).map(({ answer }) => Object.keys(answer as object)[0])
+    expect(signs('my son is six')).toEqual(['young-drank', 'at-risk-will-drink'])
+    expect(signs('my son is four')).toEqual(['at-risk-drank', 'young-drank', 'at-risk-will-drink'])
+    expect(sureOf(reader, 'my son is six')).toEqual([])
+  })
+
+  test.each(['my mom is 71', "I'm 67", 'she is 70 years old', 'tengo 67'])(
     '%j offers both signs of a higher risk, and takes none',
     line => {
       expect(facts(line)).toEqual([
