@@ -1,5 +1,6 @@
 import { nearestNames } from '../findings/nearest-name.ts'
 import { type HandoutOf, PAPERS, type Paper } from '../paper/handout.tsx'
+import { couldBeTogether } from '../tree/could-be.ts'
 import type { Tree } from '../tree/tree.ts'
 import { SOURCE_TAG } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
@@ -64,7 +65,8 @@ function paperNamed(name: string): Paper {
 }
 
 function verdictsNamed(tree: Tree, named: readonly string[], all: boolean): readonly string[] {
-  const known = tree.verdicts.map(({ id }) => id)
+  // Of a verdict that no answers come to there is nothing to hand out.
+  const known = tree.verdicts.map(({ id }) => id).filter(id => couldBeTogether(tree, [id]))
   if (all && named.length > 0) throw new BadUse('Give `--all` or `--verdict`, not both.')
   if (all) return known
   if (named.length === 0) {
@@ -74,7 +76,7 @@ function verdictsNamed(tree: Tree, named: readonly string[], all: boolean): read
   if (strange === undefined) return named
   const near = didYouMean(nearestNames(strange, known))
   throw new BadUse(
-    `\`${tree.id}\` has no verdict \`${strange}\`.${near} Verdicts: ${known.join(', ')}.`
+    `\`${tree.id}\` never gives \`${strange}\`.${near} Verdicts: ${known.join(', ')}.`
   )
 }
 

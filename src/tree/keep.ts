@@ -15,17 +15,16 @@ export function answersToKeep(tree: Tree, answers: Answers): Answers {
  * follows only from what was told of a person is left out with it.
  */
 export function outcomeToKeep(tree: Tree, answers: Answers): Outcome {
-  const nobody = Object.values(tree.observations)
-    .filter(({ about }) => about === 'person')
-    .map(observation => [observation.id, nothingTold(observation)] as const)
-  const { outcome } = walk(tree, {
-    ...answersToKeep(tree, answers),
-    ...Object.fromEntries(nobody)
-  })
+  const { outcome } = walk(tree, { ...answersToKeep(tree, answers), ...nobodyTold(tree) })
   return { ...outcome, person: null }
 }
 
-/** As if no person had anything to tell. */
+/** Every answer about a person, as if nobody had anything to tell. */
+export function nobodyTold(tree: Tree): Answers {
+  const people = Object.values(tree.observations).filter(({ about }) => about === 'person')
+  return Object.fromEntries(people.map(observation => [observation.id, nothingTold(observation)]))
+}
+
 function nothingTold(observation: Tree['observations'][string]): Answer {
   if (observation.kind === 'signs') {
     return Object.fromEntries(observation.signs.map(({ id }) => [id, 'no' as const]))

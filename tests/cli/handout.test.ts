@@ -19,7 +19,7 @@ describe('jarside handout refuses what it cannot print, and says what it can', (
     const { code, errors } = await refused('kombucha-jar', '--verdict', 'likly-mold', '--out', 'x')
     expect(code).toBe(2)
     expect(errors).toMatch(
-      /^`kombucha-jar` has no verdict `likly-mold`\. Did you mean `likely-mold`\?/
+      /^`kombucha-jar` never gives `likly-mold`\. Did you mean `likely-mold`\?/
     )
   })
 

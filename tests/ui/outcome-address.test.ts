@@ -2,8 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { reportOn } from '../../src/office/report.ts'
 import type { Answers } from '../../src/tree/answers.ts'
-import { level, useLevel, verdict } from '../../src/tree/caution.ts'
+import { level, useLevel, verdict, verdictsOf } from '../../src/tree/caution.ts'
+import { couldBe } from '../../src/tree/could-be.ts'
 import { evaluate } from '../../src/tree/evaluate.ts'
+import { freestUse } from '../../src/tree/freest-use.ts'
 import { outcomeToKeep } from '../../src/tree/keep.ts'
 import { TRACKS } from '../../src/tree/observation.ts'
 import { USES } from '../../src/tree/tree.ts'
@@ -18,7 +20,8 @@ import { readRoute } from '../../src/ui/opening/route.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
 
-const [tree] = await shippedTrees()
+const shipped = await shippedTrees()
+const [tree] = shipped
 if (tree === undefined) throw new Error('no tree is shipped')
 const TODAY = new Date('2026-11-25T12:00:00Z')
 
@@ -131,10 +134,25 @@ describe('an address that was cut, mistyped or tampered with', () => {
     for (const use of USES) {
       const address = `#/${tree.id}@${tree.fingerprint.slice(0, 6)}/${id}/${use}`
       const outcome = opened(address).read?.outcome
-      expect(useLevel(outcome?.use ?? 'as-directed')).toBeGreaterThanOrEqual(
-        useLevel(verdict(tree, id).ceiling)
-      )
+      if (outcome === undefined) continue
+      expect(useLevel(outcome.use)).toBeGreaterThanOrEqual(useLevel(verdict(tree, id).ceiling))
     }
+  })
+
+  test('is refused when a note was taken out of it, or put into it', () => {
+    const kept = outcomeToKeep(tree, JARS['moldy and topped up'] ?? {})
+    expect(kept.notes.length).toBeGreaterThan(0)
+    const without = { ...kept, notes: kept.notes.slice(1) }
+    expect(opened(writeOutcome(tree, without, 'en')).read).toBeNull()
+    const strange = Object.keys(tree.advice.notes).filter(
+      note => !couldBe(tree, { ...kept, notes: [...kept.notes, note] })
+    )
+    expect(strange.length).toBeGreaterThan(50)
+    for (const note of strange) {
+      const more = { ...kept, notes: [...kept.notes, note] }
+      expect(opened(writeOutcome(tree, more, 'en')).read).toBeNull()
+    }
+    expect(opened(`${writeOutcome(tree, kept, 'en')}.999`).read).toBeNull()
   })
 
   test('is never read as less than the verdicts it names', () => {
@@ -147,4 +165,34 @@ describe('an address that was cut, mistyped or tampered with', () => {
       })
     )
   })
+})
+
+describe('an address is refused', () => {
+  /** Every way to name one verdict of the batch, and a use. */
+  test.each(shipped.map(one => [one.id, one] as const))(
+    'when %s gives no such outcome of one jar, or no such verdicts together',
+    (_, one) => {
+      const start = `@${one.fingerprint.slice(0, 6)}`
+      const counts = { whole: 0, refused: 0 }
+      const pairs = [null, ...verdictsOf(one, 'container')].flatMap(container =>
+        verdictsOf(one, 'batch').map(batch => (container === null ? [batch] : [container, batch]))
+      )
+      for (const verdicts of pairs) {
+        for (const use of USES) {
+          const { outcome, fingerprint } = readRoute(
+            `#/${one.id}${start}/${verdicts.join('+')}/${use}`,
+            []
+          )
+          const read = readOutcome(one, outcome ?? '', fingerprint)
+          counts[read?.standing === 'whole' ? 'whole' : 'refused'] += 1
+          if (read === null) continue
+          expect(read.outcome.use).toBe(use)
+          expect(useLevel(use)).toBeGreaterThanOrEqual(
+            Math.max(...verdicts.map(id => useLevel(freestUse(one, id))))
+          )
+        }
+      }
+      expect(counts.refused).toBeGreaterThan(0)
+    }
+  )
 })

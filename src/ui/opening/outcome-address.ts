@@ -1,8 +1,9 @@
 import type { Outcome } from '../../tree/caution.ts'
-import { lessFree, NOTHING_YET, useLevel, verdict } from '../../tree/caution.ts'
+import { lessFree, NOTHING_YET, useLevel } from '../../tree/caution.ts'
+import { couldBe, couldBeTogether } from '../../tree/could-be.ts'
 import { freestUse } from '../../tree/freest-use.ts'
 import { outcomeToKeep } from '../../tree/keep.ts'
-import { type Tree, USES, type Use } from '../../tree/tree.ts'
+import { type Tree, USES } from '../../tree/tree.ts'
 import { spoken } from '../../tree/urgency.ts'
 import type { WalkInHand } from '../parts/use-walk.ts'
 import { addressOf } from './route.ts'
@@ -54,10 +55,15 @@ export function outcomeToShare(
   const kept = outcomeToKeep(tree, answers)
   const { container, batch, use } = report.outcome
   const same = kept.container === container && kept.batch === batch
-  return same && useLevel(kept.use) >= useLevel(use) ? kept : null
+  if (!same || useLevel(kept.use) < useLevel(use)) return null
+  // With nobody's answers more may have been asked of the jar than was: then it comes to nothing whole.
+  return couldBe(tree, kept) ? kept : null
 }
 
-/** Reads `likely-mold`, `likely-mold/never`, `normal-growth/not-yet/3.17`; null when it names no outcome. */
+/**
+ * Reads `likely-mold`, `likely-mold/never`, `normal-growth/not-yet/3.17`. Null when no walk of the tree
+ * gives that outcome: its verdicts together and, where it names one jar, its use and exactly its notes.
+ */
 export function readOutcome(
   tree: Tree,
   text: string,
@@ -74,25 +80,18 @@ export function readOutcome(
     return { outcome: general, standing: 'other-edition' }
   }
   const all = notesOf(tree)
-  const notes = (numbers?.split('.') ?? []).map(number =>
-    /^\d+$/.test(number) ? all[Number(number)] : undefined
+  const notes = (numbers?.split('.') ?? []).flatMap(number =>
+    /^\d+$/.test(number) ? (all[Number(number)] ?? []) : []
   )
-  if (notes.some(note => note === undefined)) return { outcome: general, standing: 'general' }
-  // An address that was tampered with may be more cautious than its verdicts, never less.
-  const ceiling = spoken(tree, general).map(id => verdict(tree, id).ceiling)
-  return {
-    outcome: {
-      ...general,
-      use: ceiling.reduce<Use>(lessFree, named),
-      notes: notes.filter(note => note !== undefined)
-    },
-    standing: 'whole'
-  }
+  if (notes.length !== (numbers?.split('.') ?? []).length) return null
+  const outcome = { ...general, use: named, notes }
+  return couldBe(tree, outcome) ? { outcome, standing: 'whole' } : null
 }
 
 /**
  * What is said of such jars in general: no jar was looked at, so nothing is freed, and where a person
- * needs help nothing is drunk. Null unless every verdict is known and each track has at most one.
+ * needs help nothing is drunk. Null unless every verdict is known, each track has at most one, and one
+ * walk can give them all.
  */
 export function generalOutcome(tree: Tree, verdicts: readonly string[]): Outcome | null {
   let outcome: Outcome = { ...NOTHING_YET, use: 'not-yet' }
@@ -103,7 +102,7 @@ export function generalOutcome(tree: Tree, verdicts: readonly string[]): Outcome
     const use = known.track === 'person' ? 'never' : freestUse(tree, id)
     outcome = { ...outcome, [known.track]: id, use: lessFree(outcome.use, use) }
   }
-  return verdicts.length === 0 ? null : outcome
+  return verdicts.length === 0 || !couldBeTogether(tree, verdicts) ? null : outcome
 }
 
 /** The notes of a tree in an order that its fingerprint fixes. */
