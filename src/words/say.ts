@@ -7,6 +7,7 @@ import { verdict } from '../tree/caution.ts'
 import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
+import { reasonFor } from './reason.ts'
 import { type CitedSource, citedBy, entriesOf, type SourceLedger } from './sources.ts'
 import type { TextKey } from './text-key.ts'
 import { cautionText, rulesOfThumb } from './tree-texts.ts'
@@ -123,7 +124,7 @@ function useText({ tree, outcome, general }: Report, words: Words): string {
 
 function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): readonly SaidVerdict[] {
   const { tree, outcome, emergency } = report
-  const ids = [advice.verdict, ...advice.also].filter(id => id !== null)
+  const ids = verdictsIn(advice)
   const occasion = { use: outcome.use, manner: advice.manner }
   return ids.map(id => {
     const { track, signal } = verdict(tree, id)
@@ -136,16 +137,29 @@ function saidVerdicts(report: Report, advice: SpokenAdvice, words: Words): reado
       name: verdictText(words, tree.id, id, 'name'),
       message: idle ? null : verdictText(words, tree.id, id, 'message', occasion),
       // What would show more of a batch is nothing to do where nobody goes back to it.
-      why: emergency || idle ? null : verdictText(words, tree.id, id, 'why')
+      why: emergency || idle ? null : whyText(report, advice, id, words)
     }
   })
 }
 
-function sectionsOf(
-  { tree, outcome, emergency, general }: Report,
-  advice: SpokenAdvice,
-  words: Words
-): readonly Section[] {
+const verdictsIn = ({ verdict, also }: SpokenAdvice): readonly string[] =>
+  [verdict, ...also].filter(id => id !== null)
+
+/** Why, of the caller's own jar where an answer said it; else of the verdict. */
+function whyText({ tree }: Report, advice: SpokenAdvice, id: string, words: Words): string {
+  const reason = reasonFor(tree, id, advice.notes)
+  return reason === null ? verdictText(words, tree.id, id, 'why') : words.t(`notes:${reason}`)
+}
+
+/** The notes that no verdict has said as its reason. */
+function notesBeside({ tree, emergency }: Report, advice: SpokenAdvice): readonly string[] {
+  if (emergency || advice.manner === 'leave-it') return advice.notes
+  const said = new Set(verdictsIn(advice).map(id => reasonFor(tree, id, advice.notes)))
+  return advice.notes.filter(note => !said.has(note))
+}
+
+function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonly Section[] {
+  const { tree, outcome, emergency, general } = report
   // An amount beside "do not drink it yet" would be read as leave to drink that much.
   const howMuch: readonly Caution[] = outcome.use === 'as-directed' ? ['how-much'] : []
   // "Throw it out" must not stand beside "keep it" for somebody who needs help.
@@ -159,7 +173,7 @@ function sectionsOf(
   const notes = (ids: readonly string[]) => ids.map(id => words.t(`notes:${id}`))
   const cautions = (ids: readonly Caution[]) => ids.map(id => cautionText(words, tree.id, id))
   const all: [SectionId, readonly string[]][] = [
-    ['what-it-means', notes(advice.notes)],
+    ['what-it-means', notes(notesBeside(report, advice))],
     ['keep', steps(advice.keep)],
     ['clean-up', steps(advice.clean)],
     ['start-again', steps(advice.startAgain)],
