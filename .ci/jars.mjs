@@ -66,9 +66,9 @@ export const JARS = {
     'surface-texture': 'dry-fuzzy'
   },
   emergency: { 'people-signs': ['severe-symptoms'] },
-  'bulging-lid': {
+  'burst-jar': {
     ...well,
-    'container-signs': ['lid-bulging-or-hissing'],
+    'container-signs': ['burst-or-out-of-reach'],
     'surface-texture': 'wet-film',
     ...plain,
     ...sour

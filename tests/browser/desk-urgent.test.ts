@@ -61,9 +61,9 @@ describe('a danger that was told', () => {
 
   test('is said alike whether it was typed or answered', async () => {
     const typed = await toDesk()
-    await say(typed, 'hissing')
+    await say(typed, 'it exploded')
     const answered = await toDesk()
-    await callUntil(answered, JARS['bulging-lid'] ?? {}, 'jar-signs')
+    await callUntil(answered, JARS['burst-jar'] ?? {}, 'jar-signs')
     expect(await firstCard(answered)).toEqual(await firstCard(typed))
     expect(await answered.locator('.alarm').count()).toBe(0)
     expect(await answered.locator('h1').textContent()).toMatch(/^From memory/)
@@ -71,14 +71,14 @@ describe('a danger that was told', () => {
 
   test('of a person stands over the questions too, and each is said once', async () => {
     const page = await toDesk()
-    await say(page, 'bleach in it, drank cleaner, hissing')
+    await say(page, 'bleach in it, drank cleaner, jar exploded')
     expect(await verdictsOn(page)).toEqual(['pressure-hazard', 'poison-help'])
     expect(await axeFaults(page)).toEqual([])
   })
 
   test('is gone when the fact was a mistake', async () => {
     const page = await toDesk()
-    await say(page, 'hissing')
+    await say(page, 'it exploded')
     await page.locator('.fact-remove').click()
     expect(await page.locator('.at-once .verdict').count()).toBe(0)
   })

@@ -173,7 +173,7 @@ describe('what was told is never ruled out by going on', () => {
 
   test('of a jar that may burst nobody is sent to look', async () => {
     const { page } = await toDesk()
-    await callUntil(page, JARS['bulging-lid'] ?? {}, 'surface-texture')
+    await callUntil(page, JARS['burst-jar'] ?? {}, 'surface-texture')
     expect(await page.locator('h1').textContent()).toMatch(/^From memory/)
     expect(await page.locator('.question-how').count()).toBe(0)
   })

@@ -25,6 +25,6 @@ export const SAID: Readonly<Record<string, Said>> = {
   'day-nine-by-strip': { first: 'wait-and-recheck', use: wait },
   'somebody-ill': { first: 'doctor-today', also: ['likely-mold'], use: 'never' },
   emergency: { first: 'emergency', use: null },
-  'bulging-lid': { first: 'pressure-hazard', also: ['normal-growth'], use: 'never' },
+  'burst-jar': { first: 'pressure-hazard', also: ['normal-growth'], use: 'never' },
   'lead-pot': { first: 'discard-and-sanitize', use: 'never' }
 }
