@@ -14,6 +14,7 @@ import {
 } from './told.ts'
 
 const jar = sign('jar-signs')
+const plan = sign('plans')
 const surface = choice('surface-texture')
 const sweet = sign('smell-and-liquid')('still-sweet')
 const bare = surface('nothing-yet')
@@ -105,5 +106,20 @@ const SLOW: readonly Row[] = [
   ])
 ]
 
+/** Plans stand beside the verdict of the batch. */
+const PLANNED: readonly Row[] = [
+  ...sharing({ batch: 'normal-growth', use: 'not-yet' }, caution, [
+    ['4.21', 'to be sold', plan('sell-it')],
+    ['4.1', 'a gift, nobody knows for whom', plan('give-it-away')]
+  ]),
+  ...sharing(fine, caution, [
+    ['5.19', 'to be canned', plan('can-it')],
+    ['1.27', 'to be kept on a shelf', plan('store-it-warm')]
+  ]),
+  ...sharing(mold, caution, [
+    ['4.21', 'to be sold, and moldy', { ...plan('sell-it'), ...surface('dry-fuzzy') }]
+  ])
+]
+
 /** Every wait of the kombucha jar, and what ends it. */
-export const WAITS: readonly Row[] = [...SECOND_HAND, ...ENDS, ...SLOW]
+export const WAITS: readonly Row[] = [...SECOND_HAND, ...ENDS, ...SLOW, ...PLANNED]

@@ -15,12 +15,16 @@ export function factOf({ observation, answer }: Phrase, value: SignValue): Fact 
   return value === 'yes' ? { observation: id, answer } : null
 }
 
-/** Of a screen of signs one sign is doubted, or all that are asked when only the screen is named. */
-function unsureFact(observation: Phrase['observation'], sign: string | null): Fact {
+/**
+ * Of a screen of signs one sign is doubted, or all that are asked when only the screen is named; null
+ * where none is asked.
+ */
+function unsureFact(observation: Phrase['observation'], sign: string | null): Fact | null {
   const { id } = observation
   if (observation.kind === 'signs' && sign !== null) {
     return { observation: id, answer: { [sign]: 'unsure' } }
   }
+  if (observation.kind === 'signs' && observation.signs.every(each => each.volunteered)) return null
   return { observation: id, answer: unsureOf({}, observation)[id] ?? 'unsure' }
 }
 
