@@ -42,6 +42,8 @@ export function generatedTree(size: Size): Tree {
     questions: Object.fromEntries(made.map(question => [question.id, question])),
     after: [],
     rules: [],
+    askedAgain: [],
+    openCases: {},
     advice: {
       verdicts: {},
       notes: {},

@@ -82,12 +82,18 @@ export const check: Command = {
         ...report,
         ...trees.flatMap(checkedLines),
         ...scores.flatMap(scoreLines),
-        lastLine(findings.length, ok)
+        lastLine(findings.length, ok, openCases(trees))
       )
     }
     return ok ? 0 : 1
   }
 }
+
+/** In how many cases a law does not hold yet and a tree says so. */
+const openCases = (trees: readonly CheckedTree[]): number =>
+  trees
+    .flatMap(({ properties }) => properties)
+    .reduce((sum, { counts }) => sum + (counts.open ?? 0), 0)
 
 /** A tree's score, and below it every slip that nothing finds. */
 function scoreLines({ tree, faults, found, survivors }: Score): string[] {
@@ -100,7 +106,11 @@ function scoreLines({ tree, faults, found, survivors }: Score): string[] {
 
 const plain = ({ tree, proved, properties }: CheckedTree) => ({ tree, proved, properties })
 
-function lastLine(findings: number, ok: boolean): string {
+function lastLine(findings: number, ok: boolean, open: number): string {
+  if (ok && open > 0) {
+    const cases = open === 1 ? 'one case' : `${open} cases`
+    return `No findings. Everything is proved but ${cases} that \`open-cases:\` lists.`
+  }
   if (ok) return 'No findings. Everything is proved.'
   if (findings === 0) return 'No findings, but not everything is proved.'
   return findings === 1 ? '1 finding.' : `${findings} findings.`

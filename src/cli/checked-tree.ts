@@ -31,6 +31,10 @@ export function checkedLines({ tree, properties }: CheckedTree): string[] {
 
 function countsText({ standing, counts, because }: CheckedProperty): string {
   if (standing === 'not-decided') return `not decided (${because ?? 'no reason is known'})`
-  const { proved, refuted } = counts
-  return refuted > 0 ? `${proved} proved, ${refuted} refuted` : `${proved} proved`
+  const { proved, refuted, open = 0 } = counts
+  return [
+    `${proved} proved`,
+    ...(refuted > 0 ? [`${refuted} refuted`] : []),
+    ...(open > 0 ? [`${open} open`] : [])
+  ].join(', ')
 }

@@ -126,7 +126,9 @@ const firstOf = (
   },
   after: [],
   rules: [],
-  advice: { ...tree.advice, verdicts: {}, notes: {}, followUps: [] }
+  askedAgain: [],
+  openCases: {},
+  advice: { ...tree.advice, verdicts: {}, notes: {}, does: {}, followUps: [] }
 })
 
 /** The texts of a namespace that tell people what to do or what to beware of, groups kept. */

@@ -7,6 +7,8 @@ import type { DraftRule } from './link-rule.ts'
 import { type Linking, unknownName } from './linking.ts'
 import type { AuthoredCondition } from './schemas/rules.ts'
 
+/** What a condition belongs to, by name: a rule, or what is told when asked again. */
+type Asking = Pick<DraftRule, 'place'> & { readonly body: Pick<DraftRule['body'], 'id'> }
 type Group = Extract<AuthoredCondition, Readonly<Record<string, unknown>>>
 
 const RANGE_KEYS = ['at-least', 'over', 'under', 'at-most', 'straddles']
@@ -19,7 +21,7 @@ const WANTS = {
 /** What a rule asks of one observation, as literals of its conjunction. */
 export function linkCondition(
   linking: Linking,
-  rule: DraftRule,
+  rule: Asking,
   id: string,
   authored: AuthoredCondition,
   keys: Keys
@@ -62,7 +64,7 @@ export function linkCondition(
 
 function checkNames(
   { report }: Linking,
-  { place }: DraftRule,
+  { place }: Asking,
   code: 'unknown-answer' | 'unknown-sign',
   names: readonly string[],
   known: readonly string[],
@@ -76,7 +78,7 @@ function checkNames(
 
 function notForKind(
   { report }: Linking,
-  { body, place }: DraftRule,
+  { body, place }: Asking,
   observation: Observation | undefined,
   keys: Keys
 ): readonly Condition[] {

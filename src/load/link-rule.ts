@@ -24,21 +24,8 @@ export function linkRule(
   const because = listed(body.because)
   linkSources(linking, because, index => place(['because', index], 'value'))
   const claim = linkClaim(linking, { body, place })
-  const conjunction = (authored: AuthoredConjunction, keys: Keys): readonly Condition[] =>
-    Object.entries(authored).flatMap(([observation, condition]) => {
-      const at = [...keys, observation]
-      if (observation === 'rest') return []
-      if (!linking.observations.has(observation)) {
-        const known = linking.observations.keys()
-        unknownName(report, 'unknown-observation', place(at), observation, known)
-        return []
-      }
-      if (!asked.has(observation)) {
-        report.add('rule-asks-unasked', place(at), { rule: body.id, observation })
-        return []
-      }
-      return linkCondition(linking, { body, place }, observation, condition, at)
-    })
+  const conjunction = (authored: AuthoredConjunction, keys: Keys) =>
+    linkConjunction(linking, { body, place }, authored, keys, asked)
   const { rest } = body.when
   if (rest !== undefined && rest !== 'usual') {
     const facts = { key: 'rest', value: String(rest), among: ['usual'], near: [] }
@@ -59,6 +46,30 @@ export function linkRule(
   const why = neverApplies(rule, linking.observations)
   if (why !== null) report.add('rule-never-applies', place(['id'], 'value'), { rule: body.id, why })
   return why === null ? rule : null
+}
+
+/** The conditions of one conjunction, with their names checked. */
+export function linkConjunction(
+  linking: Linking,
+  { body, place }: Pick<DraftRule, 'place'> & { readonly body: Pick<AuthoredRule, 'id'> },
+  authored: AuthoredConjunction,
+  keys: Keys,
+  asked: ReadonlySet<string>
+): readonly Condition[] {
+  const { report, observations } = linking
+  return Object.entries(authored).flatMap(([observation, condition]) => {
+    const at = [...keys, observation]
+    if (observation === 'rest') return []
+    if (!observations.has(observation)) {
+      unknownName(report, 'unknown-observation', place(at), observation, observations.keys())
+      return []
+    }
+    if (!asked.has(observation)) {
+      report.add('rule-asks-unasked', place(at), { rule: body.id, observation })
+      return []
+    }
+    return linkCondition(linking, { body, place }, observation, condition, at)
+  })
 }
 
 function linkClaim({ report, verdicts, notes }: Linking, { body, place }: DraftRule): Claim | null {

@@ -17,7 +17,11 @@ export function placesOf(
   verdicts: Authored,
   deeds: Authored
 ): Places {
-  const { review, advice } = authored.value as Pick<AuthoredTree, 'review' | 'advice'>
+  const {
+    review,
+    advice,
+    'open-cases': openCases
+  } = authored.value as Pick<AuthoredTree, 'review' | 'advice' | 'open-cases'>
   return {
     ...Object.fromEntries(
       Object.keys(review).map(key => [`review/${key}`, authored.place(['review', key], 'value')])
@@ -38,6 +42,12 @@ export function placesOf(
     ),
     ...Object.fromEntries(
       Object.keys(tree.observations).map(id => [`observations/${id}`, observations.place([id])])
+    ),
+    ...Object.fromEntries(
+      Object.keys(openCases ?? {}).map(law => [
+        `open-cases/${law}`,
+        authored.place(['open-cases', law])
+      ])
     ),
     ...ofDeeds(deeds),
     ...Object.fromEntries(

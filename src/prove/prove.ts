@@ -2,13 +2,17 @@ import type { Places } from '../findings/place.ts'
 import { TooManyVertices } from '../tree/diagram.ts'
 import type { Tree } from '../tree/tree.ts'
 import { diagramsOf, type TreeDiagrams } from '../tree/tree-diagrams.ts'
+import { found } from './found.ts'
 import { aSecondAnswerNeverReassures } from './properties/a-second-answer-never-reassures.ts'
+import { aWaitNamesItsTime } from './properties/a-wait-names-its-time.ts'
 import { adviceIsDueForReview } from './properties/advice-is-due-for-review.ts'
 import { anUnsureDangerSignIsNotGentle } from './properties/an-unsure-danger-sign-is-not-gentle.ts'
 import { answersAreListedByCaution } from './properties/answers-are-listed-by-caution.ts'
 import { answersReachAnOutcome } from './properties/answers-reach-an-outcome.ts'
 import { dangerRulesSayWhatTheyRestOn } from './properties/danger-rules-say-what-they-rest-on.ts'
 import { dangerSignsAreCovered } from './properties/danger-signs-are-covered.ts'
+import { everyMissingCheckIsNamed } from './properties/every-missing-check-is-named.ts'
+import { everyWaitEnds } from './properties/every-wait-ends.ts'
 import { keptFoodStaysAsItIs } from './properties/kept-food-stays-as-it-is.ts'
 import { noCircle } from './properties/no-circle.ts'
 import { noDeadEnd } from './properties/no-dead-end.ts'
@@ -52,7 +56,10 @@ export const PROPERTIES: readonly Property[] = [
   keptFoodStaysAsItIs,
   nobodyGoesNearWhatMayBurst,
   whatIsShutIsChilledFirst,
-  theMostUrgentIsSaidFirst
+  theMostUrgentIsSaidFirst,
+  aWaitNamesItsTime,
+  everyMissingCheckIsNamed,
+  everyWaitEnds
 ]
 
 /**
@@ -78,12 +85,38 @@ export function proveWith(
       return undecided(property.id, property.kind, 'a walk does not come to an end')
     }
     try {
-      return property.prove(made, places, ledger)
+      return withOpenCases(made.tree, places, property.prove(made, places, ledger))
     } catch (error) {
       if (!(error instanceof TooManyVertices)) throw error
       return undecided(property.id, property.kind, error.message)
     }
   })
+}
+
+/** Leaves out what the tree lists as open; what it lists and is not is found. */
+function withOpenCases({ openCases }: Tree, places: Places, proved: Proved): Proved {
+  const listed = openCases[proved.property] ?? {}
+  const shown = new Set(proved.findings.map(({ facts }) => String(facts.case)))
+  const findings = [
+    ...proved.findings.filter(({ facts }) => !Object.hasOwn(listed, String(facts.case))),
+    ...Object.keys(listed)
+      .filter(each => !shown.has(each))
+      .map(each =>
+        found('open-case-closed', places[`open-cases/${proved.property}`], {
+          law: proved.property,
+          case: each
+        })
+      )
+  ]
+  const open =
+    proved.findings.length - findings.filter(({ code }) => code !== 'open-case-closed').length
+  if (open === 0 && findings.length === proved.findings.length) return proved
+  return {
+    ...proved,
+    standing: findings.length === 0 ? 'proved' : 'refuted',
+    counts: { ...proved.counts, refuted: findings.length, ...(open > 0 && { open }) },
+    findings
+  }
 }
 
 /** How many complete sets of answers the proofs are about. They count sets of answers, not callers. */

@@ -21,6 +21,8 @@ export interface Proved {
 export interface Counts {
   readonly proved: number
   readonly refuted: number
+  /** Known not to hold yet, and listed with the reason. */
+  readonly open?: number
 }
 
 /** How a property stands by its cases, each with what was found against it: nothing, where it is proved. */

@@ -38,13 +38,12 @@ function allOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
     if (question.kind !== 'measure') continue
     for (const { range } of question.ranges) cuts.push(...cutsOf(range))
   }
-  for (const rule of tree.rules) {
-    for (const condition of [...rule.when, ...rule.unless.flat()]) {
-      if (condition.kind !== 'measure' || condition.observation !== measure.id) continue
-      if (condition.is === 'unsure') continue
-      if ('within' in condition.is) cuts.push(...cutsOf(condition.is.within))
-      else cuts.push({ at: condition.is.straddles, side: 'above' })
-    }
+  const ofRules = tree.rules.flatMap(({ when, unless }) => [...when, ...unless.flat()])
+  for (const condition of [...ofRules, ...tree.askedAgain]) {
+    if (condition.kind !== 'measure' || condition.observation !== measure.id) continue
+    if (condition.is === 'unsure') continue
+    if ('within' in condition.is) cuts.push(...cutsOf(condition.is.within))
+    else cuts.push({ at: condition.is.straddles, side: 'above' })
   }
   return cuts
 }

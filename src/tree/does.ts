@@ -23,10 +23,14 @@ export interface Does {
   /** What is measured. */
   readonly measure?: string | undefined
   readonly look?: 'near' | 'afar' | undefined
-  /** Something is asked or looked up. */
-  readonly ask?: boolean | undefined
+  /** Something is asked or looked up; `who`: who had some or will have some. */
+  readonly ask?: boolean | 'who' | undefined
   readonly washes?: boolean | undefined
   readonly pours?: boolean | undefined
+  /** Its words name a time to wait for, or until. */
+  readonly dated?: boolean | undefined
+  /** Its words say by when a wait is over and what then, or what it has one do ends it. */
+  readonly ends?: boolean | undefined
   /** What must be there for it. */
   readonly presumes?: readonly string[] | undefined
 }

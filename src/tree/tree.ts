@@ -146,6 +146,10 @@ export interface Tree {
   readonly questions: Readonly<Record<string, Question>>
   readonly after: readonly AfterQuestion[]
   readonly rules: readonly Rule[]
+  /** What is told after a wait in which nothing changed. */
+  readonly askedAgain: readonly Condition[]
+  /** Where a law is known not to hold yet, and why: by the law, then by the answer that shows it. */
+  readonly openCases: Readonly<Record<string, Readonly<Record<string, string>>>>
   readonly advice: Advice
   /** SHA-256 over the meaning: all of the above but edition and review. */
   readonly fingerprint: string

@@ -65,6 +65,8 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
     questions: made,
     after: [],
     rules: more.rules ?? [],
+    askedAgain: [],
+    openCases: {},
     advice: {
       verdicts: {},
       notes: {},

@@ -107,6 +107,29 @@ export const PROOF_FINDINGS = {
       `The step ${quoted(f.first)} is more urgent than ${quoted(f.later)} and is said after it.`,
     remedy: () => 'Let the verdict or note of the more urgent track say it.'
   },
+  'wait-without-time': {
+    says: f => `A batch waits, and nothing says ${f.missing}: ${quoted(f.answer)} shows it.`,
+    remedy: () =>
+      'Give the note or the verdict a `recheck:`, or let one of its steps look, ask or measure.'
+  },
+  'check-not-named': {
+    says: f =>
+      `A batch waits for time and acid, and nothing names the ${f.missing} that is missing: ${quoted(f.answer)} shows it.`,
+    remedy: f =>
+      f.missing === 'acid'
+        ? 'Let a note that is said there add the step that measures.'
+        : 'Let a note that is said there name the day, with `recheck: { day: … }`, or in words and with `dated: true`.'
+  },
+  'wait-without-end': {
+    says: f =>
+      `With ${quoted(f.answer)}, asked again after a wait in which nothing changed, the batch waits as before.`,
+    remedy: () =>
+      'Ask whether it was looked at before and let the second look end; or say in the words by when the wait is over and what then, and write `ends: true`.'
+  },
+  'open-case-closed': {
+    says: f => `The law ${quoted(f.law)} holds for ${quoted(f.case)}, which is listed as open.`,
+    remedy: () => 'Remove it from `open-cases:`.'
+  },
   'review-day-unfit': {
     says: f =>
       `The tree is ${f.state}, ${f.reviewed ? `reviewed on ${f.reviewed}` : 'with no day of review'}, and its next review is due on ${f.due}.`,

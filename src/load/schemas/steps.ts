@@ -40,9 +40,17 @@ const does = z
       .describe('Steps said in its place where whom it calls is called now anyway.'),
     measure: id.optional().describe('What is measured.'),
     look: z.enum(['near', 'afar']).optional().describe('Somebody looks or smells, from where.'),
-    ask: z.boolean().optional().describe('true: something is asked or looked up.'),
+    ask: z
+      .union([z.boolean(), z.enum(['who'])])
+      .optional()
+      .describe('true: something is asked or looked up; who: who had some or will have some.'),
     washes: z.boolean().optional().describe('true: something is washed.'),
     pours: z.boolean().optional().describe('true: something is poured out or away.'),
+    dated: z.boolean().optional().describe('true: its words name a time to wait for, or until.'),
+    ends: z
+      .boolean()
+      .optional()
+      .describe('true: it says by when a wait is over and what then, or what it does ends it.'),
     presumes: z
       .array(id)
       .min(1)

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { because, day, id, recheck, text, trigger } from './common.ts'
 import { afterSchema, questionSchema } from './question.ts'
-import { ruleSchema } from './rules.ts'
+import { conjunction, ruleSchema } from './rules.ts'
 import { stepsSchema } from './verdicts.ts'
 
 const note = z
@@ -58,6 +58,13 @@ export const treeSchema = z.strictObject({
   'counts-days': id
     .optional()
     .describe('The observation that counts the days of this ferment, for `recheck: { day: … }`.'),
+  'asked-again': conjunction
+    .optional()
+    .describe('What is told after a wait in which nothing changed, written like `when` of a rule.'),
+  'open-cases': z
+    .record(id, z.record(text, text.describe('Why it is not mended yet.')))
+    .optional()
+    .describe('Where a law does not hold yet, by the law and by the answer that shows it.'),
   pieces: z
     .record(id, z.record(id, id).describe('Where each exit of the piece leads in this tree.'))
     .optional()

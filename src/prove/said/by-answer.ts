@@ -1,0 +1,79 @@
+import type { Answers } from '../../tree/answers.ts'
+import type { Value, Variable } from '../../tree/space.ts'
+import { everything, isUsual } from '../open.ts'
+import { type Choice, completed, shortestTo } from '../witness.ts'
+import type { Said } from './said.ts'
+
+/** An answer that is enough to break a law where the rest is as usual as can be. */
+export interface Breaking {
+  /** `jar-signs mold-removed unsure`, `jar-ph over 4.2`: how an author names it as open. */
+  readonly answer: string
+  readonly answers: Answers
+}
+
+const MOST = 40
+
+/**
+ * Where a diagram is 1, by the answers that decide it: each with the set of fewest unusual answers that
+ * shows it, until no set is left.
+ */
+export function byAnswer({ made, occasion: { facts } }: Said, where: number): readonly Breaking[] {
+  const found: Breaking[] = []
+  const open = everything(made)
+  for (let left = where; found.length < MOST; ) {
+    const choice = shortestTo(made, left, open, level => level === 1)
+    if (choice === undefined) break
+    const decisive = decidingIn(made, left, choice)
+    found.push({
+      answer: decisive === undefined ? 'usual' : nameOf(decisive.variable, decisive.value),
+      answers: completed(made, choice, open)
+    })
+    if (decisive === undefined) break
+    const { index, at } = decisive
+    const size = decisive.variable.values.length
+    const told = Array.from({ length: size }, (_, value) => (value === at ? 1 : 0))
+    left = facts.without(left, made.diagrams.select(index, told))
+  }
+  return found
+}
+
+interface Deciding {
+  readonly index: number
+  readonly at: number
+  readonly variable: Variable
+  readonly value: Value
+}
+
+/** The answer of a choice without which, all else equal, it would not be so; else its first unusual one. */
+function decidingIn(made: Said['made'], where: number, choice: Choice): Deciding | undefined {
+  const unusual = [...choice].flatMap(([index, at]): Deciding[] => {
+    const variable = made.variables[index] as Variable
+    const value = variable.values[at] as Value
+    return isUsual(made.tree, variable, value) ? [] : [{ index, at, variable, value }]
+  })
+  const decides = ({ index, variable }: Deciding) => {
+    const usual = variable.values.findIndex(value => isUsual(made.tree, variable, value))
+    return usual >= 0 && levelAt(made, where, new Map([...choice, [index, usual]])) === 0
+  }
+  return unusual.findLast(decides) ?? unusual.at(-1)
+}
+
+/** The level of a diagram for a choice; a value that the choice leaves open is the usual one. */
+function levelAt(
+  { diagrams, variables, tree }: Said['made'],
+  where: number,
+  choice: Choice
+): number {
+  let at = where
+  while (!diagrams.isConstant(at)) {
+    const index = diagrams.variableOf(at)
+    const variable = variables[index] as Variable
+    const usual = variable.values.findIndex(value => isUsual(tree, variable, value))
+    const value = choice.get(index) ?? Math.max(usual, 0)
+    at = diagrams.childrenOf(at)[value] as number
+  }
+  return at
+}
+
+const nameOf = ({ observation, sign }: Variable, { label }: Value): string =>
+  [observation, sign, label].filter(part => part !== undefined).join(' ')

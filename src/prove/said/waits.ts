@@ -1,0 +1,63 @@
+import { verdict, verdictsOf } from '../../tree/caution.ts'
+import type { Variable } from '../../tree/space.ts'
+import { literalOf } from '../open.ts'
+import type { Said, Sentence } from './said.ts'
+
+/**
+ * Where a batch waits for a check that somebody can make: it may not be used yet, nobody who had some or
+ * will have some is the reason, and the vessel is under no pressure, which has a wait of its own.
+ */
+export function waitsOf(said: Said): number {
+  const { occasion, made } = said
+  const { facts, left, emergency, ill } = occasion
+  const { tree, diagrams, variables } = made
+  const nobody = variables.map(({ observation, values }, index) =>
+    tree.observations[observation]?.about === 'person'
+      ? diagrams.select(
+          index,
+          values.map(({ answer }) => (answer === 'no' ? 1 : 0))
+        )
+      : 1
+  )
+  const pressure = facts.or(...verdictsOf(tree, 'container').map(id => occasion.verdict(id)))
+  const referred = facts.or(
+    ...verdictsOf(tree, 'batch')
+      .filter(id => isReferred(tree, id))
+      .map(id => occasion.verdict(id))
+  )
+  const who = facts.or(...said.sentences.map(one => (one.does.ask === 'who' ? one.said : 0)))
+  const apart = facts.or(left, emergency, ill, pressure, referred, who)
+  return facts.without(facts.and(occasion.use('not-yet'), ...nobody), apart)
+}
+
+/** A verdict that withholds the batch and names nobody's second look: somebody else decides. */
+function isReferred(tree: Said['made']['tree'], id: string): boolean {
+  const steps = tree.advice.verdicts[id]
+  return (
+    verdict(tree, id).ceiling === 'not-yet' && steps !== undefined && steps.recheck === undefined
+  )
+}
+
+/** Where some sentence of this batch that fits is said. */
+export function saidWhere({ sentences, occasion }: Said, fits: (one: Sentence) => boolean): number {
+  const ofThis = sentences.filter(({ kind }) => kind === 'step' || kind === 'note')
+  return occasion.facts.or(...ofThis.filter(fits).map(({ said }) => said))
+}
+
+/** Where it is so for some value of a coordinate, all else equal. */
+export function forSome({ made, occasion }: Said, where: number, index: number): number {
+  const { values } = made.variables[index] as Variable
+  return occasion.facts.or(...values.map((_, value) => made.diagrams.restrict(where, index, value)))
+}
+
+/** Where it is so as well once what is told after a wait is told, whatever of it is told. */
+export function whenAskedAgain({ made, occasion }: Said, where: number): number {
+  const { tree, diagrams } = made
+  return tree.askedAgain.reduce((so, condition) => {
+    const literal = literalOf(made, condition)
+    if (literal === undefined) return so
+    const { index, open } = literal
+    const told = open.flatMap((is, value) => (is ? [diagrams.restrict(so, index, value)] : []))
+    return occasion.facts.and(...told)
+  }, where)
+}
