@@ -39,9 +39,13 @@ describe('the shipped project is checked whole', () => {
   test('as text there is a line for each property', async () => {
     const { output } = await runCommand(['check'])
     for (const { id } of PROPERTIES) {
-      expect(output).toMatch(new RegExp(`^kombucha-jar: ${id}: [1-9]\\d* proved(?:, \\d+ open)?$`, 'm'))
+      expect(output).toMatch(
+        new RegExp(`^kombucha-jar: ${id}: [1-9]\\d* proved(?:, \\d+ open)?$`, 'm')
+      )
     }
-    expect(output).toMatch(/No findings\. Everything is proved(?: but \d+ cases that `open-cases:` lists)?\.\n$/)
+    expect(output).toMatch(
+      /No findings\. Everything is proved(?: but \d+ cases that `open-cases:` lists)?\.\n$/
+    )
   })
 })
 
