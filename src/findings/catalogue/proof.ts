@@ -110,7 +110,7 @@ export const PROOF_FINDINGS = {
   'wait-without-time': {
     says: f => `A batch waits, and nothing says ${f.missing}: ${quoted(f.answer)} shows it.`,
     remedy: () =>
-      'Give the note or the verdict a `recheck:`, or let one of its steps look, ask or measure.'
+      'Give the note or the verdict a `recheck:`, or let one of its steps look, ask or measure. A note that waits for who will have some is marked `ask: who` in `shared/steps.yaml`.'
   },
   'check-not-named': {
     says: f =>
