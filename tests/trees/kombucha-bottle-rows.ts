@@ -112,6 +112,13 @@ export const BOTTLE_ROWS: readonly Row[] = [
     ['S27', 'still untested at the second look', { 'bottling-ph': 'unsure', ...again }],
     ['S27', 'in between at the second look', { 'bottling-ph': meter(4.2), ...again }]
   ]),
+  ...sharing({ use: 'not-yet' }, caution, [
+    ['S28', 'it is for sale', sign('plans')('sell-it')],
+    ['S28', 'it is a gift', sign('plans')('give-it-away')]
+  ]),
+  ...sharing({ batch: 'normal-growth', use: 'as-directed' }, caution, [
+    ['S28', 'it is to stand on a shelf', sign('plans')('store-it-warm')]
+  ]),
   ...closedBottleRows()
 ]
 
