@@ -62,10 +62,12 @@ export const DOUGH_STATEMENTS: readonly Statement[] = [
     ]
   ]),
   ...dough('ncsu-starter', 'land-grant extension', [
+    // Other experts see little risk once it soured. So it is chilled at once, and its history decides:
+    // to wait a day in the cold would show nothing.
     [
       'a starter made with milk is not left out of the cold',
       base('milk-left-out'),
-      { atLeast: 'wait-and-recheck', says: ['chill-milk-dough'] }
+      { says: ['chill-milk-dough', 'milk-soured-in-time'], leavesOut: ['feed-and-cover-loosely'] }
     ],
     ['a starter made with milk is kept in the cold', base('milk-kept-cold'), fine],
     ['slimy starter is thrown out', signs('dough-smell', 'slimy'), discard]

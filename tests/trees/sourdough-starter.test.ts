@@ -1,7 +1,8 @@
 import { describe, test } from 'vitest'
 import type { Tree } from '../../src/tree/tree.ts'
 import { loadShipped } from '../helpers/shipped.ts'
-import { STARTER_LIMITS, STARTER_ROWS } from './sourdough-starter-rows.ts'
+import { STARTER_LIMITS } from './sourdough-starter-limits.ts'
+import { STARTER_ROWS } from './sourdough-starter-rows.ts'
 import { expectRow, titled } from './walked-rows.ts'
 
 const { trees } = await loadShipped()
