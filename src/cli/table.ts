@@ -9,6 +9,7 @@ import { FORMATS, type Format, tableFiles } from './table-files.ts'
 import { TABLE_MANUAL } from './table-manual.ts'
 import { say } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
+import { wordsOfTree } from './words-of-tree.ts'
 import { writeTables } from './write-tables.ts'
 
 /** `jarside table`: a tree as complete decision tables, for reviewers and for other programs. */
@@ -35,7 +36,8 @@ export const table: Command = {
     if (values.lang !== undefined && format === 'dmn') {
       throw new BadUse('A DMN document holds ids, not words: leave `--lang` out.')
     }
-    const words = createWords(loaded.words, languageNamed(loaded.words, values.lang))
+    const { texts } = wordsOfTree(tree, loaded)
+    const words = createWords(texts, languageNamed(texts, values.lang))
     const files = tableFiles({
       format,
       tree,

@@ -1,4 +1,5 @@
 import type { Loaded, Sources } from '../load/load.ts'
+import { observationsOf } from '../load/texts-of-tree.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Resources } from '../words/words.ts'
 
@@ -8,7 +9,13 @@ export function wordsOfTree(
   loaded: Loaded
 ): { readonly texts: Resources; readonly sources: Sources } {
   const edition = loaded.editions.find(one => one.tree === tree)
-  if (edition === undefined) return { texts: loaded.words, sources: loaded.sources }
+  if (edition === undefined) {
+    const own = Object.entries(loaded.words).map(([tag, now]) => [
+      tag,
+      { ...now, observations: observationsOf(tree.id, now) }
+    ])
+    return { texts: Object.fromEntries(own), sources: loaded.sources }
+  }
   const texts = Object.entries(loaded.words).map(([tag, now]) => [
     tag,
     // The screens speak as they do now; the tree as it did then.

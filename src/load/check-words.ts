@@ -14,7 +14,9 @@ export function checkWords(
   paths: ReadonlySet<string>,
   report: Report
 ): void {
-  for (const [stem, wanted] of wantedTexts(project, linked)) {
+  const all = wantedTexts(project, linked)
+  const asked = ownObservations(all, linked)
+  for (const [stem, wanted] of all) {
     const file = `locales/${SOURCE_TAG}/${stem}.json`
     if (!paths.has(file) && wanted.size > 0) {
       report.add('missing-file', null, { file, holds: `the English words of \`${stem}\`` })
@@ -23,7 +25,7 @@ export function checkWords(
     if (!words) continue
     const keys = [...textsIn(words.value).keys()]
     checkMissing(wanted, keys, file, report)
-    const optional = optionalTexts(stem, wanted, keys, project)
+    const optional = optionalTexts(stem, wanted, keys, project, asked.get(stem) ?? [])
     for (const { key, name, beside } of unmatched(keys, [...wanted.keys(), ...optional])) {
       const place = words.doc.place(key.split('.'))
       report.add('orphaned-text', place, { text: key, near: report.near(name, beside) })
@@ -44,7 +46,8 @@ function optionalTexts(
   stem: string,
   wanted: Wanted,
   keys: readonly string[],
-  { verdicts, trees }: Project
+  { verdicts, trees }: Project,
+  ofTree: readonly string[]
 ): readonly string[] {
   // A drawing may be described before any question shows it.
   if (stem === 'pictures') return keys
@@ -58,10 +61,28 @@ function optionalTexts(
   if (!trees.has(stem) || !verdicts) return []
   const { person, container, batch } = verdicts.value
   const known = new Set(Object.keys({ ...person, ...container, ...batch }))
-  return keys.filter(key => {
+  const own = keys.filter(key => {
     const [first, second = ''] = key.split('.')
     // What a sheet says where no jar was looked at.
     const general = first === 'use' && second.endsWith('-in-general')
     return general || first === 'rules-of-thumb' || (first === 'verdicts' && known.has(second))
   })
+  return [...own, ...ofTree]
+}
+
+/** By tree, what it may say of its own observations in place of the common words. */
+function ownObservations(
+  wanted: ReadonlyMap<string, Wanted>,
+  linked: readonly Linked[]
+): ReadonlyMap<string, readonly string[]> {
+  const common = [...(wanted.get('observations')?.keys() ?? [])]
+  return new Map(
+    linked.map(({ tree }) => [
+      tree.id,
+      common
+        .filter(key => Object.hasOwn(tree.observations, key.split('.')[0] ?? ''))
+        .flatMap(key => [key, key.replace(/\.label$/, '.hint')])
+        .map(key => `observations.${key}`)
+    ])
+  )
 }

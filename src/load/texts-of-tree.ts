@@ -6,7 +6,7 @@ type Texts = Readonly<Record<string, unknown>>
 export function textsOf(tree: Tree, words: Texts): Texts {
   const named = namedIn(tree)
   return {
-    observations: pick(words.observations, new Set(Object.keys(tree.observations))),
+    observations: pick(observationsOf(tree.id, words), new Set(Object.keys(tree.observations))),
     verdicts: pick(words.verdicts, new Set(tree.verdicts.map(({ id }) => id))),
     steps: pick(words.steps, named),
     notes: pick(words.notes, named),
@@ -14,6 +14,25 @@ export function textsOf(tree: Tree, words: Texts): Texts {
     [tree.id]: words[tree.id]
   }
 }
+
+/** Of one language the words of all observations, those of one tree in place of the common ones. */
+export function observationsOf(tree: string, words: Texts): Texts {
+  const own = words[tree] as { readonly observations?: Texts } | undefined
+  return own?.observations
+    ? over(words.observations as Texts, own.observations)
+    : (words.observations as Texts)
+}
+
+/** One group of texts over another; what the upper one leaves out is the lower one's. */
+function over(lower: Texts, upper: Texts): Texts {
+  const groups = Object.entries(upper).map(([key, text]) => {
+    const under = lower[key]
+    return [key, isGroup(text) && isGroup(under) ? over(under, text) : text]
+  })
+  return { ...lower, ...Object.fromEntries(groups) }
+}
+
+const isGroup = (texts: unknown): texts is Texts => typeof texts === 'object' && texts !== null
 
 /** Every name that a tree uses: its observations, notes, steps, sources. The rules say nothing to anybody. */
 export function namedIn(tree: Tree): ReadonlySet<string> {

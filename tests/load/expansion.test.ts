@@ -29,6 +29,22 @@ describe('what authors leave out is made plain', () => {
     ])
   })
 
+  test('the rules of a piece are those of the tree, under its name', async () => {
+    const files = projectWhere(
+      'shared/pieces/start.yaml',
+      'notes:',
+      `rules:
+  - { id: insects-are-discarded, when: { vessel: insects }, then: { use-is: never }, basis: published, because: guide }
+notes:`
+    )
+    expect((await tree(files)).rules.map(({ id }) => id)).toEqual([
+      'start-insects-are-discarded',
+      'fuzz-is-discarded',
+      'insects-are-discarded',
+      'an-ordinary-jar-is-normal'
+    ])
+  })
+
   test('a sign without a word on doubt takes the screen’s', async () => {
     const { questions } = await tree()
     expect(questions['start-vessel']).toMatchObject({

@@ -92,6 +92,10 @@ export const treeWordsSchema = z.strictObject({
     .optional()
     .describe('Words of this ferment, in place of those in verdicts.json.'),
   cautions: z.record(id, text).optional().describe('Cautions that are said with every outcome.'),
+  observations: z
+    .record(id, observation)
+    .optional()
+    .describe('Words of an observation in this tree, in place of those in observations.json.'),
   'rules-of-thumb': z.record(id, text).optional().describe('Amounts and times worth knowing.')
 })
 
