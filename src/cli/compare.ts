@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs'
 import { comparisonHtml } from '../paper/comparison.tsx'
 import { type Comparison, compare } from '../prove/compare/compare.ts'
 import { reworded, type SpokenTree } from '../prove/compare/wording.ts'
@@ -10,6 +9,7 @@ import { openEdition } from './open-edition.ts'
 import { createPaint } from './paint.ts'
 import { paperStyle } from './paper-style.ts'
 import { say } from './terminal.ts'
+import { writeWhole } from './write-file.ts'
 
 const MANUAL = `NAME
   jarside compare - show what changed between two editions of a tree
@@ -65,7 +65,7 @@ export const compareCommand: Command = {
     const words = createWords(project.loaded.words, SOURCE_TAG)
     const making = { tree: after.tree, words, paint: createPaint(terminal.colors) }
     if (values.html !== undefined) {
-      writeFileSync(
+      writeWhole(
         values.html,
         comparisonHtml({ comparison, wording, accepted, ...making, style: paperStyle() })
       )

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import { editionPath } from '../load/edition.ts'
+import { editionPath, readEdition } from '../load/edition.ts'
 import type { Loaded } from '../load/load.ts'
 import { editionFile, publishedEdition } from '../load/publish.ts'
 import { prove } from '../prove/prove.ts'
@@ -11,6 +11,7 @@ import { type Command, readArguments } from './command.ts'
 import { PROJECT } from './read-project.ts'
 import { say } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
+import { makeFolder, oneAtATime, writeWhole } from './write-file.ts'
 
 const MANUAL = `NAME
   jarside publish - freeze an edition of a tree, with its words
@@ -60,27 +61,26 @@ export const publish: Command = {
     const path = editionPath(tree.id, tree.edition)
     const on = terminal.today.toISOString().slice(0, 10)
     const edition = await publishedEdition(tree, loaded, drawingsOf(tree, loaded, folder), on)
-    const before = loaded.editions.find(
-      one => one.tree.id === tree.id && one.tree.edition === tree.edition
-    )
-    if (before !== undefined) return again(before.spoken === edition.spoken)
-    mkdirSync(dirname(join(folder, path)), { recursive: true })
-    writeFileSync(join(folder, path), editionFile(edition))
-    say(
-      terminal.output,
-      `${path}: edition ${tree.edition}, ${tree.review.state}, meaning ${tree.fingerprint.slice(0, 12)}`
-    )
-    return 0
-
-    function again(same: boolean): number {
-      if (same) {
+    return oneAtATime(folder, () => {
+      const file = join(folder, path)
+      const before = existsSync(file) ? readEdition(readFileSync(file, 'utf8')) : null
+      if (before !== null && before.spoken !== edition.spoken) {
+        throw new BadUse(
+          `Edition ${tree.edition} is published with other words. Write \`edition: ${tree.edition + 1}\` in trees/${tree.id}.yaml.`
+        )
+      }
+      if (before !== null) {
         say(terminal.output, `${path} is published already, just so.`)
         return 0
       }
-      throw new BadUse(
-        `Edition ${tree?.edition} is published with other words. Write \`edition: ${(tree?.edition ?? 0) + 1}\` in trees/${tree?.id}.yaml.`
+      makeFolder(dirname(file))
+      writeWhole(file, editionFile(edition))
+      say(
+        terminal.output,
+        `${path}: edition ${tree.edition}, ${tree.review.state}, meaning ${tree.fingerprint.slice(0, 12)}`
       )
-    }
+      return 0
+    })
   }
 }
 

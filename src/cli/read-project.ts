@@ -29,10 +29,14 @@ export function readAuthored(project: string): AuthoredFile[] {
   const single = ['public/office.json', 'trees/withdrawn.json'].filter(path =>
     existsSync(join(project, path))
   )
-  return [...paths, ...locales, ...single].map(path => ({
-    path,
-    text: readFileSync(join(project, path), 'utf8')
-  }))
+  return [...paths, ...locales, ...single].map(path => ({ path, text: textOf(project, path) }))
+}
+
+/** @throws BadUse where something else stands under the file's name. */
+function textOf(project: string, path: string): string {
+  const file = join(project, path)
+  if (!statSync(file).isFile()) throw new BadUse(`\`${file}\` is no file, and one is wanted there.`)
+  return readFileSync(file, 'utf8')
 }
 
 /** How a command comes by its project: from the folder named, or from this project's own. */

@@ -7,6 +7,7 @@ import { check } from './check.ts'
 import { cites } from './cites.ts'
 import type { Command } from './command.ts'
 import { compareCommand } from './compare.ts'
+import { faultText } from './fault-text.ts'
 import { figures } from './figures.ts'
 import { handout } from './handout.ts'
 import { list } from './list.ts'
@@ -84,12 +85,15 @@ export async function run(
       say(terminal.errors, `${error.message} See: jarside check`)
       return 1
     }
-    if (!(error instanceof BadUse)) throw error
-    // It repeats what was typed, which may hold what steers a terminal.
-    say(terminal.errors, clean(error.message))
+    if (!(error instanceof BadUse) && process.env.JARSIDE_TRACE) throw error
+    // It repeats what was typed, or a file's name, which may hold what steers a terminal.
+    say(terminal.errors, cleanLines(error instanceof BadUse ? error.message : faultText(error)))
     return 2
   }
 }
+
+/** A message may hold a whole finding, of several lines. */
+const cleanLines = (text: string) => text.split('\n').map(clean).join('\n')
 
 function unknownCommand(given: string): BadUse {
   const names = COMMANDS.map(({ name }) => name)

@@ -1,9 +1,10 @@
-import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { jsonSchemas } from '../load/json-schema.ts'
 import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { say } from './terminal.ts'
+import { makeFolder, writeWhole } from './write-file.ts'
 
 const FOLDER = 'shared/schemas'
 
@@ -50,9 +51,9 @@ export const schema: Command = {
     if (existsSync(folder) && !statSync(folder).isDirectory()) {
       throw new BadUse(`\`${folder}\` is a file. Name a folder.`)
     }
-    mkdirSync(folder, { recursive: true })
+    makeFolder(folder)
     for (const { name, describes, text } of jsonSchemas()) {
-      writeFileSync(join(folder, name), text)
+      writeWhole(join(folder, name), text)
       say(terminal.output, `${name.padEnd(32)}for ${describes}`)
     }
     return 0

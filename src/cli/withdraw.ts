@@ -1,9 +1,10 @@
-import { writeFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { PROJECT } from './read-project.ts'
 import { say } from './terminal.ts'
+import { oneAtATime, writeWhole } from './write-file.ts'
 
 const MANUAL = `NAME
   jarside withdraw - take a tree away from everybody until a new edition
@@ -46,9 +47,15 @@ export const withdraw: Command = {
     const because = values.because?.trim()
     if (!because) throw new BadUse('Say why, for those who mend it: `--because <why>`.')
     const on = terminal.today.toISOString().slice(0, 10)
-    const all = { ...loaded.withdrawn, [tree.id]: { edition: tree.edition, because, on } }
+    const folder = values.in ?? PROJECT
     const path = 'trees/withdrawn.json'
-    writeFileSync(join(values.in ?? PROJECT, path), `${JSON.stringify(all, null, 2)}\n`)
+    await oneAtATime(folder, () => {
+      const file = join(folder, path)
+      // Read anew: another tree may have been withdrawn meanwhile.
+      const before = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {}
+      const all = { ...before, [tree.id]: { edition: tree.edition, because, on } }
+      writeWhole(file, `${JSON.stringify(all, null, 2)}\n`)
+    })
     say(
       terminal.output,
       `${tree.id} is withdrawn up to edition ${tree.edition} (${path}). Build and put it up now.`,

@@ -1,10 +1,10 @@
-import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import { type HandoutOf, handoutHtml } from '../paper/handout.tsx'
 import { fitSheet, SHEET_TYPE } from '../ui/parts/fit-sheet.ts'
 import { BadUse } from './bad-use.ts'
 import { BROWSER_FLAGS, browserProgram } from './browser.ts'
+import { makeFolder, writeWhole } from './write-file.ts'
 
 /** One handout as it was written: its files' name, and whether it fits on one side. */
 export interface Written {
@@ -27,7 +27,7 @@ export async function* writeHandouts(
       'Printing needs Chromium or Chrome: install it, or name it in JARSIDE_BROWSER.'
     )
   }
-  mkdirSync(folder, { recursive: true })
+  makeFolder(folder)
   const browser = await chromium.launch({ executablePath, args: [...BROWSER_FLAGS] })
   try {
     const page = await browser.newPage()
@@ -40,9 +40,9 @@ export async function* writeHandouts(
         .locator('.sheet')
         // Sent into the page as its text: the function takes nothing along.
         .evaluate(fitSheet, SHEET_TYPE)
-      writeFileSync(join(folder, `${name}.html`), handoutHtml(handout, size))
+      writeWhole(join(folder, `${name}.html`), handoutHtml(handout, size))
       const pdf = await page.pdf({ tagged: true, outline: true, preferCSSPageSize: true })
-      writeFileSync(join(folder, `${name}.pdf`), pdf)
+      writeWhole(join(folder, `${name}.pdf`), pdf)
       yield { name, fitted }
     }
   } finally {

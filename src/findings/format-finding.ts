@@ -30,7 +30,8 @@ export function formatFinding(
 export const formatWitness = (witness: Witness): string =>
   witness.map(({ observation, answer }) => `${observation}=${answer}`).join(' → ')
 
-const spot = ({ file, line, column }: Place): string => `${file}:${line}:${column}`
+// A file is named by whoever made it.
+const spot = ({ file, line, column }: Place): string => `${clean(file)}:${line}:${column}`
 
 function excerpt(place: Place | null, textOf: (file: string) => string | undefined): string[] {
   const line = place && textOf(place.file)?.split('\n')[place.line - 1]?.replace(/\r$/, '')

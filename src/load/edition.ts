@@ -40,12 +40,31 @@ export const editionPath = (tree: string, edition: number): string =>
 
 /** Reads an edition's file; null when it is none. */
 export function readEdition(text: string): PublishedEdition | null {
+  if (nestsBeyond(text, DEEPEST)) return null
   try {
     const read = editionSchema.safeParse(JSON.parse(text))
     return read.success ? (read.data as unknown as PublishedEdition) : null
   } catch {
     return null
   }
+}
+
+/** How deep the parts of an edition may lie in each other; what jarside writes is less than half as deep. */
+const DEEPEST = 60
+
+/** Whether brackets are open within each other beyond a depth: found before anything is called that deep. */
+function nestsBeyond(text: string, deepest: number): boolean {
+  let depth = 0
+  let quoted = false
+  for (let at = 0; at < text.length; at++) {
+    const sign = text[at]
+    if (quoted && sign === '\\') at += 1
+    else if (sign === '"') quoted = !quoted
+    else if (!quoted && (sign === '[' || sign === '{')) depth += 1
+    else if (!quoted && (sign === ']' || sign === '}')) depth -= 1
+    if (depth > deepest) return true
+  }
+  return false
 }
 
 /** What of a frozen edition is no longer what was published. */
