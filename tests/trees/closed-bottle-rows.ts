@@ -8,7 +8,7 @@ const capped = (count: number): Answers => ({ 'bottle-days': days(count) })
 const warm: Answers = { 'bottle-place': 'over-78' }
 const elsewhere: Answers = { 'sibling-place': 'elsewhere' }
 const sweet = choice('bottle-sweetness')
-const juice = sweet('some-sugar')
+const juice = sweet('sweetened')
 const container = (...told: readonly Answers[]): Answers => Object.assign({}, ...told)
 
 const calm: Expected = { container: null }
@@ -117,7 +117,7 @@ const CAUTIONS: readonly Row[] = [
       'square glass, five days, nothing added',
       container(glass('square'), capped(5), sweet('nothing-added'))
     ],
-    ['5.4', 'more than one part in six of juice', sweet('much-sugar')],
+    ['5.4', 'more than one part in six of juice', seal('much-sugar')],
     ['5.10', 'over a month in the fridge', { 'bottle-place': 'fridge-over-a-month' }]
   ])
 ]
