@@ -36,6 +36,31 @@ interface Layer {
   readonly again: boolean
 }
 
+/** What is served and no list of bundled packages names: our own, the typefaces, what the worker is made of. */
+const LICENSES: Readonly<Record<string, string>> = {
+  'jarside.txt': 'LICENSE',
+  'OFL-atkinson-hyperlegible-next.txt': 'src/ui/style/fonts/OFL-atkinson-hyperlegible-next.txt',
+  'OFL-literata.txt': 'src/ui/style/fonts/OFL-literata.txt',
+  'workbox.txt': 'node_modules/workbox-core/LICENSE',
+  'vite-plugin-pwa.txt': 'node_modules/vite-plugin-pwa/LICENSE'
+}
+
+/** Where the bundler lists the packages in the pages' scripts, with their licenses. */
+export const PACKAGE_LICENSES = 'licenses/packages.md'
+
+/** Puts the licenses of everything that is served beside it. */
+export function licenses(): Plugin {
+  return {
+    name: 'jarside-licenses',
+    generateBundle() {
+      for (const [name, file] of Object.entries(LICENSES)) {
+        const source = readFileSync(join(root, file), 'utf8')
+        this.emitFile({ type: 'asset', fileName: `licenses/${name}`, source })
+      }
+    }
+  }
+}
+
 /** Gives every page its head, its policy, and the layer that stands under all that a script shows. */
 export function shell(): Plugin[] {
   return [
@@ -49,8 +74,11 @@ export function shell(): Plugin[] {
         order: 'pre',
         handler: html => {
           const dials = !html.includes('class="kiosk"')
-          const style = '<link rel="stylesheet" href="/src/ui/style/last-resort.css">'
-          return inShell(html, '</body>', lastResort({ dials, again: true }), style)
+          const more = [
+            `<link rel="license" href="./${PACKAGE_LICENSES}">`,
+            '<link rel="stylesheet" href="/src/ui/style/last-resort.css">'
+          ]
+          return inShell(html, '</body>', lastResort({ dials, again: true }), more)
         }
       }
     },
@@ -74,15 +102,17 @@ export function shell(): Plugin[] {
 
 /** The page that is made for frames: what stands between the tags of its element is the layer. */
 export const framedShell = (html: string): string =>
-  inShell(html, '</jarside-walk>', lastResort({ dials: true, again: false }))
+  inShell(html, '</jarside-walk>', lastResort({ dials: true, again: false }), [
+    '<link rel="license" href="./embed/licenses.md">'
+  ])
 
-function inShell(html: string, before: string, layer: string, more = ''): string {
+function inShell(html: string, before: string, layer: string, more: readonly string[]): string {
   const head = `
     <meta charset="utf-8">
     <meta http-equiv="Content-Security-Policy" content="${PAGE_POLICY}">
     <meta name="viewport" content="width=device-width, initial-scale=1">
     <meta name="color-scheme" content="light dark">
-    ${ICON}${more && `\n    ${more}`}`
+    ${[ICON, ...more].join('\n    ')}`
   return html
     .replace('<head>', () => `<head>${head}`)
     .replace(before, () => `${layer}\n  ${before}`)

@@ -1,6 +1,6 @@
 import { defineConfig, type Plugin } from 'vite'
 import { kioskEdition, kioskWorker } from './kiosk.config.ts'
-import { PAGE_POLICY, SERVED_POLICY, shell } from './shell.config.ts'
+import { licenses, PACKAGE_LICENSES, PAGE_POLICY, SERVED_POLICY, shell } from './shell.config.ts'
 import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
@@ -104,7 +104,13 @@ function framedPage(): Plugin {
 
 export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [...shell(), trees(), framedPage(), ...(mode === 'gallery' ? [] : kioskWorker())],
+  plugins: [
+    ...shell(),
+    licenses(),
+    trees(),
+    framedPage(),
+    ...(mode === 'gallery' ? [] : kioskWorker())
+  ],
   define: kioskEdition(),
   preview: {
     host: '127.0.0.1',
@@ -118,6 +124,7 @@ export default defineConfig(({ mode }) => ({
     target: 'es2022',
     outDir: mode === 'gallery' ? '.ci/out/gallery' : 'dist',
     emptyOutDir: true,
+    license: { fileName: PACKAGE_LICENSES },
     // Small files stay files: the content-security policy allows no data addresses.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },

@@ -114,6 +114,8 @@ export default defineConfig({
     cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
     outDir: 'dist',
     emptyOutDir: false,
+    // In the folder that is copied whole.
+    license: { fileName: 'embed/licenses.md' },
     assetsInlineLimit: 0,
     modulePreload: false,
     rollupOptions: {
