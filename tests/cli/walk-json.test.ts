@@ -119,12 +119,18 @@ describe('an emergency stands alone', () => {
 })
 
 describe('not sure is heard sign by sign', () => {
+  const jarIn = (trail: { observation: string; answer: unknown }[]) => {
+    const step = trail.find(({ observation }) => observation === 'jar-signs')
+    if (step === undefined) throw new Error('the jar was not asked about')
+    return step
+  }
+
   test('--unsure leaves a sign that was seen', async () => {
     const { trail } = await walkJson(
       ...['--none', 'people-signs', '--none', 'container-signs'],
       ...['--given', 'jar-signs=insects-inside', '--unsure', 'jar-signs']
     )
-    expect(trail[2].answer).toMatchObject({ 'insects-inside': 'yes', 'mold-removed': 'unsure' })
+    expect(jarIn(trail).answer).toMatchObject({ 'insects-inside': 'yes', 'mold-removed': 'unsure' })
   })
 
   test('one sign can be unsure while --none rules out the rest', async () => {
@@ -132,7 +138,7 @@ describe('not sure is heard sign by sign', () => {
       ...['--none', 'people-signs', '--none', 'container-signs'],
       ...['--given', 'jar-signs=tiny-eels:unsure', '--none', 'jar-signs']
     )
-    expect(trail[2].answer).toMatchObject({ 'tiny-eels': 'unsure', 'mold-removed': 'no' })
+    expect(jarIn(trail).answer).toMatchObject({ 'tiny-eels': 'unsure', 'mold-removed': 'no' })
   })
 
   test('an unsure reading withholds drinking', async () => {

@@ -291,8 +291,8 @@ describe('whoever drank from a doubtful jar is told what to watch for', () => {
   test('also while the jar itself only waits', () => {
     const unclear = advice({ ...people('someone-drank'), 'surface-texture': 'unsure' })
     expect(unclear.verdict).toBe('wait-and-recheck')
-    expect(unclear.doNow).toContain('watch-ten-days')
-    expect(advice(people('at-risk-drank')).doNow).toContain('watch-ten-days')
+    expect(unclear.doNow[0]).toBe('well-after-a-bad-batch')
+    expect(advice(people('at-risk-drank')).doNow).toContain('watch-ten-days-or-weeks')
   })
 
   test('where nobody is sure how they are, that is asked before anything else', () => {
