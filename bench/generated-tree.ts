@@ -44,6 +44,7 @@ export function generatedTree(size: Size): Tree {
     rules: [],
     askedAgain: [],
     openCases: {},
+    presumptions: {},
     advice: {
       verdicts: {},
       notes: {},

@@ -154,7 +154,12 @@ function bundleOf(tree: Tree, loaded: Loaded): TreeBundle {
 }
 
 /** The rules are proved here, once; the browser has no use for them. */
-const withoutRules = (tree: Tree): Tree => ({ ...tree, rules: [], askedAgain: [], openCases: {} })
+const withoutRules = (tree: Tree): Tree => ({
+  ...tree,
+  rules: [],
+  askedAgain: [],
+  openCases: {}
+})
 
 /** The drawings that stand ready; one that is missing leaves its answer with words alone. */
 function drawn(

@@ -128,6 +128,7 @@ const firstOf = (
   rules: [],
   askedAgain: [],
   openCases: {},
+  presumptions: {},
   advice: { ...tree.advice, verdicts: {}, notes: {}, does: {}, followUps: [] }
 })
 

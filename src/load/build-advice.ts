@@ -53,7 +53,10 @@ export function buildAdvice(
   }
   checkDrops(linking, said, notes)
   const ids = [...stepsSaid(said)]
-  const inPlace = ids.flatMap(step => deeds.steps[step]?.['once-called'] ?? [])
+  const inPlace = ids.flatMap(step => {
+    const { 'once-called': onceCalled = [], otherwise = [] } = deeds.steps[step] ?? {}
+    return [...onceCalled, ...otherwise]
+  })
   const does = [...ids, ...inPlace].map(step => [step, doesOf(deeds.steps[step])] as const)
   return { ...said, does: Object.fromEntries(does) }
 }
@@ -110,7 +113,10 @@ export function stepsSaid({
     ...Object.values(notes).flatMap(({ adds, clean }) => [...adds, ...clean]),
     ...whileIll.adds,
     ...whileIll.atADistance,
-    ...Object.values(does).flatMap(({ onceCalled }) => onceCalled ?? [])
+    ...Object.values(does).flatMap(({ onceCalled = [], otherwise = [] }) => [
+      ...onceCalled,
+      ...otherwise
+    ])
   ])
 }
 

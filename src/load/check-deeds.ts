@@ -27,6 +27,16 @@ export function checkDeeds(project: Project, linked: readonly Linked[], report: 
   unused('notes', 'note', notes)
   unused('follow-ups', 'follow-up', new Set(Object.keys(project.followUps?.value ?? {})))
   const presumptions = Object.keys(value.presumptions ?? {})
+  const observations = Object.keys(project.observations?.value ?? {})
+  for (const [name, { 'ruled-out-by': all }] of Object.entries(value.presumptions ?? {})) {
+    for (const [index, observation] of all.flatMap((each, at) =>
+      Object.keys(each).map(id => [at, id] as const)
+    )) {
+      if (observations.includes(observation)) continue
+      const place = doc.place(['presumptions', name, 'ruled-out-by', index, observation])
+      unknownName(report, 'unknown-observation', place, observation, observations)
+    }
+  }
   for (const part of PARTS) {
     for (const [name, { presumes }] of Object.entries(value[part] ?? {})) {
       presumes?.forEach((presumed, index) => {

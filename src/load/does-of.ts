@@ -5,6 +5,7 @@ import type { AuthoredDoes } from './schemas/steps.ts'
 export function doesOf({
   else: orElse,
   'once-called': onceCalled,
+  'by-day': byDay,
   vessel,
   ...rest
 }: AuthoredDoes = {}): Does {
@@ -12,6 +13,7 @@ export function doesOf({
     ...rest,
     ...(orElse !== undefined && { orElse }),
     ...(onceCalled !== undefined && { onceCalled }),
+    ...(byDay !== undefined && { byDay }),
     ...(vessel !== undefined && { vessel: [vessel].flat() })
   }
 }

@@ -2,13 +2,13 @@ import { inputsOf } from '../tree/derived.ts'
 import type { Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Question, Rule, Tree } from '../tree/tree.ts'
-import type { Keys } from './authored.ts'
 import { buildAdvice } from './build-advice.ts'
 import { inWalkOrder } from './circuit.ts'
 import { checkCountedDays } from './counted-days.ts'
 import { type Draft, expand } from './expand.ts'
+import { linkLaws } from './link-laws.ts'
 import { linkAfter, linkQuestion } from './link-question.ts'
-import { type DraftRule, linkConjunction, linkRule } from './link-rule.ts'
+import { type DraftRule, linkRule } from './link-rule.ts'
 import { type Linking, unknownName } from './linking.ts'
 import { withoutUsual } from './never-applies.ts'
 import type { Project, Shaped } from './project.ts'
@@ -70,15 +70,7 @@ function link(
   checkUnsureNotes(linking, shared.verdicts, asked)
   checkCountedDays(linking, authored, asked, draft.notes)
   const rules = linkRules(linking, draftedRules, asked)
-  const { 'asked-again': again = {} } = authored.value
-  const place = (keys: Keys, part?: 'key' | 'value') => authored.doc.place(keys, part)
-  const askedAgain = linkConjunction(
-    linking,
-    { body: { id: 'asked-again' }, place },
-    again,
-    ['asked-again'],
-    asked
-  )
+  const laws = linkLaws(linking, authored, shared.steps, advice, asked)
   checkUsual(linking, rules, asked, draft)
   // What is unreachable or unused is a guess while names are wrong.
   if (report.findings.length > 0) return null
@@ -105,8 +97,7 @@ function link(
       questions: Object.fromEntries(order.map(question => [question.id, question])),
       after,
       rules,
-      askedAgain,
-      openCases: authored.value['open-cases'] ?? {},
+      ...laws,
       advice
     },
     draft,

@@ -9,9 +9,15 @@ export function wantedSteps(
 ): ReadonlyMap<string, Place> {
   const said = [...linked.flatMap(each => stepsOf(each, project)), ...stepsOfAll(project)]
   const inPlace = said.flatMap(([step, place]) =>
-    (project.steps?.value.steps[step]?.['once-called'] ?? []).map(other => [other, place] as const)
+    inPlaceOf(project, step).map(other => [other, place] as const)
   )
   return new Map([...said, ...inPlace].reverse())
+}
+
+/** What may be said in place of a step. */
+function inPlaceOf({ steps }: Project, step: string): readonly string[] {
+  const { 'once-called': onceCalled = [], otherwise = [] } = steps?.value.steps[step] ?? {}
+  return [...onceCalled, ...otherwise]
 }
 
 const LISTS = ['do-now', 'as-directed', 'not-yet', 'never', 'clean', 'keep', 'start-again'] as const

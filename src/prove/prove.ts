@@ -20,6 +20,7 @@ import { noIdleQuestion } from './properties/no-idle-question.ts'
 import { noIdleSign } from './properties/no-idle-sign.ts'
 import { nobodyGoesNearWhatMayBurst } from './properties/nobody-goes-near-what-may-burst.ts'
 import { notKnowingNeverReassures } from './properties/not-knowing-never-reassures.ts'
+import { nothingRuledOutIsPresumed } from './properties/nothing-ruled-out-is-presumed.ts'
 import { oneThingIsDoneToOneThing } from './properties/one-thing-is-done-to-one-thing.ts'
 import { questionsAreReached } from './properties/questions-are-reached.ts'
 import { rangesLeaveNoGap } from './properties/ranges-leave-no-gap.ts'
@@ -59,7 +60,8 @@ export const PROPERTIES: readonly Property[] = [
   theMostUrgentIsSaidFirst,
   aWaitNamesItsTime,
   everyMissingCheckIsNamed,
-  everyWaitEnds
+  everyWaitEnds,
+  nothingRuledOutIsPresumed
 ]
 
 /**

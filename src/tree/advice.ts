@@ -6,6 +6,7 @@ import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
 import type { FollowUp } from './follow-ups.ts'
 import { TRACKS, type Track } from './observation.ts'
+import { isRuledOut } from './presumed.ts'
 import { soonestRecheck } from './recheck.ts'
 import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
 import { callUrgency, spoken, tracksByUrgency, verdictUrgency } from './urgency.ts'
@@ -72,11 +73,14 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const distant = manner === 'leave-it' && isIll(tree, outcome)
   const dropped = dropsOf([...notes, ...change])
   const occasioned = stepsOfOccasion(tree, partOf, manner, outcome)
+  const fits = (step: string) =>
+    !dropped.has(step) && (occasioned.has(step) || isFit(does[step], manner, outcome))
   const kept = (steps: readonly string[]) =>
     once(
-      steps.filter(
-        step => !dropped.has(step) && (occasioned.has(step) || isFit(does[step], manner, outcome))
-      )
+      steps
+        .filter(fits)
+        .flatMap(step => inPlace(tree, step, answers))
+        .filter(fits)
     )
   const adds = ({ notes: of }: Part) => of.flatMap(note => note.adds)
   // Nobody goes back to a jar that may burst: its batch has nothing to do.
@@ -143,6 +147,13 @@ function inOrder(
   const rest = tracks.filter(track => !sooner.includes(track))
   const said = (among: readonly Track[]) => among.flatMap(track => ofTrack[track])
   return [...said(sooner), ...stops, ...said(rest)]
+}
+
+/** A step, or what is said in its place where the answers rule out what it presumes. */
+function inPlace(tree: Tree, step: string, answers: Answers): readonly string[] {
+  const does = tree.advice.does[step]
+  if (does?.otherwise === undefined || !isRuledOut(tree, does, answers)) return [step]
+  return does.otherwise
 }
 
 /** Nobody hears "call if you are not sure" below "call now". */

@@ -39,7 +39,8 @@ function allOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
     for (const { range } of question.ranges) cuts.push(...cutsOf(range))
   }
   const ofRules = tree.rules.flatMap(({ when, unless }) => [...when, ...unless.flat()])
-  for (const condition of [...ofRules, ...tree.askedAgain]) {
+  const ofPresumptions = Object.values(tree.presumptions).flat(2)
+  for (const condition of [...ofRules, ...tree.askedAgain, ...ofPresumptions]) {
     if (condition.kind !== 'measure' || condition.observation !== measure.id) continue
     if (condition.is === 'unsure') continue
     if ('within' in condition.is) cuts.push(...cutsOf(condition.is.within))

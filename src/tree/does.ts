@@ -31,8 +31,12 @@ export interface Does {
   readonly dated?: boolean | undefined
   /** Its words say by when a wait is over and what then, or what it has one do ends it. */
   readonly ends?: boolean | undefined
+  /** It names this day of the ferment as one to come. */
+  readonly byDay?: number | undefined
   /** What must be there for it. */
   readonly presumes?: readonly string[] | undefined
+  /** What is said in its place where the answers rule that out. */
+  readonly otherwise?: readonly string[] | undefined
 }
 
 export const VESSEL_DEEDS = [

@@ -148,6 +148,8 @@ export interface Tree {
   readonly rules: readonly Rule[]
   /** What is told after a wait in which nothing changed. */
   readonly askedAgain: readonly Condition[]
+  /** By name what a step can presume: the answers that rule it out, each a conjunction. */
+  readonly presumptions: Readonly<Record<string, readonly (readonly Condition[])[]>>
   /** Where a law is known not to hold yet, and why: by the law, then by the answer that shows it. */
   readonly openCases: Readonly<Record<string, Readonly<Record<string, string>>>>
   readonly advice: Advice

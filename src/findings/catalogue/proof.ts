@@ -126,6 +126,14 @@ export const PROOF_FINDINGS = {
     remedy: () =>
       'Ask whether it was looked at before and let the second look end; or say in the words by when the wait is over and what then, and write `ends: true`.'
   },
+  'ruled-out-presumed': {
+    says: f =>
+      String(f.what).startsWith('day ')
+        ? `The ${f.sentence} names ${f.what} as one to come, and is said when it is past.`
+        : `The ${f.sentence} presumes ${quoted(f.what)}, and is said where the answers rule it out.`,
+    remedy: () =>
+      'Let a note name it under `drops:`, say it elsewhere, or write words that presume nothing.'
+  },
   'open-case-closed': {
     says: f => `The law ${quoted(f.law)} holds for ${quoted(f.case)}, which is listed as open.`,
     remedy: () => 'Remove it from `open-cases:`.'

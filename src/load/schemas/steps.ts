@@ -51,11 +51,21 @@ const does = z
       .boolean()
       .optional()
       .describe('true: it says by when a wait is over and what then, or what it does ends it.'),
+    'by-day': z
+      .number()
+      .int()
+      .min(0)
+      .optional()
+      .describe('It names this day of the ferment as one to come.'),
     presumes: z
       .array(id)
       .min(1)
       .optional()
-      .describe('What must be there for it, by the names under presumptions.')
+      .describe('What must be there for it, by the names under presumptions.'),
+    otherwise: z
+      .array(id)
+      .optional()
+      .describe('Steps said in its place where the answers rule out what it presumes.')
   })
   .meta({ id: 'does' })
 export type AuthoredDoes = z.infer<typeof does>

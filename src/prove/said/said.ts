@@ -8,6 +8,7 @@ import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { lensesOf } from '../lenses.ts'
 import { notesAfter, spaceWithAfter } from './after-space.ts'
 import { Occasion } from './occasion.ts'
+import { ruledOut } from './presumed.ts'
 
 /** A step, a note or a follow-up that some set of answers is told, and for which ones. */
 export interface Sentence {
@@ -116,10 +117,16 @@ export class Said {
     const spots: Spot[] = []
     const put = (steps: readonly string[], track: Track, list: List, where: number): number =>
       facts.or(
-        ...steps.map(step => {
-          const said = facts.without(facts.and(where, this.#stepFits(step)), dropped(step))
-          if (said !== 0) spots.push({ step, track, list, where: said })
-          return said
+        ...steps.flatMap(step => {
+          const fits = facts.without(facts.and(where, this.#stepFits(step)), dropped(step))
+          return this.#stated(step, fits).map(stated => {
+            const said = facts.without(
+              facts.and(stated.where, this.#stepFits(stated.step)),
+              dropped(stated.step)
+            )
+            if (said !== 0) spots.push({ step: stated.step, track, list, where: said })
+            return said
+          })
         })
       )
     const adds = (track: Track) => {
@@ -175,6 +182,16 @@ export class Said {
       }
     }
     return this.#calledOnce(spots)
+  }
+
+  /** A step, and what is said in its place where the answers rule out what it presumes. */
+  #stated(step: string, where: number): readonly Pick<Spot, 'step' | 'where'>[] {
+    const { facts } = this.occasion
+    const { presumes = [], otherwise } = this.made.tree.advice.does[step] ?? {}
+    if (otherwise === undefined) return [{ step, where }]
+    const out = facts.or(...presumes.map(name => ruledOut(this.occasion, name)))
+    const inPlace = otherwise.map(other => ({ step: other, where: facts.and(where, out) }))
+    return [{ step, where: facts.without(where, out) }, ...inPlace]
   }
 
   /** Where what a step does may be done, or the step was written for that very occasion. */
