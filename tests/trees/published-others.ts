@@ -194,8 +194,8 @@ export const VINEGAR_STATEMENTS: readonly Statement[] = [
   ...vinegar('psu-vinegar', 'land-grant extension', [
     [
       'homemade vinegar is of unknown strength and not for canning',
-      signs('vinegar-look', 'for-canning'),
-      { ...specialist, says: ['never-can-with-it', 'no-canning-with-this'] }
+      signs('plans', 'can-it'),
+      { ...fine, says: ['never-can-with-it', 'no-canning-with-this'] }
     ]
   ]),
   ...vinegar('fda-cpg-vinegar-eels', 'FDA', [

@@ -133,7 +133,12 @@ const VESSELS: readonly Row[] = [
   ...sharing(pressure, caution, [['3.14', 'shut for days', lid('closed-too-long', 'tight-lid')]]),
   ...sharing(hazard, caution, [
     ['3.14', 'cracked under a tight lid', lid('cracked-glass', 'tight-lid')],
-    ['3.14', 'hisses and cannot be moved', lid('burst-or-out-of-reach')]
+    ['3.14', 'hisses and cannot be moved', lid('burst-or-out-of-reach')],
+    [
+      '3.14',
+      'a bottle of it bulges',
+      { ...lid('lid-bulging-or-hissing'), 'brine-vessel': 'bottle' }
+    ]
   ]),
   // An open jar holds no gas: bits of glass, no burst.
   ...sharing({ ...discard, container: null }, caution, [

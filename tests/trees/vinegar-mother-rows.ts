@@ -18,7 +18,6 @@ import {
   pressure,
   quality,
   sign,
-  specialist,
   wait
 } from './told.ts'
 
@@ -27,6 +26,9 @@ const look = sign('vinegar-look')
 const smell = sign('vinegar-smell')
 const story = sign('vessel-story')
 const lid = sign('container-signs')
+const plan = sign('plans')
+/** Nobody tested it, and nobody counts the days. */
+const untested = { 'vinegar-ph': 'unsure', 'vinegar-days': 'unsure' } as const
 
 const ohio = 'Ohio State Extension HYG-5346-09'
 const cfia = 'Canadian Food Inspection Agency, Mother of vinegar'
@@ -72,12 +74,46 @@ const LOOKS: readonly Row[] = [
     ['5.0', 'scraps stick out of the liquid', look('scraps-above-liquid')],
     ['5.9', 'flies outside only', look('flies-outside')]
   ]),
+  // One wait of two days; flies that stayed outside are a note alone.
+  ...sharing(fine, caution, [
+    ['5.9', 'flies outside only, at the second look', { ...look('flies-outside'), ...again }]
+  ]),
   ...sharing(discard, `${practice}; ${memory}`, [
     ['5.9', 'larvae, or flies inside', story('insects-inside')],
     ['5.9', 'larvae beside eels', { ...story('insects-inside'), ...look('tiny-eels') }]
   ]),
-  ...sharing(specialist, 'Penn State Extension, Homemade vinegar acidity', [
-    ['5.0', 'meant for canning or pickling', look('for-canning')]
+  // The plan gets its answer beside the verdict, which stays the vinegar's own: it is fine on salad.
+  ...sharing(fine, 'Penn State Extension, Homemade vinegar acidity; own caution', [
+    ['5.0', 'meant for canning or pickling', plan('can-it')]
+  ]),
+  ...sharing({ batch: 'normal-growth', use: 'not-yet' }, caution, [
+    ['5.0', 'meant for selling', plan('sell-it')],
+    ['5.0', 'meant to be given away', plan('give-it-away')]
+  ]),
+  ...sharing(fine, `${cfia}; ${practice}`, [
+    [
+      '5.1',
+      'bought, with a jelly disc, past its date',
+      { ...look('bought'), ...mother('smooth-disc'), ...untested }
+    ],
+    [
+      '5.0',
+      'bought, shut for weeks in a cupboard',
+      { ...look('bought'), ...lid('tight-lid', 'closed-too-long'), ...untested }
+    ]
+  ]),
+  ...sharing(quality, caution, [
+    [
+      '5.7',
+      'bought, and smells of wine',
+      { ...look('bought'), ...smell('bread-or-wine'), ...untested }
+    ]
+  ]),
+  ...sharing(mold, molds, [
+    ['5.4', 'bought, with fuzz on it', { ...look('bought'), ...growth('dry-fuzzy') }]
+  ]),
+  ...sharing(discard, practice, [
+    ['5.8', 'bought, and smells rotten', { ...look('bought'), ...smell('rotten') }]
   ]),
   ...sharing(discard, ohio, [
     ['5.0', 'kept in metal other than stainless', story('reactive-metal')]
@@ -105,7 +141,11 @@ const SMELLS: readonly Row[] = [
   ...sharing({ use: 'not-yet' }, caution, [
     ['5.8', 'unsure whether it smells rotten', doubt('vinegar-smell')('rotten')],
     ['5.6', 'unsure whether it smells of nail polish', doubt('vinegar-smell')('solvent')],
-    ['5.0', 'unsure whether it is for canning', doubt('vinegar-look')('for-canning')],
+    [
+      '5.0',
+      'unsure whether it was bought, and untested',
+      { ...doubt('vinegar-look')('bought'), ...untested }
+    ],
     ['5.10', 'unsure whether it still bubbles', doubt('vinegar-look')('gas-bubbles')]
   ])
 ]
@@ -144,9 +184,17 @@ const VESSELS: readonly Row[] = [
   ...sharing(pressure, caution, [
     ['5.10', 'gas rises under a lid shut tight', { ...lid('tight-lid'), ...look('gas-bubbles') }]
   ]),
+  // With its weeks and its acid a smell that stays is a matter of taste.
+  ...sharing(quality, caution, [
+    ['5.6', 'still smells of nail polish, the acid there', { ...smell('solvent'), ...again }],
+    ['5.7', 'still smells of wine, the acid there', { ...smell('bread-or-wine'), ...again }]
+  ]),
   ...sharing(wait, `${practice}; ${memory}`, [
-    ['5.6', 'still smells of nail polish', { ...smell('solvent'), ...again }],
-    ['5.7', 'still smells of wine', { ...smell('bread-or-wine'), ...again }]
+    [
+      '5.7',
+      'still smells of wine on day 20',
+      { ...smell('bread-or-wine'), ...again, 'vinegar-days': days(20) }
+    ]
   ]),
   ...sharing({ use: 'not-yet' }, caution, [
     ['5.9', 'unsure whether flies are near', doubt('vinegar-look')('flies-outside')],
