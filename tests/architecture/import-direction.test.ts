@@ -44,6 +44,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
       'node:process',
       'node:readline',
       'node:stream',
+      'node:timers',
       'node:url',
       'node:util'
     ]

@@ -1,4 +1,4 @@
-import { GRACE } from './idle.ts'
+import { GRACE } from '../../machine/stay.ts'
 
 const RADIUS = 84
 const AROUND = 2 * Math.PI * RADIUS
@@ -23,3 +23,10 @@ export function Countdown({ left }: { left: number }) {
     </svg>
   )
 }
+
+/** The seconds left at which the countdown is spoken. */
+const SPOKEN = [10, 30, 60] as const
+
+/** The count that is spoken: it changes three times, not every second. */
+export const spokenSeconds = (left: number): number =>
+  SPOKEN.find(seconds => left <= seconds) ?? left

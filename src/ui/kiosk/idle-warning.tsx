@@ -1,8 +1,7 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
 import { footNumbers } from '../../words/say.ts'
 import { useSpeech } from '../parts/setting.tsx'
-import { Countdown } from './countdown.tsx'
-import { spokenSeconds } from './idle.ts'
+import { Countdown, spokenSeconds } from './countdown.tsx'
 
 /** How long after a finger was lifted its click may still come. */
 const LATE_CLICK = 400

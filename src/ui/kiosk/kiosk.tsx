@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks'
 import { SOURCE_TAG } from '../../words/words.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { useOffice } from '../opening/use-office.ts'
@@ -6,18 +6,16 @@ import { usePageLanguage } from '../opening/use-screens.ts'
 import { useOpenedAhead } from './open-ahead.ts'
 import { Start } from './start.tsx'
 import { useCopy } from './use-copy.ts'
-import { useUntouched } from './use-sitting.ts'
+import { useStay } from './use-stay.ts'
 import { Visit } from './visit.tsx'
 
 const MINUTE = 60_000
 
 /** The kiosk: a start screen that waits, and one visitor after the other, none of whom leaves a trace. */
 export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
-  const [language, setLanguage] = useState<string | null>(null)
-  const [visitors, setVisitors] = useState(0)
+  const { language, tree, chosen, told, left, untouched, visitors, send } = useStay()
   const [today, setToday] = useState(() => new Date())
   const served = language !== null
-  const untouched = useUntouched(served)
   const { kept } = useCopy(untouched)
   const ahead = useOpenedAhead(catalogue, openers)
   const lacking = ahead?.lacking ?? false
@@ -33,23 +31,15 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
   )
   const languages = catalogue.languages.filter(({ tag }) => Object.hasOwn(texts, tag))
   usePageLanguage(language ?? SOURCE_TAG)
-  useEffect(() => {
+  useLayoutEffect(() => {
     // Opening hours and review dates go by while the kiosk stands; a visit keeps its day.
+    setToday(new Date())
+    scrollTo(0, 0)
     if (served) return undefined
     const timer = setInterval(() => setToday(new Date()), MINUTE)
     return () => clearInterval(timer)
-  }, [served])
+  }, [served, visitors])
 
-  const begin = (tag: string) => {
-    setToday(new Date())
-    setLanguage(tag)
-  }
-  const wipe = () => {
-    setVisitors(n => n + 1)
-    setToday(new Date())
-    setLanguage(null)
-    scrollTo(0, 0)
-  }
   const shared = { languages, texts, office, today }
   return language === null ? (
     <Start
@@ -57,7 +47,7 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
       due={ahead?.due ?? null}
       kept={kept}
       quiet={visitors === 0}
-      onLanguage={begin}
+      onLanguage={tag => send({ type: 'speak', language: tag })}
     />
   ) : (
     <Visit
@@ -65,8 +55,11 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
       catalogue={catalogue}
       openers={openers}
       language={language}
-      onLanguage={setLanguage}
-      onGone={wipe}
+      tree={tree}
+      chosen={chosen}
+      told={told}
+      left={left}
+      send={send}
     />
   )
 }

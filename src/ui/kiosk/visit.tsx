@@ -1,4 +1,5 @@
-import { useMemo, useState } from 'preact/hooks'
+import { useMemo } from 'preact/hooks'
+import type { Stay } from '../../machine/stay.ts'
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { carriedOver } from '../../tree/tell.ts'
@@ -14,38 +15,48 @@ import { SettingProvider, SpeechProvider } from '../parts/setting.tsx'
 import { WalkScreen } from '../parts/walk-screen.tsx'
 import { IdleWarning } from './idle-warning.tsx'
 import { TakeHome } from './take-home.tsx'
-import { useSitting } from './use-sitting.ts'
 
 const NOTHING = {}
 
-/** One visitor's sitting, from the choice of a ferment on. All of it is here, and goes with it. */
+/** One visitor, from the choice of a ferment on. What is typed and opened is here alone, and goes with it. */
 export function Visit({
   catalogue,
   openers,
   languages,
   texts,
   language,
+  tree,
+  chosen,
+  told,
+  left,
   office,
   today,
-  onLanguage,
-  onGone
+  send
 }: {
   catalogue: Catalogue
   openers: Openers
   languages: readonly Language[]
   texts: TextsByTag
   language: string
+  /** The ferment chosen; null while the visitor chooses. */
+  tree: string | null
+  chosen: number
+  /** What was told of the ferment chosen before. */
+  told: Answers
+  /** The seconds left while nobody seems to be there. */
+  left: number | null
   office: OfficePack | null
   today: Date
-  onLanguage: (tag: string) => void
-  /** The visitor has gone, or says so. */
-  onGone: () => void
+  send: Stay['send']
 }) {
-  const [tree, setTree] = useState<string | null>(null)
-  const [kept, setKept] = useState<Answers>(NOTHING)
-  const { left, extend } = useSitting(onGone)
+  const leave = () => send({ type: 'leave' })
+  const chooseAgain = (before: Answers) => send({ type: 'choose-again', told: before })
   // Every language is there from the start: changing it must not interrupt a walk.
-  const opened = useTree(tree === null ? undefined : openers.trees[tree], Object.keys(texts))
+  const opened = useTree(
+    tree === null ? undefined : openers.trees[tree],
+    Object.keys(texts),
+    chosen
+  )
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const speech = useMemo(() => ({ ...speechIn(texts, language), dials: false }), [texts, language])
   const setting = useMemo(
@@ -63,9 +74,10 @@ export function Visit({
   )
   // One and the same until something else was told: a new set would begin the walk anew.
   const carried = useMemo(
-    () => (ready === null ? NOTHING : carriedOver(ready.bundle.tree, kept)),
-    [ready?.bundle, kept]
+    () => (ready === null ? NOTHING : carriedOver(ready.bundle.tree, told)),
+    [ready?.bundle, told]
   )
+  const onLanguage = (tag: string) => send({ type: 'speak', language: tag })
   const shared = { languages, onLanguage, quiet: false }
   return (
     <>
@@ -78,8 +90,8 @@ export function Visit({
           notice={opened === 'failed' ? 'ui:not-loaded' : null}
           office={office}
           today={today}
-          onChoose={setTree}
-          onLeave={tree === null ? onGone : () => setTree(null)}
+          onChoose={id => send({ type: 'choose', tree: id })}
+          onLeave={tree === null ? leave : () => chooseAgain(NOTHING)}
         />
       ) : (
         <SettingProvider value={setting}>
@@ -88,22 +100,12 @@ export function Visit({
             start={carried}
             startOverInEmergency
             notice={null}
-            onLeave={() => {
-              setKept(NOTHING)
-              setTree(null)
-            }}
-            onSwitch={
-              catalogue.trees.length > 1
-                ? told => {
-                    setKept(told)
-                    setTree(null)
-                  }
-                : undefined
-            }
-            onStartOver={onGone}
+            onLeave={() => chooseAgain(NOTHING)}
+            onSwitch={catalogue.trees.length > 1 ? chooseAgain : undefined}
+            onStartOver={leave}
             underOutcome={walk => (
               <>
-                <TakeHome walk={walk} onDone={onGone} />
+                <TakeHome walk={walk} onDone={leave} />
                 <After answers={walk.answers} onAnswer={walk.replace} onInputs={walk.workOut} />
               </>
             )}
@@ -112,7 +114,7 @@ export function Visit({
       )}
       {left !== null && (
         <SpeechProvider value={speech}>
-          <IdleWarning left={left} onExtend={extend} />
+          <IdleWarning left={left} onExtend={() => send({ type: 'keep' })} />
         </SpeechProvider>
       )}
     </>

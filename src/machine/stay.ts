@@ -1,0 +1,260 @@
+import { assign, createActor, setup } from 'xstate'
+import type { Answers } from '../tree/answers.ts'
+
+/** How long a visitor may sit still before being asked, and how long the question then stands. */
+export const QUIET = 60_000
+export const GRACE = 60_000
+/** A wall clock that runs ahead by more than this between two looks was set, or the device slept. */
+const LEAP = 10_000
+
+/** The two clocks of a device, in milliseconds: one stands still while it sleeps, the other can be set. */
+export interface Reading {
+  readonly steady: number
+  readonly wall: number
+}
+
+interface Context {
+  readonly read: () => Reading
+  /** When the sitting was last looked at, and how long nobody had done anything then. */
+  readonly since: Reading
+  readonly idle: number
+  /** The screen is dark, or shows something else. */
+  readonly hidden: boolean
+  readonly language: string | null
+  readonly tree: string | null
+  /** How often a ferment was chosen. */
+  readonly chosen: number
+  /** What was told of one ferment before another was chosen. */
+  readonly told: Answers
+  /** How many have been here since the kiosk was opened. */
+  readonly visitors: number
+}
+
+export type StayEvent =
+  /** Somebody did something; heard everywhere but over the warning. */
+  | { readonly type: 'touch' }
+  /** The warning is answered: the visitor is still there. */
+  | { readonly type: 'keep' }
+  | { readonly type: 'hide' }
+  | { readonly type: 'show' }
+  | { readonly type: 'speak'; readonly language: string }
+  | { readonly type: 'choose'; readonly tree: string }
+  /** Back to the choice of a ferment, with what was told of this one, or with nothing. */
+  | { readonly type: 'choose-again'; readonly told: Answers }
+  /** The visitor goes, or says so. */
+  | { readonly type: 'leave' }
+
+/** How long nobody has done anything. While the screen is hidden the clock counts that has run further. */
+function idleNow({ read, since, idle, hidden }: Context): number {
+  const { steady, wall } = read()
+  const passed = steady - since.steady
+  return idle + (hidden ? Math.max(passed, wall - since.wall) : passed)
+}
+
+function leapt({ read, since, hidden }: Context): boolean {
+  const { steady, wall } = read()
+  return !hidden && wall - since.wall - (steady - since.steady) > LEAP
+}
+
+/**
+ * A kiosk from the moment it is opened: it waits, serves one visitor, warns, wipes, and waits again.
+ * Nothing of a visitor is anywhere but in its context, and `wiped` empties that.
+ */
+export const stayMachine = setup({
+  types: {
+    context: {} as Context,
+    events: {} as StayEvent,
+    input: {} as { readonly read: () => Reading }
+  },
+  delays: { second: 1000, quiet: QUIET },
+  guards: {
+    isGone: ({ context }) => idleNow(context) >= QUIET + GRACE,
+    // A clock that was set forward wipes nobody: whoever is there is asked.
+    isInDoubt: ({ context }) => idleNow(context) >= QUIET || leapt(context)
+  },
+  actions: {
+    restart: assign(({ context }) => ({ idle: 0, since: context.read() })),
+    count: assign(({ context }) => ({ idle: idleNow(context), since: context.read() })),
+    doubt: assign(({ context }) => ({
+      idle: Math.max(QUIET, idleNow(context)),
+      since: context.read()
+    })),
+    hide: assign({ hidden: true }),
+    show: assign({ hidden: false }),
+    speak: assign(({ event }) => (event.type === 'speak' ? { language: event.language } : {})),
+    choose: assign(({ context, event }) =>
+      event.type === 'choose' ? { tree: event.tree, chosen: context.chosen + 1 } : {}
+    ),
+    chooseAgain: assign(({ event }) =>
+      event.type === 'choose-again' ? { tree: null, told: event.told } : {}
+    ),
+    wipe: assign(({ context }) => ({
+      idle: 0,
+      language: null,
+      tree: null,
+      chosen: 0,
+      told: {},
+      visitors: context.visitors + 1
+    }))
+  }
+}).createMachine({
+  id: 'stay',
+  context: ({ input: { read } }) => ({
+    read,
+    since: read(),
+    idle: 0,
+    hidden: false,
+    language: null,
+    tree: null,
+    chosen: 0,
+    told: {},
+    visitors: 0
+  }),
+  initial: 'waiting',
+  states: {
+    waiting: {
+      initial: 'touched',
+      on: {
+        touch: '.touched',
+        hide: { actions: 'hide' },
+        show: { actions: 'show' },
+        speak: { target: 'visit', actions: ['speak', 'restart'] }
+      },
+      states: { touched: { after: { quiet: 'untouched' } }, untouched: {} }
+    },
+    visit: {
+      type: 'parallel',
+      on: { speak: { actions: 'speak' }, leave: 'wiped' },
+      states: {
+        place: {
+          initial: 'choosing',
+          states: {
+            choosing: { on: { choose: { target: 'walking', actions: 'choose' } } },
+            walking: {
+              on: {
+                // What could not be opened is chosen again, or another in its place.
+                choose: { actions: 'choose' },
+                'choose-again': { target: 'choosing', actions: 'chooseAgain' }
+              }
+            }
+          }
+        },
+        presence: {
+          initial: 'there',
+          states: {
+            there: {
+              after: {
+                second: [
+                  { guard: 'isGone', target: '#stay.wiped' },
+                  { guard: 'isInDoubt', target: 'warned', actions: 'doubt' },
+                  { target: 'there', reenter: true, actions: 'count' }
+                ]
+              },
+              on: {
+                // Whoever wakes a sleeping device is somebody else: time that ran out stays run out.
+                touch: [
+                  { guard: 'isGone', target: '#stay.wiped' },
+                  { target: 'there', reenter: true, actions: 'restart' }
+                ],
+                hide: { actions: ['count', 'hide'] },
+                show: [
+                  { guard: 'isGone', target: '#stay.wiped', actions: 'show' },
+                  { guard: 'isInDoubt', target: 'warned', actions: ['doubt', 'show'] },
+                  { actions: ['count', 'show'] }
+                ]
+              }
+            },
+            warned: {
+              after: {
+                second: [
+                  { guard: 'isGone', target: '#stay.wiped' },
+                  { target: 'warned', reenter: true, actions: 'count' }
+                ]
+              },
+              on: {
+                keep: [
+                  { guard: 'isGone', target: '#stay.wiped' },
+                  { target: 'there', actions: 'restart' }
+                ],
+                hide: { actions: ['count', 'hide'] },
+                show: [
+                  { guard: 'isGone', target: '#stay.wiped', actions: 'show' },
+                  { actions: ['count', 'show'] }
+                ]
+              }
+            }
+          }
+        }
+      }
+    },
+    wiped: { entry: 'wipe', always: 'waiting' }
+  }
+})
+
+/** What the kiosk shows of a stay. */
+export interface StayView {
+  /** Null while it waits for somebody. */
+  readonly language: string | null
+  /** Nobody has touched the waiting screen for a while. */
+  readonly untouched: boolean
+  /** Null while the visitor chooses. */
+  readonly tree: string | null
+  /** Counts the choices: what could not be had is asked for once more. */
+  readonly chosen: number
+  readonly told: Answers
+  /** The seconds until the visitor is wiped, while the warning stands. */
+  readonly left: number | null
+  readonly visitors: number
+}
+
+export interface Stay {
+  view(): StayView
+  send(event: StayEvent): void
+  /** Calls back when something else is to be shown; returns how to stop. */
+  subscribe(listener: () => void): () => void
+}
+
+/** What runs the seconds of a stay; left out, the browser's own timers. */
+export interface Timers {
+  setTimeout(call: (...given: unknown[]) => void, milliseconds: number): unknown
+  clearTimeout(timer: unknown): void
+}
+
+/** Opens a kiosk's stay. */
+export function createStay(read: () => Reading, timers?: Timers): Stay {
+  const actor = createActor(stayMachine, {
+    input: { read },
+    ...(timers && { clock: timers as never })
+  }).start()
+  const made = (): StayView => {
+    const snapshot = actor.getSnapshot()
+    const { language, tree, chosen, told, visitors, idle } = snapshot.context
+    const isWarned = snapshot.matches({ visit: { presence: 'warned' } })
+    return {
+      language,
+      untouched: snapshot.matches({ waiting: 'untouched' }),
+      tree,
+      chosen,
+      told,
+      left: isWarned ? Math.max(1, Math.ceil((QUIET + GRACE - idle) / 1000)) : null,
+      visitors
+    }
+  }
+  let view = made()
+  const listeners = new Set<() => void>()
+  actor.subscribe(() => {
+    const next = made()
+    // Every touch is heard; few of them change what is shown.
+    if (Object.entries(next).every(([key, one]) => view[key as keyof StayView] === one)) return
+    view = next
+    for (const listener of listeners) listener()
+  })
+  return {
+    view: () => view,
+    send: event => actor.send(event),
+    subscribe(listener) {
+      listeners.add(listener)
+      return () => listeners.delete(listener)
+    }
+  }
+}

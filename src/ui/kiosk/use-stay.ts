@@ -1,0 +1,23 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { createStay, type Stay, type StayView } from '../../machine/stay.ts'
+import { hearInputs } from './inputs.ts'
+
+/** The kiosk's stay, told of every input and of the screen going dark. */
+export function useStay(): StayView & Pick<Stay, 'send'> {
+  const stay = useMemo(() => createStay(browserClocks), [])
+  const [view, setView] = useState(stay.view)
+  useEffect(() => {
+    const silent = stay.subscribe(() => setView(stay.view()))
+    const deaf = hearInputs(() => stay.send({ type: 'touch' }))
+    const look = () => stay.send({ type: document.hidden ? 'hide' : 'show' })
+    document.addEventListener('visibilitychange', look)
+    return () => {
+      silent()
+      deaf()
+      document.removeEventListener('visibilitychange', look)
+    }
+  }, [stay])
+  return { ...view, send: stay.send }
+}
+
+const browserClocks = () => ({ steady: performance.now(), wall: Date.now() })
