@@ -29,6 +29,7 @@ import { sourcesArePresent } from './properties/sources-are-present.ts'
 import { theMostUrgentIsSaidFirst } from './properties/the-most-urgent-is-said-first.ts'
 import { upperBoundsAreAQuarter } from './properties/upper-bounds-are-a-quarter.ts'
 import { verdictsAreGiven } from './properties/verdicts-are-given.ts'
+import { whatIsFoundOutMatters } from './properties/what-is-found-out-matters.ts'
 import { whatIsShutIsChilledFirst } from './properties/what-is-shut-is-chilled-first.ts'
 import type { Ledger, Property } from './property.ts'
 import { type Proved, undecided } from './proved.ts'
@@ -61,7 +62,8 @@ export const PROPERTIES: readonly Property[] = [
   aWaitNamesItsTime,
   everyMissingCheckIsNamed,
   everyWaitEnds,
-  nothingRuledOutIsPresumed
+  nothingRuledOutIsPresumed,
+  whatIsFoundOutMatters
 ]
 
 /**

@@ -22,7 +22,8 @@ export interface Does {
   readonly onceCalled?: readonly string[] | undefined
   /** What is measured. */
   readonly measure?: string | undefined
-  readonly look?: 'near' | 'afar' | undefined
+  /** `others`: at other vessels than this one. */
+  readonly look?: 'near' | 'afar' | 'others' | undefined
   /** Something is asked or looked up; `who`: who had some or will have some. */
   readonly ask?: boolean | 'who' | undefined
   readonly washes?: boolean | undefined
@@ -85,8 +86,12 @@ export function changesKeptFood({
 
 /** Whether it brings somebody to the vessel: nobody goes near one that may burst. */
 export function goesNear(does: Does): boolean {
-  const { vessel, look } = does
+  const { vessel, look, stops } = does
   return (
-    changesKeptFood(does) || vessel?.some(deed => !HANDS_OFF.has(deed)) === true || look === 'near'
+    changesKeptFood(does) ||
+    vessel?.some(deed => !HANDS_OFF.has(deed)) === true ||
+    look === 'near' ||
+    look === 'others' ||
+    stops === true
   )
 }

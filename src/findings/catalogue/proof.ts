@@ -134,6 +134,12 @@ export const PROOF_FINDINGS = {
     remedy: () =>
       'Let a note name it under `drops:`, say it elsewhere, or write words that presume nothing.'
   },
+  'found-out-for-nothing': {
+    says: f =>
+      `The ${f.sentence} is said where nothing that it finds out could change a verdict or the use.`,
+    remedy: () =>
+      'Let the note that settles the matter drop it, or mark the note that adds it `not-when-discarded: true`.'
+  },
   'open-case-closed': {
     says: f => `The law ${quoted(f.law)} holds for ${quoted(f.case)}, which is listed as open.`,
     remedy: () => 'Remove it from `open-cases:`.'

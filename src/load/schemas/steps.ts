@@ -39,7 +39,10 @@ const does = z
       .optional()
       .describe('Steps said in its place where whom it calls is called now anyway.'),
     measure: id.optional().describe('What is measured.'),
-    look: z.enum(['near', 'afar']).optional().describe('Somebody looks or smells, from where.'),
+    look: z
+      .enum(['near', 'afar', 'others'])
+      .optional()
+      .describe('Somebody looks or smells, from where.'),
     ask: z
       .union([z.boolean(), z.enum(['who'])])
       .optional()
