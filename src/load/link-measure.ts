@@ -54,5 +54,5 @@ export function linkMeasure(
   const borderline = body.borderline
     ? linkBranch(linking, draft, body.borderline, ['borderline'], 'borderline')
     : unsure
-  return { ranges, taste, borderline, unsure }
+  return { ranges, taste, borderline, unsure, ...(body.volunteered && { volunteered: true }) }
 }

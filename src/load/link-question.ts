@@ -35,7 +35,7 @@ const ALWAYS = ['asks', 'because', 'like', 'only-here']
 const KEYS = {
   choice: ['answers'],
   signs: ['signs', 'unsure', 'branch', 'to', 'end', 'volunteered'],
-  measure: ['ranges', 'borderline', 'taste', 'unsure']
+  measure: ['ranges', 'borderline', 'taste', 'unsure', 'volunteered']
 }
 
 /** A question with its names checked and what it leaves out made plain. Null if it asks nothing known. */

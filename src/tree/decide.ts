@@ -20,6 +20,10 @@ export interface Decision {
   readonly settledBy?: string
 }
 
+/** Whether a question reads what was told and never stops to ask. */
+export const isVolunteered = (question: Question): boolean =>
+  question.kind !== 'choice' && question.volunteered === true
+
 /** Decides one question by the answers, or undefined when what it asks is not yet told. */
 export function decide(tree: Tree, question: Question, answers: Answers): Decision | undefined {
   switch (question.kind) {
@@ -91,8 +95,8 @@ export function mergeEffects(effects: readonly Effect[]): Effect {
 
 function decideMeasure(question: MeasureQuestion, answers: Answers): Decision | undefined {
   const told = measureOf(answers, question.asks)
-  if (told === undefined) return undefined
-  if (told === 'unsure') return { branch: question.unsure }
+  if (told === undefined && !question.volunteered) return undefined
+  if (told === undefined || told === 'unsure') return { branch: question.unsure }
   const taste = question.taste.filter(({ range }) => holds(range, told.reading))
   const branch = question.ranges.find(({ range }) => holdsAll(range, told)) ?? question.borderline
   return { branch: { ...mergeEffects([...taste, branch]), leads: branch.leads } }

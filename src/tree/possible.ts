@@ -74,7 +74,7 @@ export function walkEither(
 
 /**
  * The answers of a finished walk with what it takes for granted of the untold: a sign that is only heard
- * counts as no, and what settles nothing as unsure.
+ * counts as no, what settles nothing and a measure that is only heard as unsure.
  */
 function withUntold(tree: Tree, answers: Answers, either: readonly Either[]): Answers {
   let told = answers
@@ -84,8 +84,7 @@ function withUntold(tree: Tree, answers: Answers, either: readonly Either[]): An
       const before = signsOf(told, observation.id)
       told = { ...told, [observation.id]: { ...Object.fromEntries(untold), ...before } }
     } else if (
-      observation.kind === 'choice' &&
-      observation.settles !== undefined &&
+      (observation.kind === 'measure' || observation.settles !== undefined) &&
       !Object.hasOwn(told, observation.id) &&
       !either.some(one => one.observation === observation.id)
     ) {

@@ -1,7 +1,7 @@
 import type { Answers } from './answers.ts'
 import { settlersOf } from './answers.ts'
 import { reachedFrom } from './circuit.ts'
-import { decide } from './decide.ts'
+import { decide, isVolunteered } from './decide.ts'
 import type { Branch, Question, Tree } from './tree.ts'
 import type { Walk } from './walk.ts'
 
@@ -86,7 +86,7 @@ function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> 
 }
 
 const stops = (question: Question | undefined): boolean =>
-  question !== undefined && !(question.kind === 'signs' && question.volunteered)
+  question !== undefined && !isVolunteered(question)
 
 /** Whether no answer still to come can change what this question makes of the answers. */
 const isFixed = (tree: Tree, question: Question, answers: Answers): boolean =>

@@ -68,6 +68,8 @@ export interface Turn extends Branch {
 
 export interface MeasureQuestion extends Asks {
   readonly kind: 'measure'
+  /** Reads what was told and never stops to ask: untold counts as unsure, which then is the gentlest. */
+  readonly volunteered?: boolean
   /** Together they cover the line once. */
   readonly ranges: readonly (Branch & { readonly range: Range })[]
   /** Limits of taste: they compare the reading alone and add their effect beside the range's. */

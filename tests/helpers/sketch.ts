@@ -165,6 +165,7 @@ function questionOf(
   return {
     ...base,
     kind: 'measure',
+    volunteered: more.volunteered?.includes(id) ?? false,
     ranges: keys.filter(isRange).map(key => ({ ...at(key), range: rangeOf(key) })),
     taste: keys
       .filter(key => key.startsWith('taste '))

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { levelIn } from '../../src/prove/replay.ts'
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { settlersOf } from '../../src/tree/answers.ts'
+import { isVolunteered } from '../../src/tree/decide.ts'
 import { emergenciesTold } from '../../src/tree/emergency.ts'
 import { answersToKeep, outcomeToKeep } from '../../src/tree/keep.ts'
 import type { MeasureObservation } from '../../src/tree/observation.ts'
@@ -269,9 +270,8 @@ function isExtra(tree: Tree, id: string): boolean {
   const observation = tree.observations[id]
   if (observation?.kind === 'choice') return observation.settles !== undefined
   return (
-    observation?.kind === 'signs' &&
-    (observation.signs.some(sign => sign.volunteered) ||
-      Object.values(tree.questions).some(q => q.kind === 'signs' && q.asks === id && q.volunteered))
+    Object.values(tree.questions).some(q => q.asks === id && isVolunteered(q)) ||
+    (observation?.kind === 'signs' && observation.signs.some(sign => sign.volunteered))
   )
 }
 

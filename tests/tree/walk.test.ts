@@ -107,6 +107,30 @@ describe('a screen of signs is answered sign by sign', () => {
   })
 })
 
+describe('a measure that is only heard', () => {
+  const tree = sketch(
+    {
+      ph: {
+        '<= 4.6': '~not-yet = normal-growth',
+        '> 4.6': '= discard-and-sanitize',
+        between: '= wait-and-recheck',
+        unsure: '~not-yet = normal-growth'
+      }
+    },
+    { volunteered: ['ph'] }
+  )
+
+  test('is never asked, and counts as unsure', () => {
+    expect(walk(tree, {})).toMatchObject({ finished: true, asks: null })
+    expect(walk(tree, {}).outcome).toEqual(walk(tree, { ph: 'unsure' }).outcome)
+  })
+
+  test('counts when it is told', () => {
+    expect(walk(tree, { ph: at(4.7) }).outcome.batch).toBe('discard-and-sanitize')
+    expect(walk(tree, { ph: at(4.6, 0.05) }).outcome.batch).toBe('wait-and-recheck')
+  })
+})
+
 describe('a measure takes the range that holds all of it', () => {
   const tree = sketch({
     ph: {

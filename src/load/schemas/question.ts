@@ -39,7 +39,9 @@ export const questionSchema = z
     volunteered: z
       .boolean()
       .optional()
-      .describe('true: heard when a caller tells it, never asked; untold it counts as no.'),
+      .describe(
+        'true: heard when a caller tells it, never asked; untold a sign counts as no, a measure as unsure.'
+      ),
     'only-here': z
       .boolean()
       .optional()

@@ -1,5 +1,6 @@
 import { type Answer, type SignValue, settlersOf } from '../../tree/answers.ts'
 import { bandsOf } from '../../tree/bands.ts'
+import { isVolunteered } from '../../tree/decide.ts'
 import type { Observation } from '../../tree/observation.ts'
 import type { Tree } from '../../tree/tree.ts'
 
@@ -51,7 +52,7 @@ const isUnsure = (answer: Answer): boolean =>
 export function askedObservations(tree: Tree): readonly Observation[] {
   const asked = new Set(
     Object.values(tree.questions)
-      .filter(question => !(question.kind === 'signs' && question.volunteered))
+      .filter(question => !isVolunteered(question))
       .map(({ asks }) => asks)
   )
   return Object.values(tree.observations).filter(({ id }) => asked.has(id))

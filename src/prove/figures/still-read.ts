@@ -1,5 +1,5 @@
 import { type Answer, type Answers, settlersOf } from '../../tree/answers.ts'
-import { decide } from '../../tree/decide.ts'
+import { decide, isVolunteered } from '../../tree/decide.ts'
 import type { Branch, Question, Tree } from '../../tree/tree.ts'
 
 /** Which of the answers told can still decide where a walk goes, so that walks alike in them are one. */
@@ -114,4 +114,4 @@ function branchesOf(question: Question): readonly Branch[] {
 }
 
 /** Read where it stands and never stopped at. */
-const isPassed = (question: Question): boolean => question.kind === 'signs' && question.volunteered
+const isPassed = isVolunteered
