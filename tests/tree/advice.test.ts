@@ -26,7 +26,7 @@ describe('a pot that may hold lead is never cleaned for use again', () => {
       expect.arrayContaining([
         'never-use-this-pot-again',
         'throw-out-jar-and-all',
-        'ask-about-lead-test'
+        'lead-test-for-all'
       ])
     )
   })

@@ -71,12 +71,13 @@ describe('the rules of the tree', () => {
 })
 
 describe('a call stays short', () => {
-  test('no walk asks more than twelve things', () => {
+  // Thirteen only where somebody had some from a vessel that may hold lead: its signs are asked for.
+  test('no walk asks more than thirteen things', () => {
     const { method, screens } = figuresOf(tree)
     expect(method.kind).toBe('exact')
-    expect(screens.longest).toBeLessThanOrEqual(12)
+    expect(screens.longest).toBeLessThanOrEqual(13)
     // What a caller is told beforehand may be one too many, never too few.
-    expect(mostScreens(tree)).toBeLessThanOrEqual(13)
+    expect(mostScreens(tree)).toBeLessThanOrEqual(14)
   })
 
   test('mold is settled after four screens', () => {

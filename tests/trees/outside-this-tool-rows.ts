@@ -22,6 +22,8 @@ const cdc = 'CDC, home-canned foods and botulism (copies)'
 const poison = 'National Capital Poison Center, Bongkrekic acid'
 const toCall = { ...specialist, person: null, container: null }
 const closed = { ...toxin, container: null }
+// Known only where the walk comes to the food, whose verdict stands beside it; nothing of it is said.
+const emergencyHere = { ...toxin, person: 'emergency' }
 const sealedHazard = { container: 'pressure-hazard', batch: 'ask-specialist', use: 'never' }
 const sealedCare = { container: 'pressure-caution', batch: 'ask-specialist', use: 'not-yet' }
 
@@ -133,7 +135,8 @@ const EATERS: readonly Row[] = [
       { ...kind('canned-jar'), ...jar('bulging-or-leaking'), ...person('severe-symptoms') }
     ]
   ]),
-  ...sharing({ ...toxin, person: 'doctor-today' }, caution, [
+  // Gut signs belong to botulism, and nobody can tell from here who had some: any symptom counts.
+  ...sharing(emergencyHere, caution, [
     [
       '1.1',
       'cannot keep liquids down after garlic in oil',
@@ -154,24 +157,23 @@ const TWICE: readonly Row[] = [
   ...sharing({ ...toxin, person: 'poison-help' }, caution, [
     [
       '6.1',
-      'a mild upset in somebody who had no press-cake',
-      { ...kind('press-cake-tempeh'), ...person('mild-upset') }
-    ],
-    [
-      '6.1',
       'unsure whether an eater of press-cake is unwell',
       { ...kind('press-cake-tempeh'), ...doubtful }
     ]
   ]),
-  // An emergency counts wherever it is told, so two doubts together cannot make one: the words do.
-  ...sharing({ ...toxin, person: 'doctor-today' }, caution, [
+  ...sharing(emergencyHere, caution, [
+    [
+      '6.1',
+      'a mild upset beside press-cake that nobody is said to have had',
+      { ...kind('press-cake-tempeh'), ...person('mild-upset') }
+    ],
     [
       '6.1',
       'keeps nothing down, and unsure whether it was the press-cake',
       { ...kind('press-cake-tempeh'), ...person('illness-signs'), ...doubtful }
     ]
   ]),
-  ...sharing({ ...toxin, person: 'poison-help' }, caution, [
+  ...sharing(emergencyHere, caution, [
     ['1.5', 'a mild upset after garlic in oil', { ...kind('oil-or-tofu'), ...person('mild-upset') }]
   ]),
   ...sharing({ ...specialist, person: null, use: 'never' }, caution, [

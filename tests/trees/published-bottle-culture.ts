@@ -159,7 +159,7 @@ export const CULTURE_STATEMENTS: readonly Statement[] = [
     [
       'whoever drank from glazed pottery asks for a lead test, feeling well or not',
       { ...signs('culture-signs', 'lead-risk-vessel'), ...people('someone-drank') },
-      { ...discard, person: 'ask-doctor', says: ['ask-about-lead-test'] }
+      { ...discard, person: 'ask-doctor', says: ['lead-test-for-all'] }
     ]
   ]),
   ...culture('fda-cpg-vinegar-eels', 'FDA', [

@@ -119,7 +119,7 @@ export const JAR_STATEMENTS: readonly Statement[] = [
     [
       'a couple who drank daily from a ceramic pot were poisoned by its lead',
       { ...signs('jar-signs', 'lead-risk-vessel'), ...people('someone-drank') },
-      { ...discard, atLeast: 'ask-doctor', says: ['ask-about-lead-test'] }
+      { ...discard, atLeast: 'ask-doctor', says: ['lead-test-for-all'] }
     ]
   ]),
   ...stated('mmwr-1995', 'CDC', [
