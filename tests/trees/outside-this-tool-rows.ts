@@ -1,4 +1,5 @@
 import { type Row, sharing } from './kombucha-jar-rows.ts'
+import { JARS, KINDS } from './outside-this-tool-kinds.ts'
 import {
   caution,
   choice,
@@ -6,7 +7,6 @@ import {
   emergency,
   memory,
   person,
-  practice,
   sign,
   specialist,
   toxin
@@ -18,81 +18,10 @@ const jarInDoubt = doubt('closed-jar-signs')
 const doubtful = doubt('press-cake-eaters')('unwell-after-press-cake')
 const unwell = sign('press-cake-eaters')('unwell-after-press-cake')
 
-const cdc = 'CDC, home-canned foods and botulism (copies)'
 const poison = 'National Capital Poison Center, Bongkrekic acid'
-const toCall = { ...specialist, person: null, container: null }
-const closed = { ...toxin, container: null }
 // Known only where the walk comes to the food, whose verdict stands beside it; nothing of it is said.
 const emergencyHere = { ...toxin, person: 'emergency' }
-const sealedHazard = { container: 'pressure-hazard', batch: 'ask-specialist', use: 'never' }
 const sealedCare = { container: 'pressure-caution', batch: 'ask-specialist', use: 'not-yet' }
-
-const KINDS: readonly Row[] = [
-  ...sharing(toCall, 'Codex standard for tempe (copies); Food Safety News 2012; own caution', [
-    ['6.1', 'soybean tempeh, koji, miso or natto', kind('tempeh-or-koji')]
-  ]),
-  ...sharing(toCall, caution, [
-    ['6.3', 'a ginger bug in a sound bottle', kind('fizzy-drink')],
-    ['6.4', 'fish, sausage, meat or eggs', kind('fish-meat-or-egg')],
-    ['1.5', 'garlic in honey', kind('honey-garlic')],
-    ['2.5', 'a plan to sell, or to keep on a shelf', kind('plan-to-sell-or-shelf')],
-    ['1.1', 'a canned jar that shows nothing', kind('canned-jar')],
-    ['1.1', 'a jar of unknown process that shows nothing', kind('unsure')],
-    ['6.4', 'any other food', kind('something-else')]
-  ]),
-  ...sharing(toxin, 'MMWR 56(05) and 62(26); Morse 1990, AJPH 80(11):1372', [
-    ['1.5', 'food under oil, or home-fermented tofu', kind('oil-or-tofu')]
-  ]),
-  ...sharing(toxin, poison, [['6.1', 'tempeh of press-cake', kind('press-cake-tempeh')]])
-]
-
-const JARS: readonly Row[] = [
-  ...sharing(closed, cdc, [
-    [
-      '1.1',
-      'a canned jar bulges or leaks',
-      { ...kind('canned-jar'), ...jar('bulging-or-leaking') }
-    ],
-    ['1.1', 'a canned jar spurted', { ...kind('canned-jar'), ...jar('spurted') }]
-  ]),
-  ...sharing(closed, caution, [
-    ['1.1', 'another canned jar burst', { ...kind('canned-jar'), ...jar('sibling-burst') }],
-    ['1.1', 'a jar of unknown process bulges', { ...kind('unsure'), ...jar('bulging-or-leaking') }],
-    ['1.1', 'a jar of unknown process spurted', { ...kind('unsure'), ...jar('spurted') }],
-    [
-      '1.1',
-      'unsure whether a canned jar bulges',
-      { ...kind('canned-jar'), ...jarInDoubt('bulging-or-leaking') }
-    ],
-    ['1.1', 'unsure whether it spurted', { ...kind('canned-jar'), ...jarInDoubt('spurted') }]
-  ]),
-  ...sharing({ ...toxin, container: 'pressure-hazard' }, caution, [
-    ['1.1', 'a cracked canned jar', { ...kind('canned-jar'), ...jar('cracked-glass') }],
-    ['1.1', 'a cracked jar of unknown process', { ...kind('unsure'), ...jar('cracked-glass') }]
-  ]),
-  ...sharing(sealedHazard, practice, [
-    ['6.3', 'a ginger bottle bulges', { ...kind('fizzy-drink'), ...jar('bulging-or-leaking') }],
-    ['6.3', 'a ginger bottle is cracked', { ...kind('fizzy-drink'), ...jar('cracked-glass') }],
-    ['6.3', 'another ginger bottle burst', { ...kind('fizzy-drink'), ...jar('sibling-burst') }],
-    ['1.1', 'something else bulges', jar('bulging-or-leaking')],
-    ['1.1', 'something else is cracked', jar('cracked-glass')],
-    [
-      '6.3',
-      'a ginger bottle gushed, another burst',
-      { ...kind('fizzy-drink'), ...jar('spurted', 'sibling-burst') }
-    ]
-  ]),
-  ...sharing(sealedCare, practice, [
-    ['6.3', 'a ginger bottle gushed', { ...kind('fizzy-drink'), ...jar('spurted') }]
-  ]),
-  ...sharing(sealedCare, caution, [
-    [
-      '6.3',
-      'unsure whether a ginger bottle bulges',
-      { ...kind('fizzy-drink'), ...jarInDoubt('bulging-or-leaking') }
-    ]
-  ])
-]
 
 const EATERS: readonly Row[] = [
   ...sharing(emergency, poison, [
@@ -185,7 +114,7 @@ const TWICE: readonly Row[] = [
     [
       '6.1',
       'somebody at higher risk will have tempeh',
-      { ...kind('tempeh-or-koji'), ...person('at-risk-will-drink') }
+      { ...kind('tempeh'), ...person('at-risk-will-drink') }
     ]
   ]),
   ...sharing(sealedCare, caution, [

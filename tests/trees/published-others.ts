@@ -218,7 +218,7 @@ export const OUTSIDE_STATEMENTS: readonly Statement[] = [
     [
       'a canned jar that spurts is bagged twice and kept out of sink and compost',
       { ...kind('canned-jar'), ...signs('closed-jar-signs', 'spurted') },
-      { ...toxin, says: ['bag-twice', 'out-of-sink-and-compost', 'clean-a-toxin-spill'] }
+      { ...toxin, says: ['bag-it-upright', 'out-of-sink-and-compost', 'clean-a-toxin-spill'] }
     ]
   ]),
   ...outside('wsu-botulism', 'land-grant extension', [
@@ -256,8 +256,8 @@ export const OUTSIDE_STATEMENTS: readonly Statement[] = [
   ...outside('salmonella-tempeh-2012', 'news', [
     [
       'tempeh from a tainted starter made people ill',
-      kind('tempeh-or-koji'),
-      { ...specialist, says: ['tempeh-and-koji'] }
+      kind('tempeh'),
+      { ...specialist, says: ['tempeh-is-cooked'] }
     ]
   ])
 ]
