@@ -17,8 +17,6 @@ import {
 const kind = choice('outside-kind')
 const jar = sign('closed-jar-signs')
 const jarInDoubt = doubt('closed-jar-signs')
-const _doubtful = doubt('press-cake-eaters')('unwell-after-press-cake')
-const _unwell = sign('press-cake-eaters')('unwell-after-press-cake')
 
 const cdc = 'CDC, home-canned foods and botulism (copies)'
 const poison = 'National Capital Poison Center, Bongkrekic acid'
