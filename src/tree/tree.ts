@@ -155,7 +155,7 @@ export interface Tree {
   /** Where a law is known not to hold yet, and why: by the law, then by the answer that shows it. */
   readonly openCases: Readonly<Record<string, Readonly<Record<string, string>>>>
   readonly advice: Advice
-  /** SHA-256 over the meaning: all of the above but edition and review. */
+  /** SHA-256 over the meaning: without edition and review, its place, and what the proofs alone read. */
   readonly fingerprint: string
   /** SHA-256 over the English words and the pictures that go with that meaning. */
   readonly wordsFingerprint: string

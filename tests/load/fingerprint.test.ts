@@ -13,7 +13,17 @@ const printsOf = async (files = wholeProject()) => {
 describe('a fingerprint changes with the meaning and with nothing else', () => {
   test('it is the SHA-256 of the meaning, keys in order', async () => {
     const { tree, meaning } = await printsOf()
-    const { edition, review, fingerprint, wordsFingerprint, ...rest } = tree ?? {}
+    const {
+      edition,
+      review,
+      order,
+      openCases,
+      askedAgain,
+      presumptions,
+      fingerprint,
+      wordsFingerprint,
+      ...rest
+    } = tree ?? {}
     expect(meaning).toBe(createHash('sha256').update(canonicalJson(rest)).digest('hex'))
   })
 

@@ -72,7 +72,7 @@ describe('no answer sends anybody where they should not go', () => {
   })
 
   test('while somebody is ill none says to throw anything away', () => {
-    const told = asked(jar, { ...moldy, person: 'doctor-today' })
+    const told = asked(jar, { ...moldy, person: 'doctor-today', notes: ['somebody-is-ill'] })
     expect(told).toContain('scooping-it-off')
     expect(told).not.toContain('bottles-already-filled')
     const english = createWords(words, 'en')
