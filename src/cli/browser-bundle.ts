@@ -20,7 +20,7 @@ export interface BrowserBundle {
   readonly lookAlikes: LookAlikesBundle
   /** By tree, then by language tag: the words of that tree. */
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
-  /** By tree, then by language tag: callers' own words for what the tree asks. */
+  /** By tree: callers' own words for what the tree asks. */
   readonly said: Readonly<Record<string, Loaded['said']>>
   /** The drawings of each tree, by picture id. */
   readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
@@ -105,13 +105,18 @@ function workbenchWords(words: Texts): Texts {
   return { ui: { workbench, reckon } }
 }
 
-const saidOf = ({ observations }: Tree, { said }: Loaded): Loaded['said'] =>
-  Object.fromEntries(
-    Object.entries(said).map(([tag, phrases]) => [
-      tag,
-      phrases.filter(({ observation }) => Object.hasOwn(observations, observation))
-    ])
-  )
+function saidOf({ observations }: Tree, { said }: Loaded): Loaded['said'] {
+  const asked = ({ observation }: { readonly observation: string }) =>
+    Object.hasOwn(observations, observation)
+  return {
+    ...said,
+    both: said.both.filter(asked),
+    bands: said.bands.filter(asked),
+    phrases: Object.fromEntries(
+      Object.entries(said.phrases).map(([tag, phrases]) => [tag, phrases.filter(asked)])
+    )
+  }
+}
 
 /** What the page of look-alikes says beside the screens' own words. */
 function lookAlikeWords(pairs: Loaded['lookAlikes'], words: Texts): Texts {

@@ -6,6 +6,7 @@ import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
 import { rulesSchema } from './schemas/rules.ts'
+import { saidSchema } from './schemas/said.ts'
 import { sourcesSchema } from './schemas/sources.ts'
 import { doesSchema } from './schemas/steps.ts'
 import { pieceSchema, treeSchema } from './schemas/tree.ts'
@@ -50,6 +51,7 @@ const FORMATS: readonly Format[] = [
   yaml('sources', 'shared/sources', 'Every source that is cited', sourcesSchema),
   yaml('look-alikes', 'shared/look-alikes', 'What callers mix up', lookAlikesSchema),
   yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),
+  yaml('said', 'shared/said', 'More of what callers say', saidSchema),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>.rules', 'The rules of one tree', rulesSchema),

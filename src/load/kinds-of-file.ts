@@ -1,7 +1,7 @@
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
   | { readonly kind: 'observations' | 'verdicts' | 'sources' | 'office' | 'withdrawn' }
-  | { readonly kind: 'look-alikes' | 'follow-ups' | 'steps' }
+  | { readonly kind: 'look-alikes' | 'follow-ups' | 'steps' | 'said' }
   | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
@@ -14,6 +14,7 @@ const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
   [/^shared\/look-alikes\.yaml$/, () => ({ kind: 'look-alikes' })],
   [/^shared\/follow-ups\.yaml$/, () => ({ kind: 'follow-ups' })],
   [/^shared\/steps\.yaml$/, () => ({ kind: 'steps' })],
+  [/^shared\/said\.yaml$/, () => ({ kind: 'said' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],

@@ -18,12 +18,12 @@ import { type Pictures, picturesBy } from './pictures.ts'
 import { placesOf } from './places.ts'
 import { type Project, readProject } from './project.ts'
 import { openReport, type Report } from './report.ts'
-import { type Said, saidBy } from './said.ts'
+import { type CallersWords, saidBy } from './said.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
 
-export type { AuthoredFile, Said, Sources }
+export type { AuthoredFile, CallersWords, Sources }
 
 const SHOWN_OF_A_FILE = 50
 
@@ -35,7 +35,7 @@ export interface Loaded {
   readonly places: Readonly<Record<string, Places>>
   readonly observations: Readonly<Record<string, Observation>>
   /** Callers' own words, by language tag. */
-  readonly said: Readonly<Record<string, readonly Said[]>>
+  readonly said: CallersWords
   /** Which drawing shows an answer, by observation; `null` for the observation itself. */
   readonly pictures: Pictures
   readonly sources: Sources
@@ -65,6 +65,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const linked = linkTrees(project, paths, report)
   checkOffice(project, report)
   const { lookAlikes, followUps } = companionsOf(project, report)
+  const said = saidBy(project, report)
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
@@ -106,7 +107,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     observations: observations
       ? Object.fromEntries(buildObservations(observations, openReport()))
       : {},
-    said: observations ? saidBy(observations.value) : {},
+    said,
     pictures: observations ? picturesBy(observations.value) : {},
     sources: project.sources?.value ?? {},
     words: Object.fromEntries(

@@ -11,6 +11,7 @@ import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
 import { type AuthoredRule, rulesSchema } from './schemas/rules.ts'
+import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
 import { type AuthoredDeeds, doesSchema } from './schemas/steps.ts'
 import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
@@ -34,6 +35,7 @@ export interface Project {
   withdrawn: Shaped<Withdrawals> | null
   lookAlikes: Shaped<AuthoredLookAlikes> | null
   followUps: Shaped<AuthoredFollowUps> | null
+  said: Shaped<AuthoredSaid> | null
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<{ rules: AuthoredRule[] }>>
@@ -59,6 +61,7 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
     withdrawn: null,
     lookAlikes: null,
     followUps: null,
+    said: null,
     pieces: new Map(),
     trees: new Map(),
     rules: new Map(),
@@ -120,6 +123,9 @@ function readInto(
       break
     case 'follow-ups':
       project.followUps = as(followUpsSchema)
+      break
+    case 'said':
+      project.said = as(saidSchema)
       break
     case 'piece':
       keep(project.pieces, what.stem, named(as(pieceSchema), what.stem, report))

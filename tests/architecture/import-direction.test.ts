@@ -13,7 +13,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   machine: { folders: ['tree', 'science'], packages: ['xstate'] },
   words: {
     folders: ['tree', 'findings', 'science', 'office'],
-    packages: ['i18next', 'minisearch']
+    packages: ['i18next']
   },
   ui: {
     folders: ['tree', 'science', 'office', 'machine', 'words'],

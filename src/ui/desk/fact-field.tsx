@@ -142,6 +142,7 @@ export function FactField({
     if (problem === 'out-of-span' && span) {
       return words.t('ui:desk.out-of-span', { text, from: span.from, to: span.to })
     }
+    if (problem === 'asked') return words.t('ui:desk.asked', { text })
     if (problem === 'said-not-seen') return words.t('ui:desk.said-not-seen', { text })
     return words.t(found.length > 0 ? 'ui:desk.pick-one' : 'ui:desk.not-understood', { text })
   }
@@ -152,6 +153,7 @@ const sureOf = ({ candidates }: Fragment): readonly Candidate[] =>
 
 /** Whether a part says something that is not taken yet: nothing in it is clear, or not all of it. */
 function isOpen(part: Fragment): boolean {
+  if (part.problem === 'taken-back') return false
   const sure = sureOf(part)
   const taken = new Set(sure.map(({ observation }) => observation))
   return sure.length === 0 || part.candidates.some(({ observation }) => !taken.has(observation))

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Tree } from '../../tree/tree.ts'
-import type { SaidPhrase } from '../../words/facts/fact.ts'
+import type { CallersWords } from '../../words/facts/fact.ts'
 import { createFactReader, type FactReader } from '../../words/facts/fact-reader.ts'
 import type { Words } from '../../words/words.ts'
 import type { TreeOpener } from '../opening/bundle.ts'
 
-const NOTHING_SAID: Readonly<Record<string, readonly SaidPhrase[]>> = {}
+const NOTHING_SAID: CallersWords = { phrases: {}, foods: {}, both: [], bands: [] }
 
 /** Reads what is typed, in every language offered; callers' own words come as soon as they have arrived. */
 export function useFactReader(
@@ -16,7 +16,7 @@ export function useFactReader(
   const [said, setSaid] = useState(NOTHING_SAID)
   useEffect(() => {
     opener?.said().then(
-      ({ default: phrases }) => setSaid(phrases),
+      ({ default: all }) => setSaid(all),
       // The labels of the answers are read all the same.
       () => undefined
     )

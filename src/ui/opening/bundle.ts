@@ -1,5 +1,5 @@
 import type { Tree } from '../../tree/tree.ts'
-import type { SaidPhrase } from '../../words/facts/fact.ts'
+import type { CallersWords } from '../../words/facts/fact.ts'
 import type { Language } from '../../words/languages.ts'
 import type { SourceLedger } from '../../words/sources.ts'
 import type { Setting } from '../parts/setting.tsx'
@@ -47,6 +47,6 @@ export interface TreeOpener {
   readonly open: Opened<TreeBundle>
   readonly draw: Opened<Readonly<Record<string, string>>>
   readonly words: Readonly<Record<string, Opened<Texts>>>
-  /** Callers' own words, by language tag: the desk alone reads them. */
-  readonly said: Opened<Readonly<Record<string, readonly SaidPhrase[]>>>
+  /** Callers' own words: the desk alone reads them. */
+  readonly said: Opened<CallersWords>
 }

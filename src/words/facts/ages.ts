@@ -1,16 +1,22 @@
 import type { Candidate } from './fact.ts'
-import { AGES, BELOW, FROM, HAS, LIGHT_BESIDE_READINGS, PERSONS } from './lexicon.ts'
+import { AGES, BELOW, baseOf, FROM, HAS, KIN, LIGHT_BESIDE_READINGS, PERSONS } from './lexicon.ts'
 import { factOf } from './meaning.ts'
-import { type Token, tokensOf } from './normal.ts'
+import { isFood, type Token, tokensOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
 import type { Scene } from './scene.ts'
 import { covers } from './spot.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 
 const OLDEST = 120
+/** Whoever says "I have" of years says their own. */
+const TENGO = baseOf('tengo')
 
 /** Whether the number at a place is how old somebody is: "my mom is 71", "70 years old". */
-export function ageAt(tokens: readonly Token[], at: number): boolean {
+export function ageAt(tokens: readonly Token[], at: number, foods: ReadonlySet<string>): boolean {
+  // "My starter is 2 years old" is no person's age.
+  if (tokens.some(token => isFood(token, foods)) && !tokens.some(({ word }) => KIN.has(word))) {
+    return false
+  }
   const number = tokens[at]?.number ?? -1
   if (!Number.isInteger(number) || number < 0 || number > OLDEST) return false
   const [before = '', next = ''] = [tokens[at - 1]?.word, tokens[at + 1]?.word]
@@ -20,7 +26,7 @@ export function ageAt(tokens: readonly Token[], at: number): boolean {
 }
 
 const ofPerson = (tokens: readonly Token[], at: number, has: string): boolean =>
-  has === 'tengo' || tokens.slice(0, at).some(({ word }) => PERSONS.has(word))
+  has === TENGO || tokens.slice(0, at).some(({ word }) => PERSONS.has(word))
 
 /** Opens the reading of ages: one that the authors' own phrases bound offers their signs, never sure. */
 export function openAges(book: PhraseBook): (scene: Scene) => readonly Candidate[] {
@@ -34,7 +40,11 @@ export function openAges(book: PhraseBook): (scene: Scene) => readonly Candidate
   })
   return ({ tokens, spots }) =>
     tokens.flatMap(({ number }, at) => {
-      if (number === undefined || spots.some(spot => covers(spot, at)) || !ageAt(tokens, at)) {
+      if (
+        number === undefined ||
+        spots.some(spot => covers(spot, at)) ||
+        !ageAt(tokens, at, book.foods)
+      ) {
         return []
       }
       return bounds.flatMap(({ meaning, bound, from }): readonly Candidate[] => {

@@ -1,14 +1,24 @@
-import { AND, BUT, KIN, NEGATORS, OR, SENSES } from './lexicon.ts'
+import { type Asked, askedIn, RUN_ON } from './asked.ts'
+import { correctionIn } from './correction.ts'
+import { AND, BUT, KIN, NEGATORS, OR, SENSES, TURNED_OUT } from './lexicon.ts'
 import { wordsOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
 
 /** A part of a line that is read by itself. */
 export interface Piece {
+  /** As it was typed. */
+  readonly typed: string
+  /** Without the words that correct. */
   readonly text: string
-  /** It is a question, with its mark or without: whoever asks does not tell. */
-  readonly asked: boolean
+  readonly asked: Asked
   /** An "and" joins it to words that name a sense. */
   readonly sensed: boolean
+  /** It takes back what was said before. */
+  readonly corrects: boolean
+  /** An "and" or a comma joins it to the part before. */
+  readonly joined: boolean
+  /** What was only thought to be so turned out to be this: "but it is just bubbles". */
+  readonly turnedOut: boolean
 }
 
 /** A place where a line may be cut, and the words of it that belong to neither side. */
@@ -21,21 +31,33 @@ interface Joint {
 const MARK = /[;!?¡¿\n\r]|[.,](?!\d)|(?<!\d)[.,](?=\d)/gu
 const CONJUNCTION = new RegExp(`(?<=\\s)(?:${[...AND, ...BUT].join('|')})(?=\\s)`, 'giu')
 
-/** "Is it mold", but not "is moldy". */
-const ASKS =
-  /^(?:so )?(?:is|are|was|were|does|do|did|has|have|can|could|would|should) (?:it|this|that|these|those|there|they|i|you|we|he|she|any(?:one|body)|some(?:one|body))\b/i
-
 /** Cuts a line where one fact ends and another may begin; a known phrase is never cut. */
 export function cut(line: string, book: PhraseBook): readonly Piece[] {
   const pieces: Piece[] = []
   let from = 0
-  let joined = false
+  let mark = ''
   let sensed = false
-  const end = (to: number, mark: string): void => {
-    const text = line.slice(from, to).trim()
-    if (!/[^\s\p{P}]/u.test(text)) return
-    pieces.push({ text, asked: mark === '?' || ASKS.test(text), sensed: joined && sensed })
-    sensed = (joined && sensed) || wordsOf(text).some(word => SENSES.has(word))
+  let corrects = false
+  const end = (to: number, closing: string): void => {
+    const typed = line.slice(from, to).trim()
+    if (!/[^\s\p{P}]/u.test(typed)) return
+    const correction = correctionIn(typed)
+    corrects ||= correction.corrects
+    // "No wait" by itself belongs to what follows.
+    if (correction.text === '') return
+    const word = mark.toLowerCase()
+    const joined = AND.has(word)
+    pieces.push({
+      typed,
+      text: correction.text,
+      asked: askedAfter(pieces.at(-1), joined, correction.text, closing === '?', book),
+      sensed: joined && sensed,
+      corrects,
+      joined: joined || word === ',',
+      turnedOut: BUT.has(word) && wordsOf(typed).some(each => TURNED_OUT.has(each))
+    })
+    corrects = false
+    sensed = (joined && sensed) || wordsOf(typed).some(each => SENSES.has(each))
   }
   const joints = jointsOf(line)
   for (const [index, joint] of joints.entries()) {
@@ -44,18 +66,33 @@ export function cut(line: string, book: PhraseBook): readonly Piece[] {
     const rest = () => line.slice(joint.to, joint.to + REACH)
     if (holdsTogether(joint.mark, before, after, rest, book)) continue
     end(joint.from, joint.mark)
-    joined = AND.has(joint.mark.toLowerCase())
+    mark = joint.mark
     from = joint.to
   }
   end(line.length, '')
   return pieces
 }
 
+/** Whether a part asks; a few words that an "and" joins to a plea go on with it: "can I boil it and eat it". */
+function askedAfter(
+  before: Piece | undefined,
+  joined: boolean,
+  text: string,
+  marked: boolean,
+  book: PhraseBook
+): Asked {
+  const words = wordsOf(text)
+  const asked = askedIn(text, marked)
+  if (joined && before?.asked === 'plea' && words.length <= 3) return 'plea'
+  // "Can my sauerkraut" is what somebody wants to do, and a known phrase.
+  return asked === 'plea' && book.telling.has(words.join(' ')) ? 'no' : asked
+}
+
 /** As far as a phrase may reach over a joint, in characters. */
 const REACH = 120
 
 function jointsOf(line: string): readonly Joint[] {
-  const marks = [...line.matchAll(MARK), ...line.matchAll(CONJUNCTION)]
+  const marks = [...line.matchAll(MARK), ...line.matchAll(CONJUNCTION), ...line.matchAll(RUN_ON)]
   return marks
     .map(({ index, 0: mark }) => ({ from: index, to: index + mark.length, mark }))
     .filter(

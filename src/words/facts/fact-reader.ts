@@ -6,29 +6,28 @@ import { cut, type Piece } from './cut.ts'
 import { openDistress } from './distress.ts'
 import { doubtedBy, lackedBy } from './doubted.ts'
 import {
+  type CallersWords,
   type Candidate,
   type Fact,
   type Fragment,
   factKey,
-  type Problem,
-  type SaidPhrase
+  type Problem
 } from './fact.ts'
-import { SMALL_WORDS } from './lexicon.ts'
-import { openLookUp } from './look-up.ts'
+import { PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { MOST_CANDIDATES, offerOf } from './offer.ts'
 import { openPhraseBook } from './phrase-book.ts'
 import { openReadings } from './readings.ts'
 import { openScene, outside, type Scene } from './scene.ts'
-import { openTogether, type Part, takesBack } from './together.ts'
-import { toldBy } from './told.ts'
+import { openTogether, type Part } from './together.ts'
+import { scatteredBy, toldBy } from './told.ts'
 import { UNIT_WORDS } from './typed-units.ts'
+import { openWeak } from './weak.ts'
 import { byWorry, isDangerFact } from './worry.ts'
 
 /** What a tree is told in, and the words of every language offered. */
 export interface Source {
   readonly tree: Tree
-  /** Callers' own words, by language tag. */
-  readonly said: Readonly<Record<string, readonly SaidPhrase[]>>
+  readonly said: CallersWords
   readonly words: readonly Words[]
 }
 
@@ -42,57 +41,87 @@ export interface FactReader {
 
 /** Parts of a line that are read; whoever pastes more has pasted something else. */
 const MOST_FRAGMENTS = 20
+/** Parts that were read before are not read again while a line is typed. */
+const MOST_KEPT = 200
 
 /** Opens the reading of facts for one tree. */
 export function createFactReader({ tree: whole, said, words }: Source): FactReader {
   const tree = asSpokenOf(whole)
   const book = openPhraseBook(tree, said, words)
-  const readings = openReadings(tree, book, words)
-  const lookUp = openLookUp(book)
+  const readings = openReadings(tree, book, words, said.bands)
+  const weak = openWeak(book)
   const worry = byWorry(tree)
   const distress = openDistress(book)
   const ages = openAges(book)
   const together = openTogether(book)
+  const kept = new Map<string, Part>()
 
   function readPiece(piece: Piece, typing: boolean): Part {
-    const { text } = piece
+    const key = JSON.stringify([piece, typing])
+    const before = kept.get(key)
+    if (before) return before
+    const part = readAnew(piece, typing)
+    if (kept.size >= MOST_KEPT) kept.clear()
+    kept.set(key, part)
+    return part
+  }
+
+  function readAnew(piece: Piece, typing: boolean): Part {
+    const { corrects, joined, turnedOut } = piece
     const scene = openScene(piece, book)
+    const part = (fragment: Omit<Fragment, 'text'>): Part => ({
+      fragment: { text: piece.typed, ...fragment, ...(corrects && { corrects }) },
+      tokens: scene.tokens,
+      joined,
+      turnedOut
+    })
+    // Whoever asks what to do tells nothing by what the question mentions.
+    if (piece.asked === 'plea') return part({ candidates: [], problem: 'asked' })
     const { doubted, negators } = scene.stance
     const { candidates: measured, span, numbered } = readings(scene)
     const told = doubted ? doubtedBy(scene, book, numbered) : toldBy(scene, book)
-    const failing = distress(scene)
+    const failing = piece.asked === 'no' ? distress(scene) : []
     const lacked = doubted ? [] : lackedBy(scene)
+    // "A year old" is a jar's age where nobody is spoken of.
+    const someone = scene.tokens.some(({ word }) => PERSONS.has(word))
+    const aged = someone || measured.length === 0 ? ages(scene) : []
     const done = (doubted ? told : measured).some(({ sure }) => sure)
     // A gentle thing is sure only when the whole piece speaks of it.
     const whole = told.some(each => each.sure && !isDangerFact(tree, each))
     const open = !done && !whole && unexplained(scene, numbered)
-    const more = typing || open ? lookUp(scene, typing) : []
+    const more = typing || open ? weak(scene, typing) : []
     // "Rotten egs": a longer phrase that may be meant leaves no shorter one sure.
-    const contested =
-      open && more.some(({ fits, near: _, ...found }) => fits > 0 && !holds(told, found))
+    const contested = open && more.some(found => found.holdsAll && !holds(told, found))
     const clear = [
       ...told.map(each => (contested ? { ...each, sure: false } : each)),
-      ...[...failing, ...ages(scene), ...lacked, ...measured]
+      ...[...failing, ...aged, ...lacked, ...measured]
     ]
     clear.sort(worry)
-    const candidates = offerOf(
+    // What settles another question is thought of after the question itself.
+    const later = ({ observation }: Fact) => book.settling.has(observation)
+    const scattered = scatteredBy(scene)
+    const offered = offerOf(
       tree,
-      clear,
-      [...more].sort((a, b) => (a.fits === 2 && b.fits === 2 ? worry(a, b) : 0))
+      [...clear, ...scattered.filter(each => !later(each))],
+      [...more.filter(each => !later(each)), ...scattered.filter(later), ...more.filter(later)]
     )
+    const candidates =
+      piece.asked === 'look' ? offered.filter(each => !isPersonal(tree, each)) : offered
     const denied =
       negators.length > 0 &&
       !doubted &&
       failing.length + lacked.length === 0 &&
-      !(numbered && takesBack(scene.tokens)) &&
       !candidates.some(({ sure }) => sure)
-    const part = (problem?: Problem) => ({
-      fragment: { text, candidates, ...(problem && { problem }), ...(span && { span }) },
-      tokens: scene.tokens
-    })
-    if (span) return part('out-of-span')
-    if (denied && (candidates.length > 0 || scene.spots.length > 0)) return part('said-not-seen')
-    return part(candidates.length === 0 ? 'not-understood' : undefined)
+    const problem: Problem | null =
+      denied && (candidates.length > 0 || scene.spots.length > 0)
+        ? 'said-not-seen'
+        : candidates.length === 0
+          ? piece.asked === 'no'
+            ? 'not-understood'
+            : 'asked'
+          : null
+    if (span) return part({ candidates, span, problem: 'out-of-span' })
+    return part({ candidates, ...(problem && { problem }) })
   }
 
   const readParts = (pieces: readonly Piece[], typing: boolean): readonly Fragment[] =>
@@ -104,7 +133,9 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
       const beyond = pieces.slice(MOST_FRAGMENTS)
       return [
         ...readParts(pieces.slice(0, MOST_FRAGMENTS), false),
-        ...beyond.map(({ text }): Fragment => ({ text, candidates: [], problem: 'not-understood' }))
+        ...beyond.map(
+          ({ typed }): Fragment => ({ text: typed, candidates: [], problem: 'not-understood' })
+        )
       ]
     },
     suggest(text) {
@@ -116,6 +147,9 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
 
 const holds = (candidates: readonly Candidate[], fact: Fact): boolean =>
   candidates.some(each => factKey(each) === factKey(fact))
+
+const isPersonal = (tree: Tree, { observation }: Fact): boolean =>
+  tree.observations[observation]?.about === 'person'
 
 /** Whether words of a piece belong to no phrase, no name and no reading, and are not small. */
 const unexplained = (scene: Scene, numbered: boolean): boolean =>

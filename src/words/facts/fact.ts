@@ -1,4 +1,5 @@
 import type { Fact } from '../../tree/facts.ts'
+import type { Range } from '../../tree/observation.ts'
 
 export type { Fact }
 
@@ -14,6 +15,10 @@ export type Problem =
   | 'not-understood'
   /** Something was ruled out; of a choice that leaves all its other answers open. */
   | 'said-not-seen'
+  /** The caller asks: nothing is told by it. */
+  | 'asked'
+  /** A later part of the line takes it back. */
+  | 'taken-back'
 
 /** A part of the line, in the words typed, and what it may mean. */
 export interface Fragment {
@@ -22,14 +27,43 @@ export interface Fragment {
   readonly problem?: Problem
   /** The readings that can be true, when one was out of them. */
   readonly span?: { readonly from: number; readonly to: number }
+  /** It takes back what was told before of the same thing. */
+  readonly corrects?: true
 }
 
 /** A caller's own words, and what they tell. */
 export interface SaidPhrase {
   readonly phrase: string
   readonly observation: string
-  /** An answer or sign; null where the words name only what is observed. */
+  /** An answer or sign, or `none` of the signs; null where the words name only what is observed. */
   readonly answer: string | null
+  /** Whether they tell it, may mean it, or say that it is not there. */
+  readonly force: 'told' | 'may-mean' | 'rules-out'
+}
+
+/** A sign that two others told together amount to. */
+export interface Both {
+  readonly observation: string
+  readonly sign: string
+  readonly of: readonly [string, string]
+}
+
+/** An answer of a choice that stands for readings of a unit. */
+export interface Band {
+  readonly observation: string
+  readonly answer: string
+  readonly unit: 'hour' | 'fahrenheit'
+  readonly range: Range
+}
+
+/** Everything that callers are known to say. */
+export interface CallersWords {
+  /** By language tag. */
+  readonly phrases: Readonly<Record<string, readonly SaidPhrase[]>>
+  /** What is made, and in what, by language tag. */
+  readonly foods: Readonly<Record<string, readonly string[]>>
+  readonly both: readonly Both[]
+  readonly bands: readonly Band[]
 }
 
 /** Whether two facts tell the same: answers have no order of keys of their own. */

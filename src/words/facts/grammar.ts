@@ -28,6 +28,18 @@ export interface Grammar {
   readonly saying: string
   /** They take back what was just said. */
   readonly correcting: string
+  /** With them a part begins that corrects the one before; patterns, as typed. */
+  readonly corrections: readonly string[]
+  /** After "no" they go on with what is so: "no it was". */
+  readonly refusals: readonly string[]
+  /** What asks for advice or leave; patterns, without accents. */
+  readonly pleas: readonly string[]
+  /** What asks whether something is there. */
+  readonly looks: readonly string[]
+  /** With them a question begins in the middle of a line. */
+  readonly runOn: readonly string[]
+  /** After "but" they say what something turned out to be: "but it is just bubbles". */
+  readonly turnedOut: string
   /** What a body does, with the word that must follow: its failing is a danger sign. */
   readonly bodily: readonly string[]
   /** "Is not seen" is said of things: before these words no body acts. */
@@ -42,8 +54,6 @@ export interface Grammar {
   readonly ages: string
   readonly from: string
   readonly below: string
-  /** What is brewed, and in what: somebody else's is another one. */
-  readonly brews: string
   /** They say which sense tells: "smells like vinegar and bread". */
   readonly senses: string
   readonly and: string

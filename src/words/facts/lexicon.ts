@@ -2,20 +2,39 @@ import type { Grammar } from './grammar.ts'
 import { GRAMMARS } from './grammars.ts'
 
 type Runs = 'doubts' | 'hedges' | 'shakerRuns' | 'bodily'
-type Listed = Exclude<keyof Grammar, Runs>
+type Patterns = 'corrections' | 'refusals' | 'pleas' | 'looks' | 'runOn'
+type Listed = Exclude<keyof Grammar, Runs | Patterns>
 
-/** Reads a word without its plural: both sides of every comparison go through it. */
-export function singular(word: string): string {
+function singular(word: string): string {
   if (word.length < 4) return word
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`
   if (/(?:ch|sh|x|ss)es$/.test(word)) return word.slice(0, -2)
   return /[^suií]s$/.test(word) ? word.slice(0, -1) : word
 }
 
+/** "Canning" and "canned" must never be "can"; "thing" is no ending. */
+const WHOLE = /thing$|^cann(?:ed|ing)$|eed$/
+const VOWEL = /[aeiouy]/
+
+/**
+ * A word without what only bends it: plural, English -ing and -ed, Spanish -o and -a. Both sides of every
+ * comparison go through it, so that "it hisses", "hissing" and "hissed" are one.
+ */
+export function baseOf(word: string): string {
+  const one = singular(word)
+  if (WHOLE.test(one)) return one
+  const bare = /^(.{3,})(?:ing|ed)$/.exec(one)?.[1]
+  if (bare !== undefined && one.length >= 6 && VOWEL.test(bare)) {
+    if (one.endsWith('ied')) return `${bare.slice(0, -1)}y`
+    return bare.replace(/([bdgmnprt])\1$/, '$1').replace(/(?<=...)e$/, '')
+  }
+  return one.length >= 5 ? one.replace(/[eoa]$/, '') : one
+}
+
 const listed = (key: Listed): readonly string[] =>
   Object.values(GRAMMARS).flatMap(grammar => grammar[key].split(/\s+/).filter(Boolean))
 const setOf = (...keys: Listed[]): ReadonlySet<string> =>
-  new Set(keys.flatMap(key => listed(key).map(singular)))
+  new Set(keys.flatMap(key => listed(key).map(baseOf)))
 
 // Every language at once: a caller mixes them, and none of these words contradicts another's.
 export const DROPPED = setOf('dropped')
@@ -36,7 +55,7 @@ export const HAS = setOf('has')
 export const AGES = setOf('ages')
 export const FROM = setOf('from')
 export const BELOW = setOf('below')
-export const BREWS = setOf('brews')
+export const TURNED_OUT = setOf('turnedOut')
 export const SENSES = setOf('senses')
 export const SHAKERS = setOf('shakers')
 export const AND = setOf('and')
@@ -53,7 +72,7 @@ export const SHAKER_RUNS = runsOf('shakerRuns')
 
 function runsOf(key: Runs): readonly (readonly string[])[] {
   return Object.values(GRAMMARS).flatMap(grammar =>
-    grammar[key].map(run => run.split(' ').map(singular))
+    grammar[key].map(run => run.split(' ').map(baseOf))
   )
 }
 

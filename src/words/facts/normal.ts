@@ -1,4 +1,4 @@
-import { DROPPED, NUMBERS, singular } from './lexicon.ts'
+import { baseOf, DROPPED, NUMBERS } from './lexicon.ts'
 
 /** A word of a line as it is compared: without case, accents, apostrophes and plural. */
 export interface Token {
@@ -8,6 +8,10 @@ export interface Token {
   readonly number?: number
 }
 
+/** Whether a word is what is made, or in what; whoever is "brewing" says more. */
+export const isFood = ({ word, raw }: Token, foods: ReadonlySet<string>): boolean =>
+  foods.has(word) && !raw.endsWith('ing')
+
 const TOKEN = /(?:(?<![^\s])[-−])?\d+(?:[.,]\d+)*|[°%½]|\p{L}+/gu
 const UNITS = 'one|two|three|four|five|six|seven|eight|nine'
 const TENS = new RegExp(`\\b(twenty|thirty)[\\s-]+(${UNITS})\\b`, 'g')
@@ -15,14 +19,15 @@ const SHORT_NOT = /\b(is|are|was|were|do|does|did|has|have|had|would|could|shoul
 
 /** The words of a text, in order; articles and forms of "be" are left out everywhere. */
 export function tokensOf(text: string): readonly Token[] {
-  const tokens = [...clean(text).matchAll(TOKEN)].map(([raw]) => tokenOf(raw))
+  const tokens = [...cleaned(text).matchAll(TOKEN)].map(([raw]) => tokenOf(raw))
   return halves(tokens).filter(({ word }) => !DROPPED.has(word))
 }
 
 /** The words alone, as phrases are compared. */
 export const wordsOf = (text: string): readonly string[] => tokensOf(text).map(({ word }) => word)
 
-function clean(text: string): string {
+/** A text without case, accents and apostrophes, its short forms written out. */
+export function cleaned(text: string): string {
   return (
     text
       .normalize('NFD')
@@ -43,14 +48,20 @@ function clean(text: string): string {
       .replace(/(?<=\d) ?[ap]\.? ?m\b\.?/g, ' oclock')
       .replace(/\bp\. ?h\b\.?/g, 'ph')
       .replace(/(?<=\d) ?½/g, '.5')
-      .replace(/\b(?:a|una?) (?=(?:week|day|semana|dia)\b)/g, '1 ')
+      .replace(
+        /\b(?:a|una?) (?=(?:week|day|month|year|couple|hour|semana|dia|mes|ano|hora)\b)/g,
+        '1 '
+      )
       .replace(/\bpor ciento\b/g, '%')
+      .replace(/\bhuelen\b/g, 'huele')
+      .replace(/\b(?:1 |a )?(?:couple of|couple|par de) (?=[a-z]+s\b)/g, '2 ')
   )
 }
 
-function tokenOf(raw: string): Token {
+/** A word as it was typed, as it is compared. */
+export function tokenOf(raw: string): Token {
   const number = /\d/.test(raw) ? numberOf(raw) : NUMBERS.get(raw)
-  if (number === undefined) return { word: singular(raw), raw }
+  if (number === undefined) return { word: baseOf(raw), raw }
   return { word: String(number), raw, number }
 }
 

@@ -1,29 +1,25 @@
 import type { Tree } from '../../tree/tree.ts'
 import { type Candidate, factKey } from './fact.ts'
-import type { Found } from './look-up.ts'
 import { isDangerFact } from './worry.ts'
 
 /** No more can be picked from. */
 export const MOST_CANDIDATES = 8
 
 /**
- * Each fact once: what is sure first, then danger signs, then all that was said, then what is only
- * looked up, of which no more than can be picked from.
+ * Each fact once: what is sure first, then danger signs that were said, then all else that was said, then
+ * what is only hinted at, of which no more than can be picked from.
  */
 export function offerOf(
   tree: Tree,
   clear: readonly Candidate[],
-  more: readonly Found[]
+  more: readonly Candidate[]
 ): readonly Candidate[] {
-  const grave = (candidate: Candidate) => isDangerFact(tree, candidate)
   const open = clear.filter(({ sure }) => !sure)
-  const first = more.filter(found => found.near && grave(found))
-  const ordered: readonly (Candidate | Found)[] = [
+  const grave = (candidate: Candidate) => isDangerFact(tree, candidate)
+  const ordered: readonly Candidate[] = [
     ...clear.filter(({ sure }) => sure),
     ...open.filter(grave),
-    ...(open.some(grave) ? [] : first),
     ...open,
-    ...(open.some(grave) ? first : []),
     ...more
   ]
   const said = new Set(clear.map(factKey))

@@ -2,11 +2,12 @@ import type { Observation } from '../../tree/observation.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { answerHint, answerLabel } from '../tree-texts.ts'
 import { SOURCE_TAG, type Words } from '../words.ts'
-import type { SaidPhrase } from './fact.ts'
+import type { Both, CallersWords, SaidPhrase } from './fact.ts'
 import { GRAMMARS } from './grammars.ts'
-import { SMALL_WORDS } from './lexicon.ts'
-import { wordsOf } from './normal.ts'
+import { baseOf, SENSES, SMALL_WORDS } from './lexicon.ts'
+import { tokensOf, wordsOf } from './normal.ts'
 import { withRivals } from './rivals.ts'
+import { type Starts, startsOf } from './spot.ts'
 import { answersOf } from './worry.ts'
 
 /** Words by which an answer, a sign or an observation is known. */
@@ -16,6 +17,7 @@ export interface Phrase {
   readonly observation: Observation
   /** Null: the words name only what is observed. */
   readonly answer: string | null
+  readonly force: SaidPhrase['force']
   /** A caller's own words or an id, not a label. */
   readonly spoken: boolean
   /** Whether a "no" beside them would be noticed. */
@@ -28,17 +30,29 @@ export interface PhraseBook {
   /** By their words, joined with spaces. */
   readonly telling: ReadonlyMap<string, readonly Phrase[]>
   readonly naming: ReadonlyMap<string, readonly Phrase[]>
+  readonly tellingStarts: Starts
+  readonly namingStarts: Starts
   readonly longest: number
   /** The words with which a phrase of several begins, at every length. */
   readonly beginnings: ReadonlySet<string>
-  /** Every word that stands in a phrase. */
-  readonly vocabulary: ReadonlySet<string>
+  /** Every word that stands in a phrase, as it is spelled. */
+  readonly spellings: readonly string[]
   /** Words that are no typing error of another. */
   readonly known: ReadonlySet<string>
   /** Observations that settle another, in a way of looking of their own. */
   readonly settling: ReadonlySet<string>
+  /** What is made, and in what: it tells nothing by itself. */
+  readonly foods: ReadonlySet<string>
+  readonly both: readonly Both[]
+  /** Observations that somebody smells or tastes, and of those the signs by which they do. */
+  readonly sensed: ReadonlySet<string>
+  readonly smelled: ReadonlySet<string>
+  /** Callers' own phrases of an answer, by each word of theirs that is not small. */
+  readonly spokenWith: ReadonlyMap<string, readonly Phrase[]>
   /** The words that callers use of an answer, or of an observation by its names. */
   ownWords(observation: string, answer: string | null): ReadonlySet<string>
+  /** The answers of which callers use a word, each as its observation and its id. */
+  tellersOf(word: string): ReadonlySet<string>
 }
 
 /** Words of no listed language are offered, never taken. */
@@ -46,38 +60,48 @@ const NO_GRAMMAR = ''
 
 const NOTHING: ReadonlySet<string> = new Set()
 
+/** An answer of an observation as one word. */
+export const meaningKey = (observation: string, answer: string | null): string =>
+  `${observation} ${answer ?? ''}`
+
 /** Gathers the phrases of a tree's observations: callers' words, labels, ids and short names. */
 export function openPhraseBook(
   tree: Tree,
-  said: Readonly<Record<string, readonly SaidPhrase[]>>,
+  { phrases: said, foods, both }: CallersWords,
   languages: readonly Words[]
 ): PhraseBook {
   const phrases: Phrase[] = []
   const own = new Map<string, Set<string>>()
   const known = new Set<string>(SMALL_WORDS)
   const settling = settlingOf(tree)
-  const add = (
+  const doubtful = doubtfulIn(said)
+  const add = (text: string, tag: string, of: Pick<Phrase, 'observation' | 'answer' | 'force'>) => {
+    const words = wordsOf(text)
+    // What may mean several things does so as a label too.
+    const again = of.force === 'told' && doubtful.has(keyOf(of.observation.id, of.answer, text))
+    if (words.length === 0 || again) return
+    phrases.push({ ...of, text, words, spoken: false, readable: Object.hasOwn(GRAMMARS, tag) })
+  }
+  const addOwn = (
     text: string,
     tag: string,
     observation: Observation,
     answer: string | null,
-    spoken = false
+    force: Phrase['force'] = 'told'
   ) => {
-    const words = wordsOf(text)
-    if (words.length === 0) return
-    const readable = Object.hasOwn(GRAMMARS, tag)
-    phrases.push({ text, words, observation, answer, spoken, readable })
-  }
-  const addOwn = (text: string, tag: string, observation: Observation, answer: string | null) => {
-    add(text, tag, observation, answer, true)
-    const key = `${observation.id} ${answer ?? ''}`
-    own.set(key, new Set([...(own.get(key) ?? []), ...wordsOf(text)]))
+    const before = phrases.length
+    add(text, tag, { observation, answer, force })
+    const added = phrases[before]
+    if (added === undefined) return
+    phrases[before] = { ...added, spoken: true }
+    const key = meaningKey(observation.id, answer)
+    own.set(key, new Set([...(own.get(key) ?? []), ...added.words]))
   }
   for (const [tag, ofTag] of Object.entries(said)) {
-    for (const { phrase, observation: id, answer } of ofTag) {
+    for (const { phrase, observation: id, answer, force } of ofTag) {
       const observation = Object.hasOwn(tree.observations, id) ? tree.observations[id] : undefined
-      if (observation && (answer === null || answersOf(observation).includes(answer))) {
-        addOwn(phrase, tag, observation, answer)
+      if (observation && (answer === null || takes(observation, answer))) {
+        addOwn(phrase, tag, observation, answer, force)
       }
     }
   }
@@ -91,30 +115,83 @@ export function openPhraseBook(
       }
     }
     for (const answer of answersOf(observation)) {
-      if (settles) add(spaced(answer), NO_GRAMMAR, observation, answer)
-      else addOwn(spaced(answer), SOURCE_TAG, observation, answer)
       for (const words of languages) {
         const tag = settles ? NO_GRAMMAR : words.tag
-        add(answerLabel(words, observation.id, answer), tag, observation, answer)
+        add(answerLabel(words, observation.id, answer), tag, { observation, answer, force: 'told' })
         for (const word of wordsOf(answerHint(words, observation.id, answer) ?? '')) known.add(word)
       }
     }
   }
-  const vocabulary = new Set(phrases.flatMap(({ words }) => words))
-  for (const word of vocabulary) known.add(word)
+  const telling = withRivals(byWords(phrases.filter(({ answer }) => answer !== null)))
+  const naming = byWords(phrases.filter(({ answer }) => answer === null))
+  const spokenWith = spokenIn(phrases)
+  const smells = phrases.filter(
+    ({ spoken, answer, words, observation }) =>
+      spoken &&
+      observation.about === 'batch' &&
+      observation.kind === 'signs' &&
+      answer !== 'none' &&
+      words.some(word => SENSES.has(word))
+  )
+  for (const { words } of phrases) for (const word of words) known.add(word)
   return {
     phrases,
-    telling: withRivals(byWords(phrases.filter(({ answer }) => answer !== null))),
-    naming: byWords(phrases.filter(({ answer }) => answer === null)),
+    telling,
+    naming,
+    tellingStarts: startsOf(telling),
+    namingStarts: startsOf(naming),
     beginnings: new Set(
       phrases.flatMap(({ words }) => words.map((_, at) => words.slice(0, at + 1).join(' ')))
     ),
     longest: Math.max(1, ...phrases.map(({ words }) => words.length)),
-    vocabulary,
+    spellings: [
+      ...new Set(
+        phrases.flatMap(({ text }) => tokensOf(text).flatMap(({ raw, word }) => [raw, word]))
+      )
+    ],
     known,
     settling,
-    ownWords: (observation, answer) => own.get(`${observation} ${answer ?? ''}`) ?? NOTHING
+    foods: new Set(Object.values(foods).flatMap(some => some.flatMap(wordsOf).map(baseOf))),
+    both: both.filter(({ observation }) => Object.hasOwn(tree.observations, observation)),
+    sensed: new Set(smells.map(({ observation }) => observation.id)),
+    smelled: new Set(smells.map(({ observation, answer }) => meaningKey(observation.id, answer))),
+    spokenWith,
+    ownWords: (observation, answer) => own.get(meaningKey(observation, answer)) ?? NOTHING,
+    tellersOf: word =>
+      new Set(
+        (spokenWith.get(word) ?? []).map(({ observation, answer }) =>
+          meaningKey(observation.id, answer)
+        )
+      )
   }
+}
+
+/** None of the signs is no sign of its own, and can be said all the same. */
+const takes = (observation: Observation, answer: string): boolean =>
+  answersOf(observation).includes(answer) || (observation.kind === 'signs' && answer === 'none')
+
+const keyOf = (observation: string, answer: string | null, text: string): string =>
+  `${meaningKey(observation, answer)} ${wordsOf(text).join(' ')}`
+
+function doubtfulIn(said: CallersWords['phrases']): ReadonlySet<string> {
+  return new Set(
+    Object.values(said)
+      .flat()
+      .filter(({ force }) => force === 'may-mean')
+      .map(({ observation, answer, phrase }) => keyOf(observation, answer, phrase))
+  )
+}
+
+function spokenIn(phrases: readonly Phrase[]): ReadonlyMap<string, readonly Phrase[]> {
+  const holding = new Map<string, Phrase[]>()
+  for (const phrase of phrases) {
+    if (!phrase.spoken || phrase.answer === null || phrase.answer === 'none') continue
+    for (const word of new Set(phrase.words)) {
+      if (SMALL_WORDS.has(word)) continue
+      holding.set(word, [...(holding.get(word) ?? []), phrase])
+    }
+  }
+  return holding
 }
 
 const settlingOf = (tree: Tree): ReadonlySet<string> =>

@@ -12,7 +12,9 @@ export function withRivals(
   const byObservation = new Map<string, Phrase[]>()
   for (const phrase of spoken) {
     const { id, kind } = phrase.observation
-    if (kind === 'choice') byObservation.set(id, [...(byObservation.get(id) ?? []), phrase])
+    // Of answers that are kinds none is more worrying than another.
+    if (kind === 'choice' && phrase.observation.unordered !== true)
+      byObservation.set(id, [...(byObservation.get(id) ?? []), phrase])
   }
   return new Map(
     [...telling].map(([key, meanings]) => {

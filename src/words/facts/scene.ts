@@ -1,7 +1,8 @@
+import type { Asked } from './asked.ts'
 import type { Piece } from './cut.ts'
-import { NEGATORS, SENSES } from './lexicon.ts'
+import { NEGATORS, SENSES, SMALL_WORDS } from './lexicon.ts'
 import { type Token, tokensOf } from './normal.ts'
-import type { PhraseBook } from './phrase-book.ts'
+import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { covers, type Spot, spotPhrases } from './spot.ts'
 import { type Stance, stanceOf } from './stance.ts'
 import { repair } from './typos.ts'
@@ -12,16 +13,18 @@ export interface Scene {
   readonly tokens: readonly Token[]
   /** Phrases that tell of an answer or a sign. */
   readonly spots: readonly Spot[]
+  /** Phrases all of whose words stand somewhere in the piece, in any order: longer than those. */
+  readonly scattered: readonly Spot[]
   /** Names of observations elsewhere in the piece. */
   readonly names: readonly Spot[]
   /** Where a typing error was put right. */
   readonly repaired: ReadonlySet<number>
   readonly stance: Stance
   /** It asks: whoever asks does not tell. */
-  readonly asked: boolean
+  readonly asked: Asked
   /** More words than one fact takes: what is found in it is offered, never taken. */
   readonly crowded: boolean
-  /** A sense was named before an "and": "smells like vinegar and bread". */
+  /** A sense is named, here or before an "and": "smells like vinegar and bread". */
   readonly sensed: boolean
   /** Nothing asked, doubted, shaken, ruled out or crowded. */
   readonly plain: boolean
@@ -34,27 +37,71 @@ const MOST_WORDS = 60
 export function openScene({ text, asked, sensed }: Piece, book: PhraseBook): Scene {
   const { tokens, at } = repair(tokensOf(text), book)
   const crowded = tokens.length > MOST_WORDS
-  const every = spotPhrases(tokens, book.telling, book.longest)
+  const every = spotPhrases(tokens, book.tellingStarts)
+  const senses = sensed || tokens.some(({ word }) => SENSES.has(word))
   // The same words again tell nothing new.
-  const spots = crowded ? [...new Map(every.map(spot => [spot.meanings, spot])).values()] : every
-  const stance = stanceOf(tokens, spots)
+  const told = crowded ? [...new Map(every.map(spot => [spot.meanings, spot])).values()] : every
+  const spots = senses ? told.map(spot => ofSense(spot, book)) : told
+  const stance = stanceOf(tokens, spots, book.foods)
   return {
     text,
     tokens,
     spots,
-    names: spotPhrases(tokens, book.naming, book.longest, spots),
+    scattered: crowded ? [] : scatteredIn(tokens, spots, book),
+    names: spotPhrases(tokens, book.namingStarts, spots),
     repaired: at,
     stance,
     asked,
     crowded,
-    sensed: sensed && !tokens.some(({ word }) => SENSES.has(word)),
+    sensed: senses,
     plain:
-      !asked &&
+      asked === 'no' &&
       !crowded &&
       !stance.doubted &&
       stance.shakers.length === 0 &&
       !tokens.some(({ word }) => NEGATORS.has(word))
   }
+}
+
+/** "Smells like cheese" is told of the smell, whatever else cheese can mean. */
+function ofSense(spot: Spot, book: PhraseBook): Spot {
+  const smelled = spot.meanings.filter(
+    ({ observation, words }) =>
+      book.sensed.has(observation.id) || words.some(word => SENSES.has(word))
+  )
+  return smelled.length > 0 ? { ...spot, meanings: smelled } : spot
+}
+
+const isContent = (word: string): boolean => !SMALL_WORDS.has(word) && !/\d/.test(word)
+
+function scatteredIn(
+  tokens: readonly Token[],
+  spots: readonly Spot[],
+  book: PhraseBook
+): readonly Spot[] {
+  const here = new Map(tokens.map(({ word }, at) => [word, at]))
+  const found = new Map<string, Spot>()
+  for (const meaning of candidatesFor(here, book)) {
+    const content = meaning.words.filter(isContent)
+    const at = content.map(word => here.get(word) ?? -1).sort((a, b) => a - b)
+    const whole = new Set(at).size >= 2 && !at.includes(-1)
+    const inSpot = spots.some(spot => at.every(place => covers(spot, place)))
+    if (!whole || inSpot || meaning.words.some(word => NEGATORS.has(word) || /\d/.test(word)))
+      continue
+    const key = content.toSorted().join(' ')
+    const same = found.get(key)
+    found.set(key, {
+      from: at[0] ?? 0,
+      to: (at.at(-1) ?? 0) + 1,
+      at,
+      meanings: [...(same?.meanings ?? []), meaning]
+    })
+  }
+  return [...found.values()]
+}
+
+function candidatesFor(here: ReadonlyMap<string, number>, book: PhraseBook): ReadonlySet<Phrase> {
+  return new Set([...here.keys()].flatMap(word => book.spokenWith.get(word) ?? []))
 }
 
 /** The places of words that belong to none of the spots. */

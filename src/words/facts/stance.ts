@@ -1,6 +1,5 @@
 import {
   AND,
-  BREWS,
   BRIDGES,
   BRIDGES_AFTER_NO,
   DOUBTS,
@@ -12,7 +11,7 @@ import {
   SHAKER_RUNS,
   SHAKERS
 } from './lexicon.ts'
-import type { Token } from './normal.ts'
+import { isFood, type Token } from './normal.ts'
 import { covers, type Spot } from './spot.ts'
 
 /** How the words of a piece are meant, apart from what they name. */
@@ -32,7 +31,11 @@ export interface Stance {
 }
 
 /** Reads the small words of a piece. A word inside a phrase belongs to the phrase alone. */
-export function stanceOf(tokens: readonly Token[], spots: readonly Spot[]): Stance {
+export function stanceOf(
+  tokens: readonly Token[],
+  spots: readonly Spot[],
+  foods: ReadonlySet<string>
+): Stance {
   const free = (at: number) => !spots.some(spot => covers(spot, at))
   const places = (words: ReadonlySet<string>) =>
     tokens.flatMap(({ word }, at) => (words.has(word) ? [at] : []))
@@ -43,7 +46,8 @@ export function stanceOf(tokens: readonly Token[], spots: readonly Spot[]): Stan
     negators,
     denied: new Set(negators.filter(free).flatMap(at => reach(tokens, spots, at))),
     shakers: tokens.flatMap(({ word }, at) =>
-      free(at) && (SHAKERS.has(word) || runAt(tokens, at, SHAKER_RUNS) || othersBrew(tokens, at))
+      free(at) &&
+      (SHAKERS.has(word) || runAt(tokens, at, SHAKER_RUNS) || othersBrew(tokens, at, foods))
         ? [at]
         : []
     ),
@@ -52,12 +56,12 @@ export function stanceOf(tokens: readonly Token[], spots: readonly Spot[]): Stan
 }
 
 /** "My mom's jar", "el frasco de mi vecina". */
-function othersBrew(tokens: readonly Token[], at: number): boolean {
-  const [one = '', two = '', three = '', four = ''] = tokens
-    .slice(at, at + 4)
-    .map(({ word }) => word)
-  if (KIN.has(one)) return BREWS.has(two)
-  return BREWS.has(one) && two === 'de' && (KIN.has(three) || KIN.has(four))
+function othersBrew(tokens: readonly Token[], at: number, foods: ReadonlySet<string>): boolean {
+  const [one, two, three, four] = tokens.slice(at, at + 4)
+  if (!one || !two) return false
+  if (KIN.has(one.word)) return isFood(two, foods)
+  const whose = KIN.has(three?.word ?? '') || KIN.has(four?.word ?? '')
+  return isFood(one, foods) && two.word === 'de' && whose
 }
 
 const runAt = (

@@ -1,19 +1,41 @@
 import type { Candidate } from './fact.ts'
-import { BREWS, LIGHT, OR, PLACES, SENSES } from './lexicon.ts'
-import { factOf, meanOne } from './meaning.ts'
+import {
+  LIGHT,
+  LIGHT_BESIDE_READINGS,
+  OR,
+  PERSONS,
+  PLACES,
+  SENSES,
+  SMALL_WORDS
+} from './lexicon.ts'
+import { factOf, meanOne, noneFact } from './meaning.ts'
+import { isFood } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { outside, type Scene } from './scene.ts'
 import { covers, positions, type Spot } from './spot.ts'
+import { UNIT_WORDS } from './typed-units.ts'
 import { isDanger } from './worry.ts'
 
 /** What the phrases of a piece tell, yes or no, where nothing is doubted. */
 export function toldBy(scene: Scene, book: PhraseBook): readonly Candidate[] {
   return scene.spots.flatMap(spot => {
     const denied = scene.stance.denied.has(spot.from)
-    const clear = meanOne(spot.meanings) && spot.meanings.every(({ readable }) => readable)
+    const readable = spot.meanings.every(each => each.readable)
+    // A label or an id beside callers' own words for the same answer makes them no less clear.
+    const told = spot.meanings.some(({ force }) => force !== 'may-mean')
+    const clear = told && readable && (meanOne(spot.meanings) || isDangerOfAny(spot.meanings))
     const negated = negatorsBeside(scene, spot).length > 0
     return spot.meanings.flatMap((meaning): readonly Candidate[] => {
       const matched = meaning.text
+      if (meaning.answer === 'none') {
+        const none = denied || negated ? null : noneFact(meaning.observation, book.smelled)
+        return none ? [{ ...none, matched, sure: false }] : []
+      }
+      if (meaning.force === 'rules-out') {
+        const no = factOf(meaning, 'no')
+        const sure = clear && !negated && affirmed(scene, spot, meaning, book)
+        return no ? [{ ...no, matched, sure }] : []
+      }
       const yes = denied ? null : factOf(meaning, 'yes')
       const no = negated ? factOf(meaning, 'no') : null
       const sureNo = clear && denied && mayRuleOut(meaning) && deniedForSure(scene, spot)
@@ -26,27 +48,116 @@ export function toldBy(scene: Scene, book: PhraseBook): readonly Candidate[] {
   })
 }
 
+/** "Hissing" is a danger of the jar and of the bottle: whichever it is, it is told. */
+function isDangerOfAny(meanings: readonly Phrase[]): boolean {
+  const screens = new Set(meanings.map(({ observation }) => observation.id))
+  const signs = new Set(meanings.map(({ observation, answer }) => `${observation.id} ${answer}`))
+  return (
+    screens.size === signs.size &&
+    meanings.every(
+      ({ observation, answer }) =>
+        observation.about === 'container' && answer !== null && isDanger(observation, answer)
+    )
+  )
+}
+
+/** Phrases of which every word stands somewhere in the piece: offered, for they may be put together wrongly. */
+export function scatteredBy(scene: Scene): readonly Candidate[] {
+  if (scene.stance.doubted || scene.stance.negators.length > 0) return []
+  return [...scene.scattered]
+    .sort((a, b) => b.at.length - a.at.length)
+    .flatMap(({ meanings }) => meanings)
+    .flatMap((meaning): readonly Candidate[] => {
+      const fact = factOf(meaning, meaning.force === 'rules-out' ? 'no' : 'yes')
+      return fact ? [{ ...fact, matched: meaning.text, sure: false }] : []
+    })
+}
+
 /**
- * A danger sign stands even in a sentence that says more: taking it is the cautious side. All else is
- * taken only when the rest of the piece says nothing, or speaks of the same answer.
+ * A danger sign stands even in a sentence that says more, as long as that is about nothing else that
+ * could be told. All else is taken only when the rest of the piece says nothing, or is told as well.
  */
 function affirmed(scene: Scene, spot: Spot, meaning: Phrase, book: PhraseBook): boolean {
   const { observation, answer } = meaning
   const repaired = positions(spot).filter(at => scene.repaired.has(at)).length
-  if (scene.asked || scene.crowded || scene.stance.shakers.length > 0 || repaired > 1) return false
-  if (contradicted(scene, spot, meaning)) return false
-  if (scene.sensed && !isOfSense(observation, book)) return false
-  const own = book.ownWords(observation.id, answer)
-  const names = book.ownWords(observation.id, null)
-  const rest = outside(scene, [spot])
-  const light = (at: number): boolean => {
-    const word = scene.tokens[at]?.word ?? ''
-    return LIGHT.has(word) || own.has(word) || names.has(word)
-  }
-  if (rest.every(light)) return true
+  if (scene.asked !== 'no' || scene.crowded || scene.stance.shakers.length > 0) return false
+  if (repaired > 1 || contradicted(scene, spot, meaning) || outgrown(scene, spot)) return false
+  const smelled = book.sensed.has(observation.id)
+  if (sensedBeside(scene, spot) && !smelled && observation.about === 'batch') return false
+  // "One blew up in the pantry" tells of the pantry for that one alone.
+  if (!isGrave(meaning) && observation.about === 'container' && besideDanger(scene)) return false
+  // "Metal lid" smells of nothing.
+  if (smelled && !scene.sensed && scene.spots.length > 1) return false
+  const numbered = scene.tokens.some(({ number }) => number !== undefined)
+  const unexplained = outside(scene, scene.spots).filter(
+    at => !isQuiet(scene, at, meaning, book) && !(numbered && isBesideReading(scene, at))
+  )
+  if (unexplained.length === 0) return true
   const danger = answer !== null && isDanger(observation, answer)
-  return danger && repaired === 0 && !aboutAnother(scene, meaning)
+  return (
+    danger &&
+    repaired === 0 &&
+    !aboutAnother(scene, meaning, book) &&
+    !tellsElse(scene, spot, meaning, book)
+  )
 }
+
+/** "Smells like vinegar" tells of the smell; "botella de sabor" is a bottle. */
+function sensedBeside({ sensed, tokens }: Scene, spot: Spot): boolean {
+  const senses = tokens.flatMap(({ word }, at) => (SENSES.has(word) ? [at] : []))
+  return sensed && (senses.length === 0 || senses.some(at => !covers(spot, at)))
+}
+
+const isGrave = ({ observation, answer }: Phrase): boolean =>
+  answer !== null && isDanger(observation, answer)
+
+const besideDanger = ({ spots }: Scene): boolean =>
+  spots.some(({ meanings }) =>
+    meanings.some(each => each.observation.about === 'container' && isGrave(each))
+  )
+
+/** Whether a word says nothing beside a phrase: a small word, a word of the same answer, a food, a place. */
+function isQuiet(
+  { tokens, spots }: Scene,
+  at: number,
+  { observation }: Phrase,
+  book: PhraseBook
+): boolean {
+  const token = tokens[at]
+  if (token === undefined) return true
+  const { word } = token
+  if (isFood(token, book.foods)) return true
+  if (LIGHT.has(word) || PERSONS.has(word)) return true
+  const told = spots.flatMap(({ meanings }) => meanings)
+  if (told.some(each => book.ownWords(each.observation.id, each.answer).has(word))) return true
+  // "Spots" is a name of the colors, and tells of some of them.
+  return book.ownWords(observation.id, null).has(word) && book.tellersOf(word).size === 0
+}
+
+/** "After 5 days", "two weeks ago": when it was so says nothing of what was so. */
+function isBesideReading({ tokens }: Scene, at: number): boolean {
+  const { word = '', number } = tokens[at] ?? {}
+  return number !== undefined || UNIT_WORDS.has(word) || LIGHT_BESIDE_READINGS.has(word)
+}
+
+/** Whether the piece has more of a phrase for something else than it has of this one: "worms" beside "swimming". */
+function tellsElse({ tokens }: Scene, spot: Spot, meaning: Phrase, book: PhraseBook): boolean {
+  const here = new Set(tokens.map(({ word }) => word))
+  const rivals = new Set([...here].flatMap(word => book.spokenWith.get(word) ?? []))
+  return [...rivals].some(rival => {
+    const held = rival.words.filter(word => here.has(word) && !SMALL_WORDS.has(word))
+    return held.length > spot.at.length && !meanOne([rival, meaning])
+  })
+}
+
+/** A longer phrase holds its words as well: "tiny worms swimming" beside "worms". */
+const outgrown = ({ scattered }: Scene, spot: Spot): boolean =>
+  scattered.some(
+    ({ at, meanings }) =>
+      at.length > spot.at.length &&
+      spot.at.every(place => at.includes(place)) &&
+      !meanOne([...meanings, ...spot.meanings])
+  )
 
 /** Another answer of the same choice stands beside it, or an "or" offers another fact. */
 function contradicted(scene: Scene, spot: Spot, meaning: Phrase): boolean {
@@ -61,19 +172,17 @@ function contradicted(scene: Scene, spot: Spot, meaning: Phrase): boolean {
   )
 }
 
-const isOfSense = ({ id }: Phrase['observation'], book: PhraseBook): boolean =>
-  book.phrases.some(
-    ({ observation, spoken, words }) =>
-      observation.id === id && spoken && words.some(word => SENSES.has(word))
-  )
-
 /** "Smells like eggs" speaks of the smell; "mold in the jar" only says where. */
-function aboutAnother({ names, tokens }: Scene, { observation }: Phrase): boolean {
+function aboutAnother(
+  { names, tokens }: Scene,
+  { observation }: Phrase,
+  book: PhraseBook
+): boolean {
   return names.some(
     ({ from, meanings }) =>
       !meanings.some(({ observation: { kind } }) => kind === 'measure') &&
       !PLACES.has(tokens[from - 1]?.word ?? '') &&
-      !BREWS.has(tokens[from]?.word ?? '') &&
+      !book.foods.has(tokens[from]?.word ?? '') &&
       !meanings.some(meaning => meaning.observation === observation)
   )
 }
@@ -94,7 +203,7 @@ function mayRuleOut({ observation, answer }: Phrase): boolean {
 /** One "no", nothing asked, nothing shaken and no typing error. */
 function deniedForSure(scene: Scene, spot: Spot): boolean {
   return (
-    !scene.asked &&
+    scene.asked === 'no' &&
     !scene.crowded &&
     negatorsBeside(scene, spot).length === 1 &&
     scene.stance.shakers.length === 0 &&

@@ -1,5 +1,5 @@
 import { SMALL_WORDS } from './lexicon.ts'
-import type { Token } from './normal.ts'
+import { type Token, tokenOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
 
 /** Shorter words are near too many others. */
@@ -18,20 +18,20 @@ export function repair(tokens: readonly Token[], book: PhraseBook): Repaired {
   const at = new Set<number>()
   if (tokens.length > MOST_WORDS) return { tokens, at }
   const repaired = tokens.map((token, index) => {
-    const { word } = token
-    if (word.length < SHORTEST || word.length > 30 || book.known.has(word)) return token
+    const { word, raw } = token
+    if (raw.length < SHORTEST || raw.length > 30 || book.known.has(word)) return token
     // People seldom mistype the first letter, and with another it is another word: missing, hissing.
-    const near = [...book.vocabulary].filter(
+    const near = book.spellings.filter(
       known =>
         known.length >= SHORTEST &&
-        known[0] === word[0] &&
-        !SMALL_WORDS.has(known) &&
-        oneSlip(word, known)
+        known[0] === raw[0] &&
+        !SMALL_WORDS.has(tokenOf(known).word) &&
+        oneSlip(raw, known)
     )
-    const [only, ...others] = near
+    const [only, ...others] = new Set(near.map(known => tokenOf(known).word))
     if (only === undefined || others.length > 0) return token
     at.add(index)
-    return { word: only, raw: only }
+    return { word: only, raw: near[0] ?? only }
   })
   return { tokens: repaired, at }
 }

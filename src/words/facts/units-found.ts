@@ -1,4 +1,5 @@
-import type { MeasureObservation } from '../../tree/observation.ts'
+import type { Answer } from '../../tree/answers.ts'
+import type { MeasureObservation, Unit } from '../../tree/observation.ts'
 import { ageAt } from './ages.ts'
 import type { InstrumentWords } from './instruments.ts'
 import { LIGHT_BESIDE_READINGS, OWNERS, PERSONS, SAYING, SMALL_WORDS } from './lexicon.ts'
@@ -7,11 +8,17 @@ import type { Scene } from './scene.ts'
 import { DEGREE_UNITS, DEGREE_WORDS, ownUnit, type SpokenUnit, UNIT_WORDS } from './typed-units.ts'
 import { isDanger } from './worry.ts'
 
-/** A measure with the words that name it and its instruments. */
+/** What a number can be a reading of, with the words that name it and its instruments. */
 export interface Measure {
-  readonly observation: MeasureObservation
+  readonly id: string
+  readonly unit: Unit
+  readonly span: MeasureObservation['span']
   readonly names: ReadonlySet<string>
   readonly instruments: InstrumentWords
+  /** Whether it has answers for readings, and no reading of its own. */
+  readonly banded: boolean
+  /** The answer for a reading that lies in the span; null where there is none. */
+  answer(spoken: SpokenUnit, number: number, instrument?: string): Answer | null
 }
 
 /** A measure that a number may belong to, in a unit that it may be given in. */
@@ -24,24 +31,41 @@ export interface UnitFound {
   readonly bare: boolean
 }
 
+/** "My 3 year old" is a child. */
+const POSSESSIVE: ReadonlySet<string> = new Set(['my', 'our', 'his', 'her', 'mi', 'su'])
+
 /** What the number at a place may be a reading of. */
 export function unitsFor(
   scene: Scene,
   at: number,
   measures: readonly Measure[],
+  foods: ReadonlySet<string>,
   paired?: SpokenUnit
 ): readonly UnitFound[] {
   const foundIn = (units: readonly SpokenUnit[], clear: boolean): readonly UnitFound[] =>
     [...new Set(units)].flatMap(spoken =>
-      measures
-        .filter(({ observation }) => observation.unit === spoken.unit)
-        .map(measure => ({ measure, spoken, clear, bare: false }))
+      meantBy(
+        scene,
+        measures.filter(({ unit }) => unit === spoken.unit)
+      ).map(measure => ({
+        measure,
+        spoken,
+        clear,
+        bare: false
+      }))
     )
   if (paired) return foundIn([paired], true)
   const { tokens } = scene
   const next = tokens[at + 1]
   // "Since 3 am", "my mom is 71", "2 strips", "fever 103".
-  if (next?.word === 'oclock' || ageAt(tokens, at) || countsTools(tokens, at, measures)) return []
+  if (next?.word === 'oclock' || countsTools(tokens, at, measures)) return []
+  if (ageAt(tokens, at, foods)) {
+    // "A year old" may be a jar where nobody is spoken of.
+    const years = UNIT_WORDS.get(next?.word ?? '')
+    const someone =
+      tokens.some(({ word }) => PERSONS.has(word)) || POSSESSIVE.has(tokens[at - 1]?.word ?? '')
+    return years && !someone ? foundIn([years], false) : []
+  }
   const found = (units: readonly SpokenUnit[], clear: boolean): readonly UnitFound[] =>
     foundIn(units, clear).filter(({ spoken }) => !ofPerson(scene) || OF_JAR.has(spoken.unit))
   const degrees = DEGREE_WORDS.has(tokens[at + 1]?.word ?? '')
@@ -53,8 +77,8 @@ export function unitsFor(
   if (after) return found([after], OWNERS.has(owner) || !PERSONS.has(owner))
   if (before) return found([before], before.standsFirst)
   if (degrees) return found(DEGREE_UNITS, false)
-  const named = measures.filter(({ observation }) =>
-    scene.names.some(({ meanings }) => meanings.some(each => each.observation === observation))
+  const named = measures.filter(({ id }) =>
+    scene.names.some(({ meanings }) => meanings.some(({ observation }) => observation.id === id))
   )
   if (named.length > 0) {
     // "Strip 2" may be the second strip.
@@ -71,8 +95,28 @@ export function unitsFor(
   return alone ? bareFor(tokens, measures) : []
 }
 
+/**
+ * Of several measures in one unit the one whose own words are said: "capped 3 days ago". Where none is, a
+ * time that the tree asks for in bands is meant before a count of something else.
+ */
+function meantBy({ tokens }: Scene, measures: readonly Measure[]): readonly Measure[] {
+  if (measures.length < 2) return measures
+  const said = new Set(tokens.map(({ word }) => word))
+  const ownTo = (measure: Measure) =>
+    [...measure.names].filter(
+      name =>
+        !UNIT_WORDS.has(name) &&
+        !SMALL_WORDS.has(name) &&
+        !measures.some(other => other !== measure && other.names.has(name))
+    )
+  const named = measures.filter(measure => ownTo(measure).some(name => said.has(name)))
+  if (named.length > 0) return named
+  const banded = measures.filter(each => each.banded)
+  return banded.length > 0 ? banded : measures
+}
+
 function own(measure: Measure, clear: boolean, bare: boolean): readonly UnitFound[] {
-  const units = ownUnit(measure.observation.unit)
+  const units = ownUnit(measure.unit)
   return units.map(spoken => ({ measure, spoken, clear: clear && units.length === 1, bare }))
 }
 
@@ -128,5 +172,7 @@ function bareFor(tokens: readonly Token[], measures: readonly Measure[]): readon
   )
   const all = measuredSo.length > 0 ? measuredSo : measures
   // Of a bare number only the measure's own unit is thought of.
-  return all.flatMap(measure => own(measure, false, true).slice(0, 1))
+  return all
+    .filter(({ banded }) => !banded)
+    .flatMap(measure => own(measure, false, true).slice(0, 1))
 }

@@ -6,7 +6,7 @@ import { walk } from '../../../src/tree/walk.ts'
 import { type Fact, factKey } from '../../../src/words/facts/fact.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
-const { tree, said, reader } = await shippedReader()
+const { tree, said, reader } = shippedReader()
 
 /** Whether the tree takes the answer, and an interval is what its instrument gives. */
 function isTellable({ observation: id, answer }: Fact): boolean {

@@ -4,13 +4,13 @@ import { factKey } from '../../../src/words/facts/fact.ts'
 import { isDanger } from '../../../src/words/facts/worry.ts'
 import { offered, shippedReader, sureOf, toldBy } from './shipped-reader.ts'
 
-const { tree, said, reader } = await shippedReader({
+const { tree, said, reader } = shippedReader('kombucha-jar', {
   es: [
-    { phrase: 'moho', observation: 'surface-texture', answer: 'dry-fuzzy' },
-    { phrase: 'pelusa', observation: 'surface-texture', answer: 'dry-fuzzy' }
+    { phrase: 'moho', observation: 'surface-texture', answer: 'dry-fuzzy', force: 'told' },
+    { phrase: 'pelusa', observation: 'surface-texture', answer: 'dry-fuzzy', force: 'told' }
   ],
   // A language whose small words nobody has listed.
-  xx: [{ phrase: 'zzyzx', observation: 'surface-texture', answer: 'wet-film' }]
+  xx: [{ phrase: 'zzyzx', observation: 'surface-texture', answer: 'wet-film', force: 'told' }]
 })
 const only = (line: string) => reader.read(line)[0]
 
@@ -40,8 +40,11 @@ describe('what is ruled out is never taken as seen', () => {
 
   test('a denied danger phrase is never sure to be there', () => {
     const danger = said.filter(
-      ({ observation, answer }) =>
-        answer !== null && isDanger(tree.observations[observation] ?? never(), answer)
+      ({ observation, answer, phrase }) =>
+        answer !== null &&
+        isDanger(tree.observations[observation] ?? never(), answer) &&
+        // Before these words a "no" refuses what was said and goes on: "no it hisses".
+        !/^(?:it|not|the|he|she) /.test(phrase)
     )
     expect(danger.length).toBeGreaterThan(50)
     const denials: Readonly<Record<string, readonly string[]>> = {
@@ -72,7 +75,7 @@ describe('what is ruled out is never taken as seen', () => {
     expect(sureOf(reader, 'doesn’t smell boozy')).toEqual([boozy])
   })
 
-  test.each(['no it has maggots', 'not boozy without reason', 'tight lid isn’t', 'not very boozy'])(
+  test.each(['not boozy without reason', 'tight lid isn’t', 'not very boozy'])(
     '%j may be meant either way',
     line => {
       expect(sureOf(reader, line)).toEqual([])

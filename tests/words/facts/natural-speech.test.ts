@@ -3,7 +3,7 @@ import { isInterval } from '../../../src/tree/answers.ts'
 import { measured } from '../../../src/tree/tell.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
-const { tree, reader } = await shippedReader()
+const { tree, reader } = shippedReader()
 const facts = (line: string) =>
   offered(reader, line).map(({ observation, answer }) => ({ observation, answer }))
 const readings = (line: string) => facts(line).filter(({ answer }) => isInterval(answer))
@@ -106,14 +106,13 @@ describe('small words around a fact leave it clear', () => {
     ['my lid is tight', 'container-signs', { 'tight-lid': 'yes' }],
     ['there’s a cloth and rubber band on it', 'jar-cover', 'tight-cloth'],
     ['huele a podrido', 'smell-and-liquid', { putrid: 'yes' }],
-    ['tiene pelitos verdes encima', 'surface-texture', 'dry-fuzzy']
+    ['tiene pelitos encima', 'surface-texture', 'dry-fuzzy']
   ])('%j', (line, observation, answer) => {
     expect(sureOf(reader, line)).toEqual([{ observation, answer }])
   })
 
   test.each([
     ['day 9 or 10', reading('day', 9), reading('day', 10)],
-    ['nobody drank it', { observation: 'people-signs', answer: { 'someone-drank': 'no' } }],
     ['no tengo tiritas', { observation: 'jar-ph', answer: 'unsure' }],
     ['no it was 3.5', reading('jar-ph', 3.5)]
   ])('%j is offered', (line, ...expected) => {
@@ -144,16 +143,74 @@ describe('small words around a fact leave it clear', () => {
   })
 })
 
-describe('whoever takes a number back is offered both', () => {
-  test('the correction is a reading, and not what was ruled out', () => {
+describe('a correction replaces what it corrects', () => {
+  test('a number takes the place of the one before it', () => {
     expect(reader.read('no it was 3.5')[0]?.problem).toBeUndefined()
     expect(facts('no it was 3.5')[0]).toEqual(reading('jar-ph', 3.5))
+    expect(sureOf(reader, 'ph 3.1, no wait, 3.4')).toEqual([reading('jar-ph', 3.4)])
+    expect(readings('ph 3.1, no wait, 3.4')).toEqual([reading('jar-ph', 3.4)])
   })
 
-  test('the number before it is no longer clear', () => {
-    expect(sureOf(reader, 'ph 3.1, no wait, 3.4')).toEqual([])
-    expect(readings('ph 3.1, no wait, 3.4')).toEqual(
-      expect.arrayContaining([reading('jar-ph', 3.1), reading('jar-ph', 3.4)])
-    )
+  test.each([
+    ['hairy, no wait, jelly', 'surface-texture', 'wet-film'],
+    ['it’s fuzzy, sorry, I mean wrinkled', 'surface-texture', 'flat-wrinkled-film'],
+    ['peluda, no, perdón, arrugada', 'surface-texture', 'flat-wrinkled-film']
+  ])('%j', (line, observation, answer) => {
+    expect(sureOf(reader, line)).toEqual([{ observation, answer }])
+    expect(reader.read(line)[0]?.problem).toBe('taken-back')
+    expect(reader.read(line)[1]?.corrects).toBe(true)
   })
+
+  test.each([
+    'no wait it was white sugar',
+    'no, nobody had any',
+    'no it smells like vinegar',
+    'actually it’s fuzzy',
+    'no, perdón, era arrugada'
+  ])('%j corrects what was told before', line => {
+    expect(reader.read(line).at(-1)?.corrects).toBe(true)
+  })
+
+  test.each(['no fuzz', 'no film yet', 'no era moho', 'not hairy', 'day 9'])(
+    '%j only says what it says',
+    line => expect(reader.read(line)[0]?.corrects).toBeUndefined()
+  )
+
+  test('who had none is told, and told again', () => {
+    const none = { observation: 'people-signs', answer: { 'someone-drank': 'no' } }
+    for (const line of ['nobody drank it', 'no, nobody had any', 'we haven’t tasted it']) {
+      expect(sureOf(reader, line), line).toEqual([none])
+    }
+  })
+})
+
+describe('whoever asks tells nothing', () => {
+  test.each([
+    'can I scoop the mold off',
+    'should I throw out the fuzzy part',
+    'how long can moldy kombucha sit',
+    'what if I have a fever',
+    'do I need to worry about maggots',
+    'is it safe if my kid drinks it',
+    'I was wondering if the mold is dangerous',
+    'could she give it to a baby',
+    '¿puedo quitarle el moho?',
+    'se puede tomar con moho',
+    'cuánto dura con pelusa',
+    'debo tirarla si tiene gusanos'
+  ])('%j', line => {
+    expect(reader.read(line).at(-1)?.problem).toBe('asked')
+    expect(offered(reader, line)).toEqual([])
+  })
+
+  test('a question that follows without a mark is parted from what is told', () => {
+    const [told, asked] = reader.read('it has white fuzz can I scoop it off')
+    expect(told?.candidates[0]).toMatchObject({ answer: 'dry-fuzzy', sure: true })
+    expect(asked?.problem).toBe('asked')
+  })
+
+  test.each(['she can’t breathe', 'no puede respirar', 'I can see fuzz'])(
+    '%j is no question',
+    line => expect(reader.read(line)[0]?.problem).toBeUndefined()
+  )
 })

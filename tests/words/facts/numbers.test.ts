@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { measured } from '../../../src/tree/tell.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
-const { tree, reader } = await shippedReader()
+const { tree, reader } = shippedReader()
 
 function reading(observation: string, value: number, instrument?: string) {
   const measure = tree.observations[observation]
@@ -29,6 +29,10 @@ describe('a number with its unit is a reading', () => {
     ['9½ days', 9],
     ['9.9 days', 9],
     ['36 hours', 1],
+    ['3 months', 90],
+    ['a month', 30],
+    ['two months old', 60],
+    ['tres meses', 90],
     ['0 days', 0]
   ])('%j is whole days', (line, days) => {
     expect(sureOf(reader, line)).toEqual([reading('day', days)])
@@ -123,7 +127,7 @@ describe('a reading that is not clear is only offered', () => {
     expect(sureOf(reader, line)).toEqual([])
   })
 
-  test.each(['half', '2 jars', '3 months', '11/25', 'half a gallon'])('%j is no reading', line => {
+  test.each(['half', '2 jars', '11/25', 'half a gallon'])('%j is no reading', line => {
     const measures = offered(reader, line).filter(({ answer }) => typeof answer === 'object')
     expect(measures.filter(({ answer }) => 'reading' in (answer as object))).toEqual([])
   })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
-const { reader } = await shippedReader()
+const { reader } = shippedReader()
 const texts = (line: string) => reader.read(line).map(({ text }) => text)
 const fact = (observation: string, answer: unknown) => ({ observation, answer })
 

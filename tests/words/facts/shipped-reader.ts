@@ -5,7 +5,7 @@ import { createFactReader, type FactReader } from '../../../src/words/facts/fact
 import { createWords, type Words } from '../../../src/words/words.ts'
 import { loadShipped } from '../../helpers/shipped.ts'
 
-/** The kombucha tree, what callers say of it, and the reader over both. */
+/** A tree, what callers say of it, and the reader over both. */
 export interface Shipped {
   readonly tree: Tree
   readonly words: readonly Words[]
@@ -14,32 +14,41 @@ export interface Shipped {
   readonly reader: FactReader
 }
 
+const loaded = await loadShipped()
+
+/** The trees there are, by their ids. */
+export const TREES: readonly string[] = loaded.trees.map(({ id }) => id)
+
 /** Opens the reader over the authored project, with a few phrases of the test's own. */
-export async function shippedReader(
+export function shippedReader(
+  id = 'kombucha-jar',
   more: Readonly<Record<string, readonly SaidPhrase[]>> = {}
-): Promise<Shipped> {
-  const loaded = await loadShipped()
-  const tree = loaded.trees.find(({ id }) => id === 'kombucha-jar')
+): Shipped {
+  const tree = loaded.trees.find(each => each.id === id)
   if (!tree) throw new Error(`the tree does not load: ${JSON.stringify(loaded.findings[0])}`)
   const words = Object.keys(loaded.words).map(tag => createWords(loaded.words, tag))
-  const tags = new Set([...Object.keys(loaded.said), ...Object.keys(more)])
-  const said = Object.fromEntries(
-    [...tags].map(tag => [tag, [...(loaded.said[tag] ?? []), ...(more[tag] ?? [])]])
+  const tags = new Set([...Object.keys(loaded.said.phrases), ...Object.keys(more)])
+  const phrases = Object.fromEntries(
+    [...tags].map(tag => [tag, [...(loaded.said.phrases[tag] ?? []), ...(more[tag] ?? [])]])
   )
-  const all = Object.entries(said).flatMap(([tag, ofTag]) => ofTag.map(each => ({ ...each, tag })))
+  const all = Object.entries(phrases).flatMap(([tag, of]) => of.map(each => ({ ...each, tag })))
   return {
     tree,
     words,
     said: all.filter(({ observation }) => tree.observations[observation] !== undefined),
-    reader: createFactReader({ tree, said, words })
+    reader: createFactReader({ tree, said: { ...loaded.said, phrases }, words })
   }
 }
 
 /** The fact that a said phrase stands for. */
-export function toldBy(tree: Tree, { observation, answer }: SaidPhrase): Fact {
+export function toldBy(
+  tree: Tree,
+  { observation, answer, force }: Omit<SaidPhrase, 'phrase'>
+): Fact {
   const of = tree.observations[observation] as Observation
   if (answer === null) throw new Error(`${observation} is only named`)
-  return { observation, answer: of.kind === 'signs' ? { [answer]: 'yes' } : answer }
+  const value = force === 'rules-out' ? 'no' : 'yes'
+  return { observation, answer: of.kind === 'signs' ? { [answer]: value } : answer }
 }
 
 /** Every candidate of a line, and those that are sure, as plain facts. */

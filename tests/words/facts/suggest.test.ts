@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { shippedReader } from './shipped-reader.ts'
 
-const { reader } = await shippedReader()
+const { reader } = shippedReader()
 const answers = (text: string) => reader.suggest(text).map(({ answer }) => answer)
 
 describe('words being typed are completed', () => {

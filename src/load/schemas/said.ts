@@ -1,0 +1,34 @@
+import { z } from 'zod'
+import { answerId, id, rangeKeys, said } from './common.ts'
+
+const meaning = z
+  .strictObject({
+    told: said.optional().describe('Words that can mean nothing else, by language.'),
+    'may-mean': said
+      .optional()
+      .describe('Words that can mean this and something else: offered, never taken.'),
+    'rules-out': said.optional().describe('Words that say of a sign that it is not there.'),
+    reads: z
+      .strictObject({
+        unit: z.enum(['hour', 'fahrenheit']).describe('What it is read in.'),
+        ...rangeKeys
+      })
+      .optional()
+      .describe('The readings that this answer of a choice stands for.'),
+    both: z
+      .tuple([answerId, answerId])
+      .optional()
+      .describe('Two signs of the screen that told together are this one.')
+  })
+  .meta({ id: 'meaning' })
+
+/** `shared/said.yaml`: more of what callers say, a line a phrase. */
+export const saidSchema = z.strictObject({
+  foods: said.describe(
+    'What is made, and in what, by language: words that tell nothing by themselves.'
+  ),
+  phrases: z
+    .record(id, z.record(id, meaning).describe('By answer or sign; `none` for none of the signs.'))
+    .describe('By observation.')
+})
+export type AuthoredSaid = z.infer<typeof saidSchema>
