@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { askedIn } from '../../../src/words/facts/asked.ts'
 import { type Fact, factKey, type SaidPhrase } from '../../../src/words/facts/fact.ts'
 import { SMALL_WORDS } from '../../../src/words/facts/lexicon.ts'
 import { wordsOf } from '../../../src/words/facts/normal.ts'
@@ -133,6 +134,8 @@ describe('a slip of the finger still finds the answer', () => {
           at.phrase.slice(0, at.index) +
           letters.join('') +
           at.phrase.slice(at.index + at.word.length)
+        // "Can my suaerkraut" reads as a question.
+        fc.pre(askedIn(line, false) === 'no')
         expect(offered(reader, line).map(factKey), line).toContain(factKey(toldBy(tree, at)))
       }),
       { numRuns: 1500, seed: 42 }
