@@ -1,7 +1,7 @@
-import type { Answers } from './answers.ts'
-import { settlersOf } from './answers.ts'
+import { type Answer, type Answers, type Signs, settlersOf } from './answers.ts'
 import { reachedFrom } from './circuit.ts'
 import { decide, isVolunteered } from './decide.ts'
+import { linkedOf } from './linked.ts'
 import type { Branch, Question, Tree } from './tree.ts'
 import type { Walk } from './walk.ts'
 
@@ -25,7 +25,10 @@ export function progressOf(tree: Tree, answers: Answers, walk: Walk): Progress {
 /** The observations asked on a walk, in order, each once. */
 export function askedOn(tree: Tree, walk: Walk): readonly string[] {
   const asked = walk.trail
-    .filter(({ question }) => stops(tree.questions[question]))
+    .filter(({ question, answer }) => {
+      const passed = tree.questions[question]
+      return stops(passed) || (passed !== undefined && wasAsked(tree, passed, answer))
+    })
     // A settling question leaves the trail once its answer counts, but it was asked all the same.
     .flatMap(({ observation, settledBy }) => [observation, settledBy?.observation ?? observation])
   return [...new Set(asked)]
@@ -36,6 +39,17 @@ export function questionsAhead(tree: Tree, { asks }: Walk): readonly Question[] 
   if (asks === null) return []
   const questions = new Map(Object.entries(tree.questions))
   return [...reachedFrom(questions, asks.question)].flatMap(id => tree.questions[id] ?? [])
+}
+
+/** Whether what is only heard here was asked further on: told whole, it turned the walk aside before that. */
+function wasAsked(tree: Tree, { asks }: Question, answer: Answer | undefined): boolean {
+  const observation = tree.observations[asks]
+  if (answer === undefined || observation === undefined) return false
+  if (!(linkedOf(tree).questions.get(asks) ?? []).some(stops)) return false
+  if (observation.kind !== 'signs') return true
+  return observation.signs.every(
+    ({ id, volunteered }) => volunteered || Object.hasOwn(answer as Signs, id)
+  )
 }
 
 /** What one question can do under the told answers, whatever is asked before it. */
@@ -49,11 +63,14 @@ interface Station {
 /** The most questions that can still stop to ask, from one question on and including it. */
 function stopsFrom(tree: Tree, answers: Answers, start: string): number {
   const stations = stationsOf(tree, answers)
+  const ahead = askableFrom(stations)
   const known = new Map<string, number>()
-  const longest = (id: string, asked: bigint): number => {
+  const longest = (id: string, before: bigint): number => {
+    // What nothing ahead asks again makes no difference any more.
+    const asked = before & (ahead.get(id) ?? 0n)
     const key = `${id} ${asked}`
-    const before = known.get(key)
-    if (before !== undefined) return before
+    const found = known.get(key)
+    if (found !== undefined) return found
     // Stands in while this is worked out, so that a settled question read again cannot go round.
     known.set(key, 0)
     const station = stations.get(id)
@@ -66,6 +83,22 @@ function stopsFrom(tree: Tree, answers: Answers, start: string): number {
     return most
   }
   return longest(start, 0n)
+}
+
+/** For each station the observations that it, and whatever it can lead to, would stop to ask. */
+function askableFrom(stations: ReadonlyMap<string, Station>): ReadonlyMap<string, bigint> {
+  const ahead = new Map([...stations].map(([id, { stopsFor }]) => [id, stopsFor]))
+  for (let grew = true; grew; ) {
+    grew = false
+    for (const [id, { leads }] of [...stations].reverse()) {
+      const bits = leads.reduce((so, next) => so | (ahead.get(next) ?? 0n), ahead.get(id) ?? 0n)
+      if (bits !== ahead.get(id)) {
+        ahead.set(id, bits)
+        grew = true
+      }
+    }
+  }
+  return ahead
 }
 
 function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> {
