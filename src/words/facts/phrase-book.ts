@@ -73,10 +73,12 @@ export function openPhraseBook(
   const phrases: Phrase[] = []
   const own = new Map<string, Set<string>>()
   const known = new Set<string>(SMALL_WORDS)
+  const spellings = new Set<string>()
   const settling = settlingOf(tree)
   const doubtful = doubtfulIn(said)
   const add = (text: string, tag: string, of: Pick<Phrase, 'observation' | 'answer' | 'force'>) => {
     const words = wordsOf(text)
+    for (const { raw, word } of tokensOf(text)) spellings.add(raw).add(word)
     // What may mean several things does so as a label too.
     const again = of.force === 'told' && doubtful.has(keyOf(of.observation.id, of.answer, text))
     if (words.length === 0 || again) return
@@ -144,11 +146,7 @@ export function openPhraseBook(
       phrases.flatMap(({ words }) => words.map((_, at) => words.slice(0, at + 1).join(' ')))
     ),
     longest: Math.max(1, ...phrases.map(({ words }) => words.length)),
-    spellings: [
-      ...new Set(
-        phrases.flatMap(({ text }) => tokensOf(text).flatMap(({ raw, word }) => [raw, word]))
-      )
-    ],
+    spellings: [...spellings],
     known,
     settling,
     foods: new Set(Object.values(foods).flatMap(some => some.flatMap(wordsOf).map(baseOf))),

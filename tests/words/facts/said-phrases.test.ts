@@ -125,9 +125,9 @@ describe('a slip of the finger still finds the answer', () => {
         else if (how === 'drop') letters.splice(i, 1)
         else letters.splice(i, 0, letters[i] ?? '')
         // "Ridge" for "fridge" is no slip that anybody could see: it is another of the words.
-        fc.pre(
-          !wordsOf(letters.join('')).some(word => everyWord.has(word) || SMALL_WORDS.has(word))
-        )
+        const typed = wordsOf(letters.join(''))
+        fc.pre(typed.length > 0)
+        fc.pre(!typed.some(word => everyWord.has(word) || SMALL_WORDS.has(word)))
         // Mistyped, a phrase is parted at its "and": what each half says is then offered by itself.
         fc.pre(!/ (?:and|y) /.test(at.phrase))
         const line =
