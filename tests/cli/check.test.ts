@@ -56,7 +56,7 @@ describe('a project with a fault fails the check', () => {
       cpSync(part, join(folder, part), { recursive: true })
     }
     const tree = join(folder, 'trees/kombucha-jar.yaml')
-    const faulty = readFileSync(tree, 'utf8').replace('then: container', 'then: contaner')
+    const faulty = readFileSync(tree, 'utf8').replace('then: growth', 'then: grwoth')
     writeFileSync(tree, faulty)
   })
   afterAll(() => rmSync(folder, { recursive: true }))
@@ -66,7 +66,7 @@ describe('a project with a fault fails the check', () => {
     expect(code).toBe(1)
     expect(output).toMatch(/^trees\/kombucha-jar\.yaml:\d+:\d+ {2}[a-z-]+$/m)
     expect(output).toContain('Fix:')
-    expect(output).toContain('`container`')
+    expect(output).toContain('Did you mean `growth`?')
   })
 
   test('the tree cannot be walked, and its findings say why', async () => {

@@ -66,15 +66,14 @@ describe('a published edition', () => {
 
   test('whose number a changed tree still bears is found', async () => {
     const back = edit(tree, text =>
-      text.replace('at-most: 4.2, to: age-acid', 'at-most: 4.1, to: age-acid')
-    )
-    const again = edit(tree, text =>
-      text.replace('over: 4.2, to: age-not-acid', 'over: 4.1, to: age-not-acid')
+      text.replace(
+        'at-most: 4.2, end: normal-growth }\n      - { over: 4.2, raise',
+        'at-most: 4.1, end: normal-growth }\n      - { over: 4.1, raise'
+      )
     )
     try {
       expect((await here('check')).output).toContain('edition-not-raised')
     } finally {
-      again()
       back()
     }
   })
@@ -82,9 +81,10 @@ describe('a published edition', () => {
 
 describe('an edit that is less cautious', () => {
   const freer = (text: string) =>
-    text
-      .replace('at-most: 4.2, to: age-acid', 'at-most: 4.4, to: age-acid')
-      .replace('over: 4.2, to: age-not-acid', 'over: 4.4, to: age-not-acid')
+    text.replace(
+      'at-most: 4.2, end: normal-growth }\n      - { over: 4.2, raise',
+      'at-most: 4.4, end: normal-growth }\n      - { over: 4.4, raise'
+    )
   const copy = join(own, 'freer.yaml')
   beforeAll(() => writeFileSync(copy, freer(readFileSync(tree, 'utf8'))))
 
