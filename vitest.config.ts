@@ -13,7 +13,8 @@ export default defineConfig({
           exclude: ['tests/browser/**'],
           // Both cores: by itself vitest leaves one idle.
           maxWorkers: 2,
-          testTimeout
+          testTimeout,
+          hookTimeout: testTimeout
         }
       },
       {
