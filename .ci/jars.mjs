@@ -11,9 +11,9 @@ export const JARS = {
     ...well,
     'surface-texture': 'wet-film',
     ...plain,
-    'jar-ph': ['3.6', 'meter'],
     day: ['4'],
-    look: ['people-signs', 'surface-texture', 'jar-ph']
+    'starter-kind': 'mature-liquid',
+    look: ['people-signs', 'surface-texture', 'day']
   },
   'merging-islands': { ...well, 'surface-texture': 'wet-islands', ...plain, ...sour },
   strands: { ...well, 'surface-texture': 'strands-or-sediment', ...plain, ...sour },

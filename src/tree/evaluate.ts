@@ -1,4 +1,4 @@
-import { adviceFor, type SpokenAdvice } from './advice.ts'
+import { adviceFor, isDiscarded, type SpokenAdvice } from './advice.ts'
 import { type Answers, measureOf, signsOf } from './answers.ts'
 import type { Outcome } from './caution.ts'
 import { type Either, levelsOfAll } from './either.ts'
@@ -99,6 +99,8 @@ function certainOf(
   const diagrams = diagramsOf(tree)
   const notes: string[] = []
   for (const [note, advice] of Object.entries(tree.advice.notes)) {
+    // Of a batch that goes out nothing is said of waiting, whatever is still answered.
+    if (advice.notWhenDiscarded && isDiscarded(tree, { ...atLeast, notes })) continue
     const levels = levelsOfAll(diagrams, diagrams.of({ note }), answers, either)
     if (levels.length > 1) {
       if (doesSomething(advice)) return null

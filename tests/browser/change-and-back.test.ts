@@ -39,7 +39,7 @@ describe('an earlier answer', () => {
     await play(page, healthy)
     await moves(page, 'Back').click()
 
-    await question(page, 'day').waitFor()
+    await question(page, 'jar-ph').waitFor()
     expect(await page.locator('#measure-day').inputValue()).toBe('9')
     await page.locator('#measure-day').fill('3')
     await page.locator('[type="submit"]').click()

@@ -66,7 +66,7 @@ describe('a number that makes no sense', () => {
     await page.locator('.error').waitFor()
     await type(page, 'jar-ph', ' 3,2 ')
 
-    await page.locator('.question[data-observation="day"]').waitFor()
+    await page.locator('.outcome').waitFor()
     await page.getByRole('button', { name: 'pH 3.2' }).waitFor()
   })
 
@@ -77,7 +77,7 @@ describe('a number that makes no sense', () => {
     await page.getByRole('radio', { name: ui['unit-names'].weeks }).check()
     await type(page, 'day', '1.5')
 
-    await page.locator('.outcome').waitFor()
+    await page.locator('.question[data-observation="jar-ph"]').waitFor()
     await page.getByRole('button', { name: '10 days' }).waitFor()
   })
 })

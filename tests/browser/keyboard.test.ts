@@ -53,13 +53,13 @@ describe('a jar walked with the keyboard alone', () => {
     await press('[data-answer="plain-color"]', 'Enter')
     await arrived(page, 'smell-and-liquid')
     await press('[data-answer="none"]', 'Enter')
-    await arrived(page, 'jar-ph')
-    await tabTo(page, '#measure-jar-ph')
-    await page.keyboard.type('3.2')
-    await page.keyboard.press('Enter')
     await arrived(page, 'day')
     await tabTo(page, '#measure-day')
     await page.keyboard.type('9')
+    await page.keyboard.press('Enter')
+    await arrived(page, 'jar-ph')
+    await tabTo(page, '#measure-jar-ph')
+    await page.keyboard.type('3.2')
     await press('[type="submit"]', 'Space')
 
     await page.locator('.outcome h1:focus').waitFor()
@@ -70,7 +70,7 @@ describe('a jar walked with the keyboard alone', () => {
     const { page } = await visit()
     await begin(page)
     for (const observation of ['surface-texture', 'jar-ph']) {
-      await playOn(page, JARS['new-film'] ?? {}, observation)
+      await playOn(page, JARS['merging-islands'] ?? {}, observation)
       const beads = await page.locator('button.bead').count()
       await tabTo(page, '.card, .pill input')
       for (const key of ['ArrowDown', 'ArrowRight', 'ArrowUp', 'ArrowLeft', 'ArrowDown', 'End']) {
@@ -87,7 +87,7 @@ describe('a jar walked with the keyboard alone', () => {
     async observation => {
       const { page } = await visit()
       await begin(page)
-      await playOn(page, JARS['new-film'] ?? {}, observation)
+      await playOn(page, JARS['merging-islands'] ?? {}, observation)
       const unseen: string[] = []
       const stops = new Set<string>()
       for (let tabs = 0; tabs < MOST_TABS; tabs++) {

@@ -97,10 +97,10 @@ describe('a visitor who sits still', () => {
       await page.clock.runFor(MINUTE - 10_000)
       await scrolled(page, time % 2 === 0 ? 100 : 0)
     }
-    await playOn(page, jar, 'jar-ph')
-    for (const typed of ['3', '3.', '3.4']) {
+    await playOn(page, jar, 'day')
+    for (const typed of ['1', '12', '1']) {
       await page.clock.runFor(MINUTE - 10_000)
-      await page.locator('#measure-jar-ph').fill(typed)
+      await page.locator('#measure-day').fill(typed)
     }
     expect(await warning(page).count()).toBe(0)
   })
