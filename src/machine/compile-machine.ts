@@ -127,7 +127,11 @@ function exitsOf(tree: Tree, question: Question): readonly { guard: Guard; branc
     case 'measure': {
       const told = ({ context }: { context: Context }) => measureOf(context.answers, question.asks)
       return [
-        { branch: question.unsure, guard: args => told(args) === 'unsure' },
+        {
+          branch: question.unsure,
+          // What is only heard and was not told is not waited for.
+          guard: args => (told(args) ?? (question.volunteered ? 'unsure' : null)) === 'unsure'
+        },
         ...question.ranges.map(branch => ({
           branch,
           guard: (args: { context: Context }) => {

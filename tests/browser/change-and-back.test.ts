@@ -40,6 +40,9 @@ describe('an earlier answer', () => {
     await moves(page, 'Back').click()
 
     await question(page, 'jar-ph').waitFor()
+    expect(await page.locator('#measure-jar-ph').inputValue()).toBe('3.2')
+    await moves(page, 'Back').click()
+    await question(page, 'day').waitFor()
     expect(await page.locator('#measure-day').inputValue()).toBe('9')
     await page.locator('#measure-day').fill('3')
     await page.locator('[type="submit"]').click()

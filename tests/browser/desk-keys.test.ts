@@ -88,7 +88,7 @@ describe('the keyboard at the desk', () => {
     await page.keyboard.press('Escape')
     await page.locator('.desk[data-keys="answer"]').waitFor()
     await page.keyboard.press('8')
-    expect(await page.locator('[data-sign="at-risk-will-drink"]').isChecked()).toBe(true)
+    expect(await page.locator('[data-sign="at-risk-drank"]').isChecked()).toBe(true)
     expect(await typedIn(page)).toBe('pink')
   })
 

@@ -38,8 +38,8 @@ describe.each(shipped)('the machine of $id agrees with the walk', tree => {
         same(tree, actor.getSnapshot(), walk(tree, answers))
       }
     }
-    // The smallest tree has nine questions, and ends as well.
-    expect(paths.length).toBeGreaterThan(Object.keys(tree.questions).length / 2)
+    // A question that only reads again what was told is passed, and no state to wait in.
+    expect(paths.length).toBeGreaterThan(Object.keys(tree.observations).length / 2)
   })
 
   test('along every transition out of every state that xstate/graph finds', () => {

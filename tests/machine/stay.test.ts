@@ -245,7 +245,7 @@ describe('whatever happens at a kiosk', () => {
       }),
       { numRuns: 300 }
     )
-    expect(Math.min(seen.waiting, seen.served)).toBeGreaterThan(300)
+    expect(Math.min(seen.waiting, seen.served)).toBeGreaterThan(200)
   })
 })
 
