@@ -19,7 +19,7 @@ import { openPhraseBook } from './phrase-book.ts'
 import { openReadings } from './readings.ts'
 import { openScene, outside, type Scene } from './scene.ts'
 import { openTogether, type Part } from './together.ts'
-import { deniedBy, scatteredBy, toldBy } from './told.ts'
+import { scatteredBy, toldBy } from './told.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 import { openWeak } from './weak.ts'
 import { byWorry, isDangerFact } from './worry.ts'
@@ -35,8 +35,6 @@ export interface Source {
 export interface FactReader {
   /** The facts of a whole line, part by part. Nothing of the line is lost. */
   read(line: string): readonly Fragment[]
-  /** The part being typed, and what it may come to, best first. */
-  begun(text: string): Fragment | null
   /** What the words being typed may come to, best first. */
   suggest(text: string): readonly Candidate[]
 }
@@ -71,14 +69,8 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   function readAnew(piece: Piece, typing: boolean): Part {
     const { corrects, joined, turnedOut } = piece
     const scene = openScene(piece, book)
-    const denies = piece.asked === 'no' ? deniedBy(scene, book) : []
     const part = (fragment: Omit<Fragment, 'text'>): Part => ({
-      fragment: {
-        text: piece.typed,
-        ...fragment,
-        ...(corrects && { corrects }),
-        ...(denies.length > 0 && { denies })
-      },
+      fragment: { text: piece.typed, ...fragment, ...(corrects && { corrects }) },
       tokens: scene.tokens,
       joined,
       turnedOut
@@ -135,11 +127,6 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   const readParts = (pieces: readonly Piece[], typing: boolean): readonly Fragment[] =>
     together(pieces.map((piece, at) => readPiece(piece, typing && at === pieces.length - 1)))
 
-  function begun(text: string): Fragment | null {
-    const last = readParts(cut(text, book).slice(-MOST_FRAGMENTS), true).at(-1)
-    return last ? { ...last, candidates: last.candidates.slice(0, MOST_CANDIDATES) } : null
-  }
-
   return {
     read(line) {
       const pieces = cut(line, book)
@@ -151,8 +138,10 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
         )
       ]
     },
-    begun,
-    suggest: text => begun(text)?.candidates ?? []
+    suggest(text) {
+      const last = readParts(cut(text, book).slice(-MOST_FRAGMENTS), true).at(-1)
+      return last ? last.candidates.slice(0, MOST_CANDIDATES) : []
+    }
   }
 }
 

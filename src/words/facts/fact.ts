@@ -29,8 +29,6 @@ export interface Fragment {
   readonly span?: { readonly from: number; readonly to: number }
   /** It takes back what was told before of the same thing. */
   readonly corrects?: true
-  /** What it says is not there: told before, it was a mistake. */
-  readonly denies?: readonly Fact[]
 }
 
 /** A caller's own words, and what they tell. */
