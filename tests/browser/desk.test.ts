@@ -17,7 +17,11 @@ const toDesk = async (options = {}) => {
 }
 
 /** Mold and a wet film were both told: what the film would be asked is asked too. */
-const TWO_SURFACES = { ...JARS['new-film'], 'surface-texture': 'dry-fuzzy' }
+const TWO_SURFACES = {
+  ...JARS['new-film'],
+  'surface-texture': 'dry-fuzzy',
+  'jar-ph': ['3.2', 'meter']
+}
 
 describe('at the desk, by its keys, the jar', () => {
   test.each(Object.entries(SAID))('%s comes to what it comes to anywhere', async (name, said) => {
