@@ -35,6 +35,7 @@ describe('printed from the screen the outcome', () => {
         ...['mold-removed', 'insects-inside', 'lead-risk-vessel'],
         ...['continuous-vessel', 'flies-outside', 'late-acid']
       ],
+      'lead-signs': ['signs-of-lead'],
       'surface-texture': 'dry-fuzzy'
     })
     expect(await sides(page, 'Letter')).toBe(2)
