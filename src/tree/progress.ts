@@ -18,7 +18,8 @@ export function mostScreens(tree: Tree): number {
 
 /** How far a walk has come. An upper bound: answers may rule out the longest way, never lengthen it. */
 export function progressOf(tree: Tree, answers: Answers, walk: Walk): Progress {
-  const longest = walk.asks ? stopsFrom(tree, answers, walk.asks.question) : 1
+  // From the start: what is told next may turn the walk aside before where it stands.
+  const longest = walk.asks ? stopsFrom(tree, answers, tree.start) : 1
   return { question: askedOn(tree, walk).length + 1, atMostMore: longest - 1 }
 }
 
@@ -64,25 +65,37 @@ interface Station {
 function stopsFrom(tree: Tree, answers: Answers, start: string): number {
   const stations = stationsOf(tree, answers)
   const ahead = askableFrom(stations)
-  const known = new Map<string, number>()
-  const longest = (id: string, before: bigint): number => {
-    // What nothing ahead asks again makes no difference any more.
-    const asked = before & (ahead.get(id) ?? 0n)
-    const key = `${id} ${asked}`
-    const found = known.get(key)
-    if (found !== undefined) return found
-    // Stands in while this is worked out, so that a settled question read again cannot go round.
-    known.set(key, 0)
-    const station = stations.get(id)
-    if (station === undefined) return 0
-    const stop = station.stopsFor !== 0n && (asked & station.stopsFor) === 0n
-    let most = 0
-    for (const next of station.leads) most = Math.max(most, longest(next, asked | station.stopsFor))
-    if (stop) most++
-    known.set(key, most)
-    return most
+  let found: ReadonlyMap<string, number> = new Map()
+  for (;;) {
+    const round = new Map<string, number>()
+    const begun = new Set<string>()
+    let cameRound = false
+    const longest = (id: string, before: bigint): number => {
+      // What nothing ahead asks again makes no difference any more.
+      const asked = before & (ahead.get(id) ?? 0n)
+      const key = `${id} ${asked}`
+      // A settled question is read again, and so the ways can come round.
+      cameRound ||= begun.has(key)
+      const known = round.get(key)
+      if (known !== undefined) return known
+      round.set(key, found.get(key) ?? 0)
+      begun.add(key)
+      const station = stations.get(id)
+      if (station === undefined) return 0
+      const stop = station.stopsFor !== 0n && (asked & station.stopsFor) === 0n
+      let most = 0
+      for (const next of station.leads)
+        most = Math.max(most, longest(next, asked | station.stopsFor))
+      if (stop) most++
+      round.set(key, most)
+      begun.delete(key)
+      return most
+    }
+    const most = longest(start, 0n)
+    // Where a way came round to something unfinished, what stood in for it must be what it came to.
+    if (!cameRound || [...round].every(([key, each]) => found.get(key) === each)) return most
+    found = round
   }
-  return longest(start, 0n)
 }
 
 /** For each station the observations that it, and whatever it can lead to, would stop to ask. */
@@ -123,7 +136,12 @@ const stops = (question: Question | undefined): boolean =>
 
 /** Whether no answer still to come can change what this question makes of the answers. */
 const isFixed = (tree: Tree, question: Question, answers: Answers): boolean =>
+  !isAskedElsewhere(tree, question, answers) &&
   settlersOf(tree, question.asks).every(({ id }) => Object.hasOwn(answers, id))
+
+/** Whether what this question only hears is still untold, and another question may ask it. */
+const isAskedElsewhere = (tree: Tree, { asks }: Question, answers: Answers): boolean =>
+  !Object.hasOwn(answers, asks) && (linkedOf(tree).questions.get(asks) ?? []).some(stops)
 
 function branchesOf(tree: Tree, question: Question): readonly Branch[] {
   switch (question.kind) {

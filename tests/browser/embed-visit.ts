@@ -116,7 +116,10 @@ export const spillingInside = (page: Page): Promise<readonly string[]> =>
           const { left, right, width } = one.getBoundingClientRect()
           return width > 0 && (right > box.right + 0.5 || left < box.left - 0.5)
         })
-        .map(one => `${one.tagName}.${one.className} reaches past the side`)
+        .map(
+          one =>
+            `${one.tagName}.${one.className} reaches past the side: ${one.textContent?.slice(0, 60)}`
+        )
     })
     return scrollWidth > clientWidth ? [`scrolls to ${scrollWidth}`, ...spilt] : spilt
   })

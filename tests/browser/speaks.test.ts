@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../../.ci/jars.mjs'
+import jar from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import observations from '../../locales/en/observations.json' with { type: 'json' }
 import ui from '../../locales/en/ui.json' with { type: 'json' }
 import { begin, play, playOn } from './play.ts'
@@ -31,9 +32,15 @@ describe('a screen reader is told', () => {
   test('the name of every sign, and what it means', async () => {
     const { page } = await visit()
     await begin(page)
+    // Signs that nobody is asked about stand folded away.
+    for (const folded of await page.locator('.signs-noticed summary').all()) await folded.click()
     const boxes = ofRole(await spokenOn(page), 'checkbox')
 
-    const { signs } = observations['people-signs']
+    // Kombucha has words of its own for some of them.
+    const signs = {
+      ...observations['people-signs'].signs,
+      ...jar.observations['people-signs'].signs
+    }
     for (const { label, hint } of Object.values(signs)) {
       const [own, unsure, ...more] = boxes.filter(({ name }) => name.includes(label))
       expect(own?.name.startsWith(label), label).toBe(true)

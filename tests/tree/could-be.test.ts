@@ -120,7 +120,7 @@ describe('verdicts', () => {
   test('that a tree knows and never gives could not', () => {
     const outside = shipped.find(({ id }) => id === 'outside-this-tool') as Tree
     const never = outside.verdicts.map(({ id }) => id).filter(id => !couldBeTogether(outside, [id]))
-    expect(never).toContain('normal-growth')
+    expect(never).toContain('yeast-strands')
     expect(never).not.toContain('possible-toxin')
   })
 })

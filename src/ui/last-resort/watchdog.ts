@@ -8,6 +8,7 @@ const MINUTE = 60_000
 const PATIENCE = 10_000
 const layer = document.getElementById('last-resort')
 const isKiosk = document.documentElement.classList.contains('kiosk')
+const isUnshown = () => layer?.hidden === false
 let mending = false
 let touches = 0
 
@@ -16,9 +17,13 @@ const wasMended = (): boolean => (history.state as { mended?: boolean } | null)?
 const setMended = (mended: boolean) =>
   history.replaceState({ ...(history.state as object | null), mended }, '')
 
-addEventListener('load', () => {
-  if (layer?.hidden === false) void mend()
-})
+// A script that cannot be had, read or run says so. One that says nothing may still be waiting for a slow network.
+for (const fault of ['error', 'unhandledrejection']) addEventListener(fault, mendUnshown, true)
+addEventListener('load', () => setTimeout(mendUnshown, PATIENCE))
+
+function mendUnshown() {
+  if (isUnshown()) void mend()
+}
 
 // Nobody is there to load a kiosk again; elsewhere whoever reads the layer decides.
 addEventListener('jarside-trouble', () => {
@@ -66,7 +71,9 @@ async function mend(): Promise<void> {
   if (mending || wasMended()) return
   mending = true
   while (!(await isReached())) await networkOrMinute()
-  await renew()
+  // The first screen may have come after all.
+  if (isUnshown()) await renew()
+  mending = false
 }
 
 async function renew(): Promise<void> {
