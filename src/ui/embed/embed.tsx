@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'preact/hooks'
-import type { Answers } from '../../tree/answers.ts'
 import { speechIn } from '../opening/speech.ts'
 import { useOffice } from '../opening/use-office.ts'
 import type { EmbedCatalogue, TreeFiles } from './embed-files.ts'
@@ -7,8 +6,7 @@ import { FirstScreen } from './first-screen.tsx'
 import { Surround } from './surround.tsx'
 import { addressIn } from './take.ts'
 import { Trouble } from './trouble.tsx'
-import { useFirst } from './use-first.ts'
-import { useRest } from './use-rest.ts'
+import { useLife } from './use-life.ts'
 import { WalkBox } from './walk-box.tsx'
 
 /** One element's walk: its first question as soon as that is there, then the rest. */
@@ -49,52 +47,50 @@ function KnownTree({
   files: TreeFiles
   language: string
 }) {
-  const { languages } = catalogue
-  const [asked, setAsked] = useState(language)
-  const [attempt, setAttempt] = useState(0)
-  const [start, setStart] = useState<Answers | null>(null)
-  const [round, setRound] = useState(0)
+  const [{ at, context }, send] = useLife(files, language)
+  const { first, rest, answers, attempt, round } = context
   const [today] = useState(() => new Date())
   const office = useOffice(addressIn('office.json'))
-  const first = useFirst(files, asked, attempt)
-  const rest = useRest(files, asked, first !== null && first !== 'failed', attempt)
-
-  const again = () => setAttempt(n => n + 1)
-  const answer = (told: Answers) => {
-    setStart(told)
-    // What failed behind the reader's back is tried once more before a word is said of it.
-    if (rest === 'failed') again()
+  const speech = useMemo(
+    () => speechIn(catalogue.help, context.language),
+    [catalogue, context.language]
+  )
+  const drawn = useMemo(
+    () => rest && { ...rest, drawings: context.drawings ?? {} },
+    [rest, context.drawings]
+  )
+  const shared = {
+    office,
+    today,
+    languages: catalogue.languages,
+    onLanguage: (tag: string) => send({ type: 'speak', language: tag }),
+    onStartOver: () => send({ type: 'start-over' })
   }
-  const startOver = () => {
-    setStart(null)
-    setRound(n => n + 1)
-  }
-  const speech = useMemo(() => speechIn(catalogue.help, asked), [catalogue, asked])
-  const shared = { office, today, languages, onLanguage: setAsked, onStartOver: startOver }
+  const again = () => send({ type: 'again' })
 
-  // Until there is something to show, the page's own words stand as if there were no script.
-  if (first === null) return <slot />
-  if (first === 'failed') {
+  if (at === 'not-opened') {
     return (
-      <Surround tag={asked} title={null}>
+      <Surround tag={context.language} title={null}>
         <Trouble speech={speech} sentence="not-loaded" focus={attempt > 0} onAgain={again} />
       </Surround>
     )
   }
+  // Until there is something to show, the page's own words stand as if there were no script.
+  if (first === null) return <slot />
   const { tag, question } = first
   const title = (question.texts[question.tree.id] as { title: string }).title
-  if (start !== null && rest === 'failed') {
+  if (at === 'not-gone-on') {
     return (
       <Surround tag={tag} title={title}>
         <Trouble speech={speech} sentence="not-gone-on" focus onAgain={again} />
       </Surround>
     )
   }
-  const goesOn = start !== null && rest !== null && rest !== 'failed'
+  const running = at === 'running' ? drawn : null
   return (
-    <Surround tag={goesOn ? rest.tag : tag} title={title}>
-      {goesOn ? (
-        <WalkBox rest={rest} start={start} {...shared} />
+    <Surround tag={running?.tag ?? tag} title={title}>
+      {running ? (
+        <WalkBox rest={running} start={answers} {...shared} />
       ) : (
         <FirstScreen
           key={round}
@@ -102,8 +98,8 @@ function KnownTree({
           first={question}
           tag={tag}
           quiet={round === 0 && attempt === 0}
-          waiting={start !== null}
-          onAnswer={answer}
+          waiting={at === 'waiting'}
+          onAnswer={told => send({ type: 'answered', answers: told })}
         />
       )}
     </Surround>

@@ -1,5 +1,10 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
-import type { Rest } from './use-rest.ts'
+import type { RestThere } from './rest-there.ts'
+
+/** The rest of a walk, with its drawings as far as they have come. */
+export interface Rest extends RestThere {
+  readonly drawings: Readonly<Record<string, string>>
+}
 
 /** The box that the rest of a walk is drawn in, by its own script: a page may hold two copies of ours. */
 export function WalkBox({
