@@ -1,6 +1,6 @@
 // Installs what package-lock.json lists, only when that is missing or older than the lock file.
 import { spawnSync } from 'node:child_process'
-import { existsSync, statSync } from 'node:fs'
+import { existsSync, lstatSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
@@ -10,10 +10,13 @@ export const root = join(dirname(fileURLToPath(import.meta.url)), '..')
 export function install() {
   const lock = join(root, 'package-lock.json')
   // npm writes this file last: a broken-off install leaves it missing.
-  const mark = join(root, 'node_modules', '.package-lock.json')
+  const folder = join(root, 'node_modules')
+  const mark = join(folder, '.package-lock.json')
   if (existsSync(mark) && (!existsSync(lock) || statSync(mark).mtimeMs >= statSync(lock).mtimeMs)) {
     return 0
   }
+  // A linked folder is another checkout's: npm ci would empty it under whoever works there.
+  if (existsSync(mark) && lstatSync(folder).isSymbolicLink()) return 0
   const why = existsSync(mark) ? 'older than the lock file' : 'missing'
   process.stderr.write(`Installing packages (npm ci): node_modules is ${why}.\n`)
   // npm's own talk goes to stderr, so that the output of the command stays its own.

@@ -43,6 +43,7 @@ export function wantedTexts(
     const keys = [
       'title',
       'about',
+      'examples',
       ...USES.map(use => `use.${use}`),
       ...CAUTIONS.map(caution => `cautions.${caution}`)
     ]

@@ -25,13 +25,12 @@ export interface Call {
   readonly contradictions: readonly Contradiction[]
 }
 
-/** Facts that cannot all be so, and the one that counts: the more cautious. */
+/** Facts that cannot all be so. */
 export interface Contradiction {
   readonly observation: string
   /** The sign they are about; null where they are about the whole observation. */
   readonly sign: string | null
   readonly told: readonly Answer[]
-  readonly counts: Answer
 }
 
 /**
@@ -69,11 +68,10 @@ export function callOf(tree: Tree, facts: readonly Fact[]): Call {
         sign,
         answers: all
       })),
-    contradictions: either.map(({ observation, sign, answers: [counts], told: said }) => ({
+    contradictions: told.map(({ observation, sign, told: said }) => ({
       observation,
       sign,
-      told: said,
-      counts: counts as Answer
+      told: said
     }))
   }
 }

@@ -20,6 +20,11 @@ export function answerText(words: Words, observation: Observation, answer: Answe
   const seen = told.filter(([, value]) => value === 'yes').map(([sign]) => label(sign))
   const unsure = told.filter(([, value]) => value === 'unsure').map(([sign]) => label(sign))
   if (seen.length + unsure.length === 0) return label('none')
+  // Nobody reads a list of everything that is not known.
+  if (unsure.length > 1 && unsure.length === told.length) return label('unsure')
+  if (unsure.length > 1 && unsure.length + seen.length === told.length) {
+    return [...seen, words.t('ui:unsure-of-rest')].join('; ')
+  }
   const doubt = unsure.length > 0 ? [`${label('unsure')}: ${unsure.join('; ')}`] : []
   return [...seen, ...doubt].join('; ')
 }

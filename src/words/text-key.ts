@@ -31,6 +31,7 @@ export type UiKey =
 type TreeKey =
   | 'title'
   | 'about'
+  | 'examples'
   | `use.${string}`
   | `cautions.${string}`
   | `verdicts.${string}`

@@ -82,7 +82,7 @@ describe('a line of facts', () => {
 })
 
 describe('a call that contradicts itself', () => {
-  test('shows both facts, and the more cautious counts', async () => {
+  test('shows both facts, and says that the most cautious of each counts', async () => {
     const { page } = await toDesk()
     await say(page, 'hairy')
     await say(page, 'jelly')
@@ -90,7 +90,9 @@ describe('a call that contradicts itself', () => {
       'Surface: Dry, like fur or cotton',
       'Surface: Wet, in one skin or disc'
     ])
-    expect(await page.locator('.contradiction').textContent()).toMatch(/counts: Dry, like fur/)
+    expect(await page.locator('.contradiction').textContent()).toMatch(
+      /more than one way: Dry, like fur or cotton \/ Wet, in one skin or disc\. All of it counts, the most cautious of each/
+    )
     await callOn(page, TWO_SURFACES)
     expect(await verdictsOn(page)).toEqual(['likely-mold'])
   })

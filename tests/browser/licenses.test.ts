@@ -19,7 +19,7 @@ describe('whose work is served stands beside it', () => {
 
   test('of every package in the scripts its name and its license', () => {
     const pages = read('licenses/packages.md')
-    for (const name of ['preact', 'i18next', 'xstate', 'minisearch', 'uqr', 'workbox-window']) {
+    for (const name of ['preact', 'i18next', 'xstate', 'uqr', 'workbox-window']) {
       expect(pages).toMatch(new RegExp(`^## ${name} - [\\d.]+ \\(MIT\\)$`, 'm'))
     }
     expect(read('embed/licenses.md')).toMatch(/^## preact - [\d.]+ \(MIT\)$/m)

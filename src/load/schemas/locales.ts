@@ -86,6 +86,7 @@ const texts: z.ZodType<Texts> = z
 export const treeWordsSchema = z.strictObject({
   title: said('What the tree is about, as a heading.'),
   about: said('For which jars it is, and for which it is not.'),
+  examples: said('What a caller may say of it, fact by fact, for the field of the desk.'),
   use: z.record(key, text).optional().describe('What may be drunk, by use: never, not-yet …'),
   verdicts: z
     .record(id, verdict)

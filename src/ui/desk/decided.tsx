@@ -2,6 +2,7 @@ import { TRACKS } from '../../tree/observation.ts'
 import { verdictText } from '../../words/verdict-text.ts'
 import { useSetting } from '../parts/setting.tsx'
 import type { CallStanding } from './call-standing.ts'
+import { shortName } from './fact-text.ts'
 
 const RULED_OUT = {
   person: 'ui:desk.nobody-needs-help',
@@ -26,8 +27,6 @@ export function Decided({
     ...TRACKS.filter(track => possible[track].length > 1),
     ...(possible.use.length > 1 ? (['use'] as const) : [])
   ]
-  const shortOf = (id: string) =>
-    words.t(words.has(`ui:short.${id}`) ? `ui:short.${id}` : `observations:${id}.ask`)
   return (
     <section class="decided">
       <h2>{words.t('ui:desk.decided')}</h2>
@@ -43,7 +42,8 @@ export function Decided({
         )}
         {claims.notAsked.length > 0 && (
           <span data-not-asked={claims.notAsked.length}>
-            {words.t('ui:desk.not-asked')}: {claims.notAsked.map(shortOf).join(', ')}.
+            {words.t('ui:desk.not-asked')}:{' '}
+            {claims.notAsked.map(id => shortName(words, id)).join(', ')}.
           </span>
         )}
       </p>

@@ -107,7 +107,7 @@ export function FactField({
         onKeyDown={onKeyDown}
       />
       <p class="fact-how" id={`${id}-how`}>
-        {words.t('ui:desk.how')}
+        {words.t('ui:desk.how', { examples: words.t(`${tree.id}:examples`) })}
       </p>
       <div
         class="fact-candidates"

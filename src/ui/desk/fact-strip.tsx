@@ -1,7 +1,6 @@
-import { isInterval } from '../../tree/answers.ts'
 import type { Contradiction, Fact } from '../../tree/facts.ts'
 import { useSetting } from '../parts/setting.tsx'
-import { factText, signText } from './fact-text.ts'
+import { factText, shortName, signText } from './fact-text.ts'
 import type { CallInHand } from './use-call.ts'
 
 /** The facts of the call, each to be changed or removed where it stands, and where they contradict each other. */
@@ -32,17 +31,14 @@ export function FactStrip({ call, current }: { call: CallInHand; current: string
     </section>
   )
 
-  function contradictionText({ observation, sign, told, counts }: Contradiction): string {
+  function contradictionText({ observation, sign, told }: Contradiction): string {
     const text = (answer: Fact['answer']) =>
       sign === null
         ? factText(words, tree, { observation, answer }).answer
         : signText(words, observation, sign, String(answer))
-    // What spans both readings was told by nobody.
-    const spans = isInterval(counts) && !told.includes(counts)
-    return words.t(spans ? 'ui:desk.both-count' : 'ui:desk.contradiction', {
-      name: factText(words, tree, { observation, answer: counts }).name,
-      told: told.map(text).join(' / '),
-      counts: text(counts)
+    return words.t('ui:desk.contradiction', {
+      name: shortName(words, observation),
+      told: told.map(text).join(' / ')
     })
   }
 }

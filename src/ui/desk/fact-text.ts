@@ -8,11 +8,16 @@ import type { Words } from '../../words/words.ts'
 /** A fact as it stands on the sheet: two words for what it is about, and what was told of it. */
 export function factText(words: Words, tree: Tree, { observation, answer }: Fact) {
   const about = tree.observations[observation]
-  const short = `ui:short.${observation}` as const
   return {
-    name: words.t(words.has(short) ? short : `observations:${observation}.ask`),
+    name: shortName(words, observation),
     answer: about === undefined ? '' : toldText(words, about, answer)
   }
+}
+
+/** Two words for what is observed; the whole question where nobody wrote them. */
+export function shortName(words: Words, observation: string): string {
+  const short = `ui:short.${observation}` as const
+  return words.t(words.has(short) ? short : `observations:${observation}.ask`)
 }
 
 function toldText(words: Words, about: Tree['observations'][string], answer: Answer): string {
