@@ -44,6 +44,7 @@ export function generatedTree(size: Size): Tree {
     rules: [],
     askedAgain: [],
     openCases: {},
+    unfoundFaults: {},
     presumptions: {},
     advice: {
       verdicts: {},

@@ -163,7 +163,8 @@ const withoutRules = (tree: Tree): Tree => ({
   ...tree,
   rules: [],
   askedAgain: [],
-  openCases: {}
+  openCases: {},
+  unfoundFaults: {}
 })
 
 /** The drawings that stand ready; one that is missing leaves its answer with words alone. */

@@ -1,17 +1,19 @@
 import type { Finding } from '../findings/finding.ts'
 import { formatFinding } from '../findings/format-finding.ts'
 import { type Score, scoreOf } from '../prove/faults/score.ts'
+import { closedFaults, unknownFaults } from '../prove/faults/unfound.ts'
 import { prove } from '../prove/prove.ts'
 import { BadUse } from './bad-use.ts'
 import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
 import { type Command, readArguments } from './command.ts'
+import { recordedLine, recordScores, scoreLines } from './fault-scores.ts'
 import { say } from './terminal.ts'
 
 const MANUAL = `NAME
   jarside check - load every authored file and prove every tree
 
 USAGE
-  jarside check [--faults [--every <n>] [--tree <id>]] [--json] [--in <folder>]
+  jarside check [--faults [--every <n> | --record] [--tree <id>]] [--json] [--in <folder>]
 
   Prints each finding with its place, its reason and how to mend it, then one line for each
   property of each tree: in how many cases it is proved (rules, questions, danger signs …).
@@ -20,10 +22,13 @@ USAGE
   With --faults it also makes each slip that an author can make (a branch deleted, a verdict
   swapped, a limit moved, a raise or a use taken away, an unsure dropped) in each tree in turn, and
   counts how many of those that make it less cautious its rules and laws find. That takes minutes.
+  Those that nothing finds are listed with the reason under \`unfound-faults:\` beside the rules.
+  With --record it writes the scores down, and without --faults it tells what was written down.
 
 OPTIONS
   --faults       score the trees by seeded faults, and name those that nothing finds
   --every <n>    make every nth fault alone
+  --record       write the scores into trees/fault-scores.json
   --tree <id>    score this tree alone
   --json         print one object: { ok, findings, trees: [ { tree, proved, properties } ] }
   --in <folder>  check this folder's files
@@ -45,6 +50,7 @@ export const check: Command = {
       faults: { type: 'boolean', default: false },
       every: { type: 'string', default: '1' },
       tree: { type: 'string' },
+      record: { type: 'boolean', default: false },
       in: { type: 'string' },
       help: { type: 'boolean' }
     })
@@ -55,15 +61,26 @@ export const check: Command = {
     const trees = loaded.trees.map(tree =>
       checkedTree(tree.id, prove(tree, loaded.places[tree.id], loaded.sources))
     )
-    const findings = [...loaded.findings, ...trees.flatMap(tree => tree.findings)]
     const every = Number(values.every)
     if (!Number.isInteger(every) || every < 1) {
       throw new BadUse('`--every` takes a whole number from 1 on.')
+    }
+    if (values.record && (!values.faults || every > 1)) {
+      throw new BadUse(
+        '`--record` goes with `--faults`, and with every fault: leave out `--every`.'
+      )
     }
     const scored = values.faults
       ? loaded.trees.filter(({ id }) => values.tree === undefined || id === values.tree)
       : []
     const scores = scored.map(tree => scoreOf(tree, loaded.sources, every))
+    if (values.record) await recordScores(scored, scores, values.in)
+    const findings = [
+      ...loaded.findings,
+      ...trees.flatMap(tree => tree.findings),
+      ...loaded.trees.flatMap(tree => unknownFaults(tree, loaded.places[tree.id] ?? {})),
+      ...scored.flatMap(tree => closedFaults(tree, loaded.places[tree.id] ?? {}, loaded.sources))
+    ]
     const ok = findings.length === 0 && trees.length > 0 && trees.every(({ proved }) => proved)
     if (values.json) {
       say(
@@ -81,7 +98,9 @@ export const check: Command = {
         terminal.output,
         ...report,
         ...trees.flatMap(checkedLines),
-        ...scores.flatMap(scoreLines),
+        ...(values.faults
+          ? scored.flatMap((tree, index) => scoreLines(tree, scores[index] as Score))
+          : loaded.trees.map(tree => recordedLine(tree, loaded.faultScores))),
         lastLine(findings.length, ok, openCases(trees))
       )
     }
@@ -94,15 +113,6 @@ const openCases = (trees: readonly CheckedTree[]): number =>
   trees
     .flatMap(({ properties }) => properties)
     .reduce((sum, { counts }) => sum + (counts.open ?? 0), 0)
-
-/** A tree's score, and below it every slip that nothing finds. */
-function scoreLines({ tree, faults, found, survivors }: Score): string[] {
-  const share = faults === 0 ? 100 : Math.floor((found / faults) * 1000) / 10
-  return [
-    `${tree}: seeded faults: ${found} of ${faults} found (${share} %)`,
-    ...survivors.map(name => `${tree}: not found: ${name}`)
-  ]
-}
 
 const plain = ({ tree, proved, properties }: CheckedTree) => ({ tree, proved, properties })
 

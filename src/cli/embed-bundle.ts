@@ -128,6 +128,7 @@ const firstOf = (
   rules: [],
   askedAgain: [],
   openCases: {},
+  unfoundFaults: {},
   presumptions: {},
   advice: { ...tree.advice, verdicts: {}, notes: {}, does: {}, followUps: [] }
 })

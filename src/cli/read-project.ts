@@ -17,6 +17,9 @@ const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] 
   { folder: 'trees/editions', ending: '.json' }
 ]
 
+/** Where the scores of seeded faults are recorded. */
+export const SCORES_FILE = 'trees/fault-scores.json'
+
 /** A project's authored files, with paths as findings show them. */
 export function readAuthored(project: string): AuthoredFile[] {
   if (!existsSync(project) || !statSync(project).isDirectory()) {
@@ -26,7 +29,7 @@ export function readAuthored(project: string): AuthoredFile[] {
   const locales = foldersIn(project, 'locales').flatMap(tag =>
     filesIn(project, `locales/${tag}`, '.json')
   )
-  const single = ['public/office.json', 'trees/withdrawn.json'].filter(path =>
+  const single = ['public/office.json', 'trees/withdrawn.json', SCORES_FILE].filter(path =>
     existsSync(join(project, path))
   )
   return [...paths, ...locales, ...single].map(path => ({ path, text: textOf(project, path) }))

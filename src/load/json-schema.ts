@@ -77,7 +77,8 @@ export function jsonSchemas(): readonly JsonSchema[] {
 
 /** The file that holds the schema for a kind of file; null for what nobody writes by hand. */
 export function schemaFileFor(file: FileKind): string | null {
-  if (file.kind === 'edition' || file.kind === 'withdrawn') return null
+  if (file.kind === 'edition' || file.kind === 'withdrawn' || file.kind === 'fault-scores')
+    return null
   if (file.kind !== 'words') return `${file.kind}.schema.json`
   return `locale-${Object.hasOwn(LOCALE_SCHEMAS, file.stem) ? file.stem : 'tree'}.schema.json`
 }

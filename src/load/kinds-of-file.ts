@@ -1,6 +1,14 @@
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
-  | { readonly kind: 'observations' | 'verdicts' | 'sources' | 'office' | 'withdrawn' }
+  | {
+      readonly kind:
+        | 'observations'
+        | 'verdicts'
+        | 'sources'
+        | 'office'
+        | 'withdrawn'
+        | 'fault-scores'
+    }
   | { readonly kind: 'look-alikes' | 'follow-ups' | 'steps' | 'said' }
   | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
@@ -17,6 +25,7 @@ const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
   [/^shared\/said\.yaml$/, () => ({ kind: 'said' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
+  [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],
   [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],
   [new RegExp(`^trees/(${NAME})\\.rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
   [new RegExp(`^trees/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],

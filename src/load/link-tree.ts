@@ -46,7 +46,8 @@ export function linkTree(
   const notes = new Set(draft.notes.keys())
   const linking: Linking = { ...catalogue, report, notes, notesAdded: new Set() }
   const rules = draftRules(authored, project)
-  const linked = link(linking, authored, shared, draft, rules)
+  const unfound = project.rules.get(authored.value.id)?.value['unfound-faults'] ?? {}
+  const linked = link(linking, authored, shared, draft, rules, unfound)
   to.findings.push(...report.findings)
   return report.findings.length > 0 ? null : linked
 }
@@ -56,7 +57,8 @@ function link(
   authored: Shaped<AuthoredTree>,
   shared: SharedAdvice,
   draft: Draft,
-  draftedRules: readonly DraftRule[]
+  draftedRules: readonly DraftRule[],
+  unfound: Tree['unfoundFaults']
 ): Linked | null {
   const { report, observations } = linking
   const questions = new Map<string, Question>()
@@ -98,6 +100,7 @@ function link(
       after,
       rules,
       ...laws,
+      unfoundFaults: unfound,
       advice
     },
     draft,

@@ -19,11 +19,12 @@ import { placesOf } from './places.ts'
 import { type Project, readProject } from './project.ts'
 import { openReport, type Report } from './report.ts'
 import { type CallersWords, saidBy } from './said.ts'
+import type { RecordedScores } from './schemas/fault-scores.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
 
-export type { AuthoredFile, CallersWords, Sources }
+export type { AuthoredFile, CallersWords, RecordedScores, Sources }
 
 const SHOWN_OF_A_FILE = 50
 
@@ -49,6 +50,8 @@ export interface Loaded {
   readonly editions: readonly PublishedEdition[]
   /** Trees that nobody is shown until a newer edition stands, by id. */
   readonly withdrawn: Withdrawals
+  /** What was measured of seeded faults, by tree. */
+  readonly faultScores: RecordedScores
   readonly findings: readonly Finding[]
 }
 
@@ -95,7 +98,14 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
       ? [
           [
             each.tree.id,
-            placesOf(each, authored, observations.doc, verdicts.doc, steps.doc)
+            placesOf(
+              each,
+              authored,
+              observations.doc,
+              verdicts.doc,
+              steps.doc,
+              project.rules.get(each.tree.id)?.doc
+            )
           ] as const
         ]
       : []
@@ -119,6 +129,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     office: project.office?.value ?? null,
     editions,
     withdrawn: stillWithdrawn(trees, project),
+    faultScores: project.faultScores?.value ?? {},
     findings: bounded(sortFindings(report.findings))
   }
 }

@@ -15,7 +15,8 @@ export function placesOf(
   authored: Authored,
   observations: Authored,
   verdicts: Authored,
-  deeds: Authored
+  deeds: Authored,
+  apart?: Authored
 ): Places {
   const {
     review,
@@ -47,6 +48,12 @@ export function placesOf(
       Object.keys(openCases ?? {}).map(law => [
         `open-cases/${law}`,
         authored.place(['open-cases', law])
+      ])
+    ),
+    ...Object.fromEntries(
+      Object.keys(tree.unfoundFaults).map(fault => [
+        `unfound-faults/${fault}`,
+        (apart ?? authored).place(['unfound-faults', fault])
       ])
     ),
     ...ofDeeds(deeds),

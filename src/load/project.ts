@@ -5,12 +5,13 @@ import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { readYaml } from './read-yaml.ts'
 import type { Report } from './report.ts'
+import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
 import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
-import { type AuthoredRule, rulesSchema } from './schemas/rules.ts'
+import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
 import { type AuthoredDeeds, doesSchema } from './schemas/steps.ts'
@@ -33,12 +34,13 @@ export interface Project {
   sources: Shaped<Sources> | null
   office: Shaped<AuthoredOffice> | null
   withdrawn: Shaped<Withdrawals> | null
+  faultScores: Shaped<RecordedScores> | null
   lookAlikes: Shaped<AuthoredLookAlikes> | null
   followUps: Shaped<AuthoredFollowUps> | null
   said: Shaped<AuthoredSaid> | null
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
-  readonly rules: Map<string, Shaped<{ rules: AuthoredRule[] }>>
+  readonly rules: Map<string, Shaped<AuthoredRules>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -59,6 +61,7 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
     sources: null,
     office: null,
     withdrawn: null,
+    faultScores: null,
     lookAlikes: null,
     followUps: null,
     said: null,
@@ -117,6 +120,9 @@ function readInto(
       break
     case 'withdrawn':
       project.withdrawn = as(withdrawnSchema)
+      break
+    case 'fault-scores':
+      project.faultScores = as(recordedScoresSchema)
       break
     case 'look-alikes':
       project.lookAlikes = as(lookAlikesSchema)

@@ -154,6 +154,8 @@ export interface Tree {
   readonly presumptions: Readonly<Record<string, readonly (readonly Condition[])[]>>
   /** Where a law is known not to hold yet, and why: by the law, then by the answer that shows it. */
   readonly openCases: Readonly<Record<string, Readonly<Record<string, string>>>>
+  /** Slips in it that no rule or law finds, by name, and why. */
+  readonly unfoundFaults: Readonly<Record<string, string>>
   readonly advice: Advice
   /** SHA-256 over the meaning: without edition and review, its place, and what the proofs alone read. */
   readonly fingerprint: string

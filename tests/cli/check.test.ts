@@ -113,6 +113,75 @@ describe('a tree that breaks a property fails the check', () => {
   })
 })
 
+describe('what seeded faults found is written down and told', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'jarside-'))
+  const file = join(folder, 'trees/fault-scores.json')
+  const UNSEEN = 'removed raise: start-vessel cloudy unsure: wait'
+  const rules = (reason: string) => `rules: []\nunfound-faults:\n  '${UNSEEN}': ${reason}\n`
+  beforeAll(() => {
+    for (const { path, text } of projectWith('')) {
+      mkdirSync(dirname(join(folder, path)), { recursive: true })
+      writeFileSync(join(folder, path), text)
+    }
+    writeFileSync(join(folder, 'trees/jar.rules.yaml'), rules('the guide says nothing of clouds'))
+  })
+  afterAll(() => rmSync(folder, { recursive: true }))
+
+  test('before anything was measured it says so', async () => {
+    const { code, output } = await runCommand(['check', '--in', folder])
+    expect(code).toBe(0)
+    expect(output).toContain(
+      'jar: seeded faults: not measured yet: run jarside check --faults --record\n'
+    )
+  })
+
+  test('a slip that nothing finds is named, with its reason where one is listed', async () => {
+    const { code, output } = await runCommand(['check', '--faults', '--record', '--in', folder])
+    expect(code).toBe(0)
+    expect(output).toContain(`jar: known: ${UNSEEN} (the guide says nothing of clouds)\n`)
+    expect(output).toContain('jar: not found: dropped unsure: start-vessel cloudy unsure\n')
+  })
+
+  test('afterwards the check tells the score in one line', async () => {
+    const { faults, found, unfound } = JSON.parse(readFileSync(file, 'utf8')).jar
+    expect(found + unfound.length).toBe(faults)
+    const { output } = await runCommand(['check', '--in', folder])
+    expect(output).toContain(
+      `jar: seeded faults: ${found} of ${faults} found, 1 known, ${unfound.length - 1} without a reason\n`
+    )
+  })
+
+  test('of a tree that was changed since it says so, and that is no finding', async () => {
+    const tree = join(folder, 'trees/jar.yaml')
+    const before = readFileSync(tree, 'utf8')
+    writeFileSync(tree, before.replace('under: 7, end: wait', 'under: 7, end: discard'))
+    const { code, output } = await runCommand(['check', '--in', folder])
+    writeFileSync(tree, before)
+    expect(code).toBe(0)
+    expect(output).toMatch(
+      /^jar: seeded faults: .+ \(measured on an earlier edition: run jarside check --faults --record\)$/m
+    )
+  })
+
+  test('a score of some faults alone is not written down', async () => {
+    const part = ['check', '--faults', '--every', '2', '--record', '--in', folder]
+    const { code, errors } = await runCommand(part)
+    expect(code).toBe(2)
+    expect(errors).toContain('`--every`')
+  })
+
+  test('a listed slip that is found fails the check', async () => {
+    const listed = rules('nothing of clouds').replace(
+      UNSEEN,
+      'removed raise: growth fuzzy: discard'
+    )
+    writeFileSync(join(folder, 'trees/jar.rules.yaml'), listed)
+    const { code, output } = await runCommand(['check', '--faults', '--in', folder])
+    expect(code).toBe(1)
+    expect(output).toContain('  fault-found\n')
+  })
+})
+
 describe('only proved is proved', () => {
   const proved = standing('rules-hold', 'rule', [[], []])
   const open = undecided('no-idle-sign', 'shape', 'too many')

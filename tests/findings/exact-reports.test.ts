@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import type { Finding } from '../../src/findings/finding.ts'
 import { type AuthoredFile, load } from '../../src/load/load.ts'
+import { closedFaults, unknownFaults } from '../../src/prove/faults/unfound.ts'
 import { PROPERTIES, proveWith } from '../../src/prove/prove.ts'
 import { diagramsOf } from '../../src/tree/tree-diagrams.ts'
 import { projectWith, reportOn, wholeProject } from '../load/project-files.ts'
@@ -33,16 +34,19 @@ describe('a faulty project is reported word for word', () => {
   })
 })
 
-/** What loading finds, or, where that is nothing, what proving each tree finds. */
+/** What loading finds, or, where that is nothing, what proving each tree finds, its list of slips too. */
 async function foundIn(files: readonly AuthoredFile[]): Promise<readonly Finding[]> {
   const { findings, trees, places, sources } = await load(files)
   if (findings.length > 0) return findings
   const all = PROPERTIES
-  return trees.flatMap(tree =>
-    proveWith(diagramsOf(tree), places[tree.id], sources, all).flatMap(proved => {
-      const { property, standing, because, findings } = proved
-      if (standing === 'not-decided') throw new Error(`${property} is not decided: ${because}`)
-      return findings
-    })
-  )
+  return trees.flatMap(tree => {
+    const at = places[tree.id] ?? {}
+    const proved = proveWith(diagramsOf(tree), at, sources, all).flatMap(
+      ({ property, standing, because, findings }) => {
+        if (standing === 'not-decided') throw new Error(`${property} is not decided: ${because}`)
+        return findings
+      }
+    )
+    return [...proved, ...unknownFaults(tree, at), ...closedFaults(tree, at, sources)]
+  })
 }

@@ -67,6 +67,7 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
     rules: more.rules ?? [],
     askedAgain: [],
     openCases: {},
+    unfoundFaults: {},
     presumptions: {},
     advice: {
       verdicts: {},

@@ -18,6 +18,7 @@ describe('a fingerprint changes with the meaning and with nothing else', () => {
       review,
       order,
       openCases,
+      unfoundFaults,
       askedAgain,
       presumptions,
       fingerprint,

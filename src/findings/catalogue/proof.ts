@@ -144,6 +144,17 @@ export const PROOF_FINDINGS = {
     says: f => `The law ${quoted(f.law)} holds for ${quoted(f.case)}, which is listed as open.`,
     remedy: () => 'Remove it from `open-cases:`.'
   },
+  'fault-found': {
+    says: f =>
+      `The slip ${quoted(f.fault)} is listed as one that nothing finds, and ${quoted(f.by)} finds it.`,
+    remedy: () => 'Remove it from `unfound-faults:`.'
+  },
+  'fault-not-made': {
+    says: f =>
+      `The slip ${quoted(f.fault)} is listed as one that nothing finds, and no such slip makes this tree less cautious.`,
+    remedy: () =>
+      'Remove it from `unfound-faults:`, or write its name as `jarside check --faults` does.'
+  },
   'review-day-unfit': {
     says: f =>
       `The tree is ${f.state}, ${f.reviewed ? `reviewed on ${f.reviewed}` : 'with no day of review'}, and its next review is due on ${f.due}.`,

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { because, id, rangeKeys, use } from './common.ts'
+import { because, id, rangeKeys, text, use } from './common.ts'
 
 const signValue = z.enum(['yes', 'no', 'unsure'])
 
@@ -69,5 +69,10 @@ export type AuthoredRule = z.infer<typeof ruleSchema>
 
 /** `trees/<id>.rules.yaml`: the rules of a tree, in a file of their own. */
 export const rulesSchema = z.strictObject({
-  rules: z.array(ruleSchema).describe('What must hold for every set of answers.')
+  rules: z.array(ruleSchema).describe('What must hold for every set of answers.'),
+  'unfound-faults': z
+    .record(text, text.describe('Why no rule can find it, or none is written.'))
+    .optional()
+    .describe('Slips in the tree that nothing finds, as `jarside check --faults` names them.')
 })
+export type AuthoredRules = z.infer<typeof rulesSchema>

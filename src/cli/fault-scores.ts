@@ -1,0 +1,60 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { RecordedScores } from '../load/load.ts'
+import type { Score } from '../prove/faults/score.ts'
+import type { Tree } from '../tree/tree.ts'
+import { PROJECT, SCORES_FILE } from './read-project.ts'
+import { oneAtATime, writeWhole } from './write-file.ts'
+
+const RECORD = 'jarside check --faults --record'
+
+/** A tree's score, and below it every slip that nothing finds, with the reason where one is listed. */
+export function scoreLines(tree: Tree, score: Score): string[] {
+  const { faults, found, survivors } = score
+  const share = faults === 0 ? 100 : Math.floor((found / faults) * 1000) / 10
+  return [
+    `${tree.id}: seeded faults: ${found} of ${faults} found (${share} %)`,
+    ...survivors.map(name => {
+      const why = tree.unfoundFaults[name]
+      return why === undefined
+        ? `${tree.id}: not found: ${name}`
+        : `${tree.id}: known: ${name} (${why})`
+    })
+  ]
+}
+
+/** What was recorded of a tree in one line; that it was another edition is told and is no finding. */
+export function recordedLine(tree: Tree, scores: RecordedScores): string {
+  const score = scores[tree.id]
+  if (score === undefined) return `${tree.id}: seeded faults: not measured yet: run ${RECORD}`
+  const { faults, found, unfound, fingerprint } = score
+  const known = unfound.filter(name => Object.hasOwn(tree.unfoundFaults, name)).length
+  const counts = [
+    `${found} of ${faults} found`,
+    ...(known > 0 ? [`${known} known`] : []),
+    ...(unfound.length > known ? [`${unfound.length - known} without a reason`] : [])
+  ].join(', ')
+  const stale =
+    fingerprint === tree.fingerprint ? '' : ` (measured on an earlier edition: run ${RECORD})`
+  return `${tree.id}: seeded faults: ${counts}${stale}`
+}
+
+/** Writes the scores into the project, beside those of trees that were not scored now. */
+export async function recordScores(
+  trees: readonly Tree[],
+  scores: readonly Score[],
+  folder = PROJECT
+): Promise<void> {
+  await oneAtATime(folder, () => {
+    const file = join(folder, SCORES_FILE)
+    // Read anew: another tree may have been scored meanwhile.
+    const before: RecordedScores = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {}
+    const now = scores.map(({ tree, faults, found, survivors }) => {
+      const fingerprint = trees.find(({ id }) => id === tree)?.fingerprint ?? ''
+      return [tree, { fingerprint, faults, found, unfound: survivors }] as const
+    })
+    const all = Object.entries({ ...before, ...Object.fromEntries(now) })
+    const inOrder = Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1)))
+    writeWhole(file, `${JSON.stringify(inOrder, null, 2)}\n`)
+  })
+}

@@ -1,0 +1,16 @@
+import { z } from 'zod'
+import { id, text } from './common.ts'
+
+const count = z.number().int().min(0)
+
+/** `trees/fault-scores.json`: how many seeded faults were found when they were last all made. */
+export const recordedScoresSchema = z.record(
+  id,
+  z.strictObject({
+    fingerprint: text.describe('Of the tree that was scored, with its rules and its pieces.'),
+    faults: count.describe('Slips that make some outcome less cautious.'),
+    found: count.describe('Those that some rule or law finds.'),
+    unfound: z.array(text).describe('The names of the others.')
+  })
+)
+export type RecordedScores = z.infer<typeof recordedScoresSchema>
