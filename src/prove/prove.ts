@@ -24,6 +24,7 @@ import { nothingRuledOutIsPresumed } from './properties/nothing-ruled-out-is-pre
 import { oneThingIsDoneToOneThing } from './properties/one-thing-is-done-to-one-thing.ts'
 import { questionsAreReached } from './properties/questions-are-reached.ts'
 import { rangesLeaveNoGap } from './properties/ranges-leave-no-gap.ts'
+import { rulesAreSaidOnce } from './properties/rules-are-said-once.ts'
 import { rulesHold } from './properties/rules-hold.ts'
 import { sourcesArePresent } from './properties/sources-are-present.ts'
 import { theMostUrgentIsSaidFirst } from './properties/the-most-urgent-is-said-first.ts'
@@ -49,6 +50,7 @@ export const PROPERTIES: readonly Property[] = [
   noIdleQuestion,
   noIdleSign,
   upperBoundsAreAQuarter,
+  rulesAreSaidOnce,
   sourcesArePresent,
   dangerRulesSayWhatTheyRestOn,
   adviceIsDueForReview,

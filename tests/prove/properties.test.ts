@@ -356,6 +356,42 @@ describe('ranges, bounds, sources and review are held to the file', () => {
     expect(standing(lower, lower, lower, lower, upper)).toBe('refuted')
   })
 
+  describe('the same thing is said once', () => {
+    const high = { kind: 'measure', observation: 'ph', is: { within: { over: 4.3 } } } as const
+    const unsure = { kind: 'measure', observation: 'ph', is: 'unsure' } as const
+    const low = { kind: 'measure', observation: 'ph', is: { within: { atMost: 4.2 } } } as const
+    const never = { kind: 'use-is', use: 'never' } as const
+    const twice = (...rules: Rule[]) =>
+      of({ ...measured, rules }, 'rules-are-said-once').findings.map(({ code, facts }) => [
+        code,
+        facts.rule,
+        facts.first
+      ])
+
+    test('whatever the two rest on, and however the claim is written', () => {
+      const same = [['rule-said-twice', 'again', 'once']]
+      const once = rule('once', [high], never)
+      expect(twice(once, rule('again', [high], never, { basis: 'published' }))).toEqual(same)
+      const atMost = { kind: 'use-at-most', use: 'never' } as const
+      expect(twice(once, rule('again', [high], atMost))).toEqual(same)
+    })
+
+    test('of the same sets of answers, however they are named', () => {
+      const claim = { kind: 'at-least', verdict: 'wait-and-recheck' } as const
+      const all = rule('once', [], claim, { unless: [[low]] })
+      const parts = rule('again', [], claim, { unless: [[low], [low, high]] })
+      expect(twice(all, parts)).toEqual([['rule-said-twice', 'again', 'once']])
+    })
+
+    test('but neither another claim nor fewer answers are the same', () => {
+      const once = rule('once', [high], never)
+      const notYet = { kind: 'use-at-most', use: 'not-yet' } as const
+      expect(twice(once, rule('other-claim', [high], notYet))).toEqual([])
+      expect(twice(once, rule('other-answers', [unsure], never))).toEqual([])
+      expect(twice(rule('wider', [], never), once)).toEqual([])
+    })
+  })
+
   test('a statement without a source, or with one that nobody described, is found', () => {
     const rules = [
       rule('none', [], { kind: 'at-most', verdict: 'likely-mold' }),

@@ -71,6 +71,12 @@ export const PROOF_FINDINGS = {
     remedy: () =>
       'Write rules with `at-most:`, `nothing-about:`, `use-at-least:` or a `use-is:` that allows something, about what an ordinary jar shows.'
   },
+  'rule-said-twice': {
+    says: f =>
+      `The rule ${quoted(f.rule)} says the same as ${quoted(f.first)}: ${quoted(f.claim)}, of the same sets of answers.`,
+    remedy: () =>
+      'Leave one of them out and name the sources of both in the other; where it was meant for other answers, mend its `when:`.'
+  },
   'source-missing': {
     says: f => `The ${f.what} ${quoted(f.name)} names no source.`,
     remedy: () =>
