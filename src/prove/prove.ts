@@ -100,7 +100,7 @@ export function proveWith(
 }
 
 /** Leaves out what the tree lists as open; what it lists and is not is found. */
-function withOpenCases({ openCases }: Tree, places: Places, proved: Proved): Proved {
+export function withOpenCases({ openCases }: Tree, places: Places, proved: Proved): Proved {
   const listed = openCases[proved.property] ?? {}
   const shown = new Set(proved.findings.map(({ facts }) => String(facts.case)))
   const findings = [

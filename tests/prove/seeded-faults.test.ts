@@ -26,6 +26,20 @@ describe('a slip in a shipped tree that makes it less cautious is found', async 
   })
 })
 
+describe('a law that a tree lists as open', async () => {
+  const { trees, sources } = await loadShipped()
+  const open = trees.filter(({ openCases }) => Object.keys(openCases).length > 0)
+
+  test.each(open)('of $id does not find whatever is done to the tree', tree => {
+    const laws = PROPERTIES.filter(({ id }) => Object.hasOwn(tree.openCases, id))
+    const every = Math.ceil(faultsOf(tree).length / SAMPLE)
+    const judged = faultsOf(tree)
+      .filter((_, index) => index % every === 0)
+      .flatMap(fault => judge(tree, fault, sources, laws) ?? [])
+    expect(judged.filter(({ foundBy }) => foundBy === null).length).toBeGreaterThan(0)
+  })
+})
+
 describe('the recorded score of a shipped tree', async () => {
   const { trees: shipped, faultScores } = await loadShipped()
   const trees = shipped.filter(({ id }) => Object.hasOwn(faultScores, id))

@@ -5,7 +5,7 @@ import type { Tree } from '../../tree/tree.ts'
 import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { jointSpace } from '../compare/joint-space.ts'
 import type { Ledger, Property } from '../property.ts'
-import { PROPERTIES } from '../prove.ts'
+import { PROPERTIES, withOpenCases } from '../prove.ts'
 import type { Fault } from './faults.ts'
 
 const SIDES: readonly Lens[] = [...TRACKS, 'use']
@@ -35,7 +35,10 @@ export function judge(
   const gentler = (side: Lens) =>
     diagrams.combine([before.of(side), after.of(side)], ([was = 0, is = 0]) => (is < was ? 1 : 0))
   const effect = changed.some(side => gentler(side) !== 0) ? 'less cautious' : 'stricter'
-  const found = properties.find(one => one.prove(after, {}, ledger).standing === 'refuted')
+  // What the tree itself lists as open would be found with any fault, and shows none.
+  const found = properties.find(
+    one => withOpenCases(tree, {}, one.prove(after, {}, ledger)).standing === 'refuted'
+  )
   return { fault, effect, foundBy: found?.id ?? null }
 }
 
