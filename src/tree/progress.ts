@@ -18,8 +18,7 @@ export function mostScreens(tree: Tree): number {
 
 /** How far a walk has come. An upper bound: answers may rule out the longest way, never lengthen it. */
 export function progressOf(tree: Tree, answers: Answers, walk: Walk): Progress {
-  // From the start: what is told next may turn the walk aside before where it stands.
-  const longest = walk.asks ? stopsFrom(tree, answers, tree.start) : 1
+  const longest = walk.asks ? stopsFrom(tree, answers, walk.asks.question) : 1
   return { question: askedOn(tree, walk).length + 1, atMostMore: longest - 1 }
 }
 
@@ -59,6 +58,8 @@ interface Station {
   readonly stopsFor: bigint
   /** The questions that it can lead to; an end leads to none. */
   readonly leads: readonly string[]
+  /** Those that a walk may turn to once it stopped here: what is told may count at a question before. */
+  readonly back: readonly string[]
 }
 
 /** The most questions that can still stop to ask, from one question on and including it. */
@@ -84,7 +85,7 @@ function stopsFrom(tree: Tree, answers: Answers, start: string): number {
       if (station === undefined) return 0
       const stop = station.stopsFor !== 0n && (asked & station.stopsFor) === 0n
       let most = 0
-      for (const next of station.leads)
+      for (const next of stop ? [...station.leads, ...station.back] : station.leads)
         most = Math.max(most, longest(next, asked | station.stopsFor))
       if (stop) most++
       round.set(key, most)
@@ -103,8 +104,11 @@ function askableFrom(stations: ReadonlyMap<string, Station>): ReadonlyMap<string
   const ahead = new Map([...stations].map(([id, { stopsFor }]) => [id, stopsFor]))
   for (let grew = true; grew; ) {
     grew = false
-    for (const [id, { leads }] of [...stations].reverse()) {
-      const bits = leads.reduce((so, next) => so | (ahead.get(next) ?? 0n), ahead.get(id) ?? 0n)
+    for (const [id, { leads, back }] of [...stations].reverse()) {
+      const bits = [...leads, ...back].reduce(
+        (so, next) => so | (ahead.get(next) ?? 0n),
+        ahead.get(id) ?? 0n
+      )
       if (bits !== ahead.get(id)) {
         ahead.set(id, bits)
         grew = true
@@ -125,11 +129,15 @@ function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> 
           : branchesOf(tree, question)
       const stopsFor =
         decision === undefined && stops(question) ? (bits.get(question.asks) as bigint) : 0n
-      const leads = new Set(branches.flatMap(({ leads: to }) => ('to' in to ? [to.to] : [])))
-      return [question.id, { stopsFor, leads: [...leads] }]
+      const back = heardBefore(tree, question).flatMap(heard => branchesOf(tree, heard))
+      return [question.id, { stopsFor, leads: ledTo(branches), back: ledTo(back) }]
     })
   )
 }
+
+const ledTo = (branches: readonly Branch[]): readonly string[] => [
+  ...new Set(branches.flatMap(({ leads }) => ('to' in leads ? [leads.to] : [])))
+]
 
 const stops = (question: Question | undefined): boolean =>
   question !== undefined && !isVolunteered(question)
@@ -138,6 +146,10 @@ const stops = (question: Question | undefined): boolean =>
 const isFixed = (tree: Tree, question: Question, answers: Answers): boolean =>
   !isAskedElsewhere(tree, question, answers) &&
   settlersOf(tree, question.asks).every(({ id }) => Object.hasOwn(answers, id))
+
+/** The questions that hear what this one asks, and never ask it. */
+const heardBefore = (tree: Tree, { asks }: Question): readonly Question[] =>
+  (linkedOf(tree).questions.get(asks) ?? []).filter(isVolunteered)
 
 /** Whether what this question only hears is still untold, and another question may ask it. */
 const isAskedElsewhere = (tree: Tree, { asks }: Question, answers: Answers): boolean =>
