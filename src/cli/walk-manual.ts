@@ -41,7 +41,7 @@ OBJECT
   alarms              what cannot wait for the outcome: a person, a jar that may burst
   trail               the questions passed with answers, sources and what each raised
   notes, noteTexts    the notes met, as ids and as sentences in the same order
-  message, doNow, referral, cautions, recheck, sources   what is said
+  message, doNow, later, referral, cautions, recheck, sources   what is said
   stopped             "emergency" where that ended the walk before its other questions
 
 EXIT CODES

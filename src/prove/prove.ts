@@ -30,6 +30,7 @@ import { sourcesArePresent } from './properties/sources-are-present.ts'
 import { theMostUrgentIsSaidFirst } from './properties/the-most-urgent-is-said-first.ts'
 import { upperBoundsAreAQuarter } from './properties/upper-bounds-are-a-quarter.ts'
 import { verdictsAreGiven } from './properties/verdicts-are-given.ts'
+import { whatCannotWaitIsNotPutOff } from './properties/what-cannot-wait-is-not-put-off.ts'
 import { whatIsFoundOutMatters } from './properties/what-is-found-out-matters.ts'
 import { whatIsShutIsChilledFirst } from './properties/what-is-shut-is-chilled-first.ts'
 import type { Ledger, Property } from './property.ts'
@@ -61,6 +62,7 @@ export const PROPERTIES: readonly Property[] = [
   nobodyGoesNearWhatMayBurst,
   whatIsShutIsChilledFirst,
   theMostUrgentIsSaidFirst,
+  whatCannotWaitIsNotPutOff,
   aWaitNamesItsTime,
   everyMissingCheckIsNamed,
   everyWaitEnds,

@@ -4,6 +4,7 @@ import { isLeft, level, type Outcome, verdict } from './caution.ts'
 import { changesKeptFood, type Does, goesNear } from './does.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
+import { MOST_FIRST, parted, USUAL_FIRST } from './first-steps.ts'
 import type { FollowUp } from './follow-ups.ts'
 import { TRACKS, type Track } from './observation.ts'
 import { isRuledOut } from './presumed.ts'
@@ -17,6 +18,8 @@ export interface SpokenAdvice {
   readonly verdict: string | null
   readonly also: readonly string[]
   readonly doNow: readonly string[]
+  /** What is done once that is done. */
+  readonly later: readonly string[]
   readonly clean: readonly string[]
   readonly keep: readonly string[]
   readonly startAgain: readonly string[]
@@ -51,7 +54,7 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   // In an emergency container and batch stay unspoken, also where the walk had judged them.
   const outcome =
     reached.person === EMERGENCY ? { ...reached, container: null, batch: null } : reached
-  const [first = null, ...also] = spoken(tree, outcome)
+  const [verdictFirst = null, ...also] = spoken(tree, outcome)
   const manner = mannerOf(tree, outcome)
   const makesSense = sense(tree, outcome, manner)
   const met = outcome.notes.filter(makesSense)
@@ -99,16 +102,20 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const asks = tree.advice.unsureNote.person ?? ''
   const findOut =
     notes.includes(asks) && manner !== 'leave-it' ? (tree.advice.notes[asks]?.adds ?? []) : []
-  const doNow = calledOnce(tree, kept([...findOut, ...inOrder(tree, outcome, ofTrack)]))
+  const steps = calledOnce(tree, kept([...findOut, ...inOrder(tree, outcome, ofTrack)]))
   // A pot that is thrown out is not washed.
-  const potGoes = doNow.some(step => does[step]?.vessel?.includes('discard'))
+  const potGoes = steps.some(step => does[step]?.vessel?.includes('discard'))
   const cleaned = (steps: readonly string[]) =>
     kept(steps).filter(step => !(potGoes && does[step]?.washes))
   const clean = cleaned(jar?.clean ?? [])
+  // In an emergency all of it is about the person, and what is put off stays unspoken.
+  const usual = outcome.person === EMERGENCY ? MOST_FIRST : USUAL_FIRST
+  const { first: doNow, later } = parted(tree, steps, usual)
   return {
-    verdict: first,
+    verdict: verdictFirst,
     also,
     doNow,
+    later: outcome.person === EMERGENCY ? [] : later,
     clean: clean.length > 0 ? cleaned([...said.flatMap(note => note.clean), ...clean]) : [],
     keep: kept(jar?.keep ?? []),
     // While the jar is kept for somebody's sake nobody starts again from it.

@@ -12,6 +12,8 @@ export interface Does {
   readonly first?: boolean | undefined
   /** No other step is done before the call that it names. */
   readonly stops?: boolean | undefined
+  /** It can wait until all else is done, and is said after it. */
+  readonly later?: boolean | undefined
   /** What is done to the growth, the film or the food in it. */
   readonly top?: 'leave' | 'touch' | undefined
   /** Whether anybody has some of it. */

@@ -14,7 +14,8 @@ export function outcomeLines(said: Said, words: Words, paint: Emphasis = PLAIN):
   const head = [
     ...verdictLines(said, paint),
     ...(said.use === null ? [] : ['', paint.strong(said.use)]),
-    ...titled(words.t('ui:do-now'), doNowLines(said))
+    ...titled(words.t('ui:do-now'), doNowLines(said)),
+    ...titled(words.t('ui:later'), numbered(said.later, said.doNow.length))
   ]
   if (said.emergency) return [...head, ...calls]
   const parts = said.sections.map(({ id, title, lines }) => ({
@@ -63,9 +64,12 @@ function verdictLines({ verdicts }: Said, paint: Emphasis): string[] {
 }
 
 function doNowLines({ doNow, recheck }: Said): string[] {
-  const numbered = doNow.map((step, at) => `${at + 1}. ${step}`)
-  return recheck === null ? numbered : [...numbered, recheck]
+  const steps = numbered(doNow)
+  return recheck === null ? steps : [...steps, recheck]
 }
+
+const numbered = (steps: readonly string[], before = 0): string[] =>
+  steps.map((step, at) => `${before + at + 1}. ${step}`)
 
 function callLines({ calls, officeDoubt }: Said, paint: Emphasis): string[] {
   const lines = calls.flatMap(({ name, phone, say }) => [

@@ -21,6 +21,8 @@ export interface Said {
   /** What may be drunk; null in an emergency, where nobody asks. */
   readonly use: string | null
   readonly doNow: readonly string[]
+  /** What is done once that is done. */
+  readonly later: readonly string[]
   readonly recheck: string | null
   readonly sections: readonly Section[]
   readonly calls: readonly SaidCall[]
@@ -93,6 +95,7 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
     verdicts: saidVerdicts(report, advice, words),
     use: emergency ? null : useText(report, words),
     doNow: advice.doNow.map(step => words.t(`steps:${step}`)),
+    later: advice.later.map(step => words.t(`steps:${step}`)),
     recheck: advice.recheck && recheckText(words, advice.recheck),
     sections: sectionsOf(report, advice, words),
     calls: report.referrals.map(referral => saidCall(referral, words)),

@@ -4,13 +4,14 @@ import type { Answers } from '../../src/tree/answers.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
+import { unfolded } from '../helpers/unfolded.ts'
 import { usualExcept } from '../helpers/usual.ts'
 
 const tree = (await shippedTrees()).find(({ id }) => id === 'kombucha-jar') as Tree
 const days = (n: number) => ({ low: n, reading: n, high: n })
 const advice = (told: Answers) => {
   const answers = usualExcept(tree, told)
-  return adviceFor(tree, walk(tree, answers).outcome, { ...answers, ...told })
+  return unfolded(adviceFor(tree, walk(tree, answers).outcome, { ...answers, ...told }))
 }
 const jar = (sign: string): Answers => ({ 'jar-signs': { [sign]: 'yes' } })
 const people = (...signs: string[]): Answers => ({

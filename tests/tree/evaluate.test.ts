@@ -64,8 +64,8 @@ const settledOf = ({ settled }: Evaluation) => {
 }
 
 /** Everything that somebody is told to do, look at again or call; the order within a list is of no matter here. */
-const stepsOf = ({ doNow, clean, keep, startAgain, refer, recheck }: SpokenAdvice) => ({
-  lists: [doNow, clean, keep, startAgain, refer].map(list => [...list].sort()),
+const stepsOf = ({ doNow, later, clean, keep, startAgain, refer, recheck }: SpokenAdvice) => ({
+  lists: [doNow, later, clean, keep, startAgain, refer].map(list => [...list].sort()),
   recheck
 })
 

@@ -3,6 +3,7 @@ import { adviceFor } from '../../src/tree/advice.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
+import { unfolded } from '../helpers/unfolded.ts'
 import { usualExcept } from '../helpers/usual.ts'
 import { choice, doubt, person, sign } from './told.ts'
 
@@ -13,7 +14,7 @@ const outcomeOf = (id: string, told: Answers) => {
   const answers = usualExcept(tree, told)
   const { outcome, finished } = walk(tree, answers)
   expect(finished).toBe(true)
-  return { outcome, advice: adviceFor(tree, outcome, answers) }
+  return { outcome, advice: unfolded(adviceFor(tree, outcome, answers)) }
 }
 
 const kraut = choice('brine-kind')('sauerkraut')

@@ -4,6 +4,7 @@ import type { Answers } from '../../src/tree/answers.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
+import { unfolded } from '../helpers/unfolded.ts'
 import { usualExcept } from '../helpers/usual.ts'
 import { choice, person, sign } from './told.ts'
 
@@ -54,7 +55,7 @@ const outcomeOf = (id: string, told: Answers) => {
   const answers = usualExcept(tree, told)
   const { outcome, finished } = walk(tree, answers)
   expect(finished).toBe(true)
-  return { outcome, advice: adviceFor(tree, outcome, answers) }
+  return { outcome, advice: unfolded(adviceFor(tree, outcome, answers)) }
 }
 
 // Own caution: healthy adults keep the verdict of the batch, and hear what to do before all else.

@@ -113,6 +113,15 @@ export const PROOF_FINDINGS = {
       `The step ${quoted(f.first)} is more urgent than ${quoted(f.later)} and is said after it.`,
     remedy: () => 'Let the verdict or note of the more urgent track say it.'
   },
+  'too-much-at-once': {
+    says: f => `More than ${f.most} steps that cannot wait come together.`,
+    remedy: () =>
+      'Say one of them elsewhere, or correct what `shared/steps.yaml` says that it does: a call now, nobody has any, leave it.'
+  },
+  'put-off': {
+    says: f => `The step ${quoted(f.step)} cannot wait, and is marked as what can.`,
+    remedy: () => 'Take `later: true` out of its line in `shared/steps.yaml`.'
+  },
   'wait-without-time': {
     says: f => `A batch waits, and nothing says ${f.missing}: ${quoted(f.answer)} shows it.`,
     remedy: () =>

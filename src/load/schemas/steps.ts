@@ -25,6 +25,10 @@ const does = z
       .boolean()
       .optional()
       .describe('true: no other step is done before the call that it names.'),
+    later: z
+      .boolean()
+      .optional()
+      .describe('true: it can wait until all else is done, and is said after it.'),
     top: z
       .enum(['leave', 'touch'])
       .optional()

@@ -2,8 +2,9 @@ import { useEffect, useRef } from 'preact/hooks'
 import { reportOf } from '../../office/report.ts'
 import { NOTHING_YET, verdict } from '../../tree/caution.ts'
 import { Calls } from '../parts/calls.tsx'
+import { Steps } from '../parts/outcome.tsx'
 import { useSetting } from '../parts/setting.tsx'
-import { Both, Text } from '../parts/text.tsx'
+import { Text } from '../parts/text.tsx'
 import { tellOf } from '../parts/use-walk.ts'
 import { VerdictCard } from '../parts/verdict-card.tsx'
 
@@ -36,7 +37,8 @@ function UrgentCard({ id }: { id: string }) {
     ...whole,
     advice: whole.advice && {
       ...whole.advice,
-      doNow: whole.advice.doNow.filter(step => own?.doNow.includes(step))
+      doNow: whole.advice.doNow.filter(step => own?.doNow.includes(step)),
+      later: whole.advice.later.filter(step => own?.doNow.includes(step))
     },
     referrals: whole.referrals.filter(({ to }) => own?.refer.includes(to))
   })
@@ -52,13 +54,7 @@ function UrgentCard({ id }: { id: string }) {
         <h3>
           <Text k="ui:do-now" />
         </h3>
-        <ol>
-          {said.doNow.map((step, at) => (
-            <li key={step}>
-              <Both text={step} second={beside?.doNow[at]} />
-            </li>
-          ))}
-        </ol>
+        <Steps steps={said.doNow} second={beside?.doNow} />
       </section>
       <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
     </VerdictCard>

@@ -69,27 +69,60 @@ export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
   )
 }
 
-/** What to do now, as numbered steps, and when to look again. */
-export function DoNow({ said, beside }: Told) {
+/** What to do now, as numbered steps, and when to look again; what comes after that is folded, but on paper. */
+export function DoNow({ said, beside, onPaper = false }: Told & { onPaper?: boolean }) {
   const { words } = useSpeech()
+  const count = said.later.length
+  const later = <Steps steps={said.later} second={beside?.later} before={said.doNow.length} />
   return (
     <section class="do-now" aria-label={words.t('ui:do-now')}>
       <h2>
         <Text k="ui:do-now" />
       </h2>
-      <ol>
-        {said.doNow.map((step, at) => (
-          <li key={step}>
-            <Both text={step} second={beside?.doNow[at]} />
-          </li>
-        ))}
-      </ol>
+      <Steps steps={said.doNow} second={beside?.doNow} />
       {said.recheck !== null && (
         <p class="recheck">
           <Both text={said.recheck} second={beside?.recheck} />
         </p>
       )}
+      {count > 0 && onPaper && (
+        <>
+          <h3>
+            <Text k="ui:later" />
+          </h3>
+          {later}
+        </>
+      )}
+      {count > 0 && !onPaper && (
+        <details class="later">
+          <summary>
+            <Text k="ui:later-steps" values={{ count }} />
+          </summary>
+          {later}
+        </details>
+      )}
     </section>
+  )
+}
+
+/** Numbered steps, which go on from those that stand before them. */
+export function Steps({
+  steps,
+  second,
+  before = 0
+}: {
+  steps: readonly string[]
+  second: readonly string[] | undefined
+  before?: number
+}) {
+  return (
+    <ol start={before + 1} style={{ '--before': before }}>
+      {steps.map((step, at) => (
+        <li key={step}>
+          <Both text={step} second={second?.[at]} />
+        </li>
+      ))}
+    </ol>
   )
 }
 

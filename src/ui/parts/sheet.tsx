@@ -87,7 +87,7 @@ export function Sheet({
         />
       ))}
       <div class="sheet-columns">
-        <DoNow said={said} beside={beside} />
+        <DoNow said={said} beside={beside} onPaper />
         <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
         <Reasons said={said} beside={beside} />
         {SECTIONS.flatMap(id => said.sections.filter(section => section.id === id)).map(section => (
