@@ -107,6 +107,28 @@ describe('a call that contradicts itself', () => {
   })
 })
 
+describe('a later line that corrects an earlier one', () => {
+  test('replaces what it corrects, and says so', async () => {
+    const { page } = await toDesk()
+    await say(page, 'day 9, boozy, maggots')
+    await say(page, 'sorry, day 12')
+    await say(page, 'not boozy')
+    expect(await page.locator('.fact-message').textContent()).toContain('Corrected, so removed:')
+    const facts = await factsOn(page)
+    expect(facts.filter(fact => fact.startsWith('Day:'))).toEqual(['Day: 12 days'])
+    expect(await page.locator('.contradiction').count()).toBe(0)
+    expect(facts).toHaveLength(3)
+  })
+
+  test('takes no danger back that it denies in other words', async () => {
+    const { page } = await toDesk()
+    await say(page, 'the lid is bulging')
+    await say(page, 'no, it is not hissing')
+    expect(await page.locator('.fact[data-observation="container-signs"]').count()).toBe(1)
+    expect(await page.locator('.at-once [data-verdict]').count()).toBeGreaterThan(0)
+  })
+})
+
 describe('a fact on the strip', () => {
   test('is changed where it stands, and the rest stays', async () => {
     const { page } = await toDesk()

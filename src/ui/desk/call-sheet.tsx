@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Answer } from '../../tree/answers.ts'
-import type { Fact } from '../../tree/facts.ts'
+import type { Told } from '../../words/facts/fact.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
 import type { Language } from '../../words/languages.ts'
 import { outcomeToShare } from '../opening/outcome-address.ts'
@@ -52,8 +52,8 @@ export function CallSheet({
   /** The trees that can be changed to. */
   trees: readonly string[]
   /** The facts told before this tree was chosen. */
-  start: readonly Fact[]
-  onTree: (tree: string, facts: readonly Fact[]) => void
+  start: readonly Told[]
+  onTree: (tree: string, facts: readonly Told[]) => void
   /** Whether letters and digits answer. */
   byKeys: boolean
   onByKeys: (on: boolean) => void
@@ -113,9 +113,10 @@ export function CallSheet({
           <FactField
             reader={reader}
             takesFocus={typing || !walk.moved}
-            onFacts={facts => {
+            before={call.facts}
+            onFacts={(facts, takenBack) => {
               setTyping(true)
-              call.tell(facts)
+              call.tell(facts, takenBack)
             }}
           />
           <FactStrip call={call} current={walk.question?.id ?? null} />

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import type { Fact } from '../../tree/facts.ts'
+import type { Told } from '../../words/facts/fact.ts'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { settingOf } from '../opening/setting-of.ts'
@@ -23,7 +23,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
       (catalogue.trees.find(({ withdrawn }) => withdrawn === null) ?? catalogue.trees[0])?.id ??
       null
   )
-  const [facts, setFacts] = useState<readonly Fact[]>([])
+  const [facts, setFacts] = useState<readonly Told[]>([])
   const [caller, setCaller] = useState(SOURCE_TAG)
   const [callNumber, setCallNumber] = useState(0)
   const [byKeys, setByKeys] = useState(true)

@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import type { Fact } from '../../tree/facts.ts'
-import type { Candidate, Fragment } from '../../words/facts/fact.ts'
+import { type Candidate, type Fragment, factKey, type Told } from '../../words/facts/fact.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { factText } from './fact-text.ts'
@@ -15,12 +15,15 @@ const SHOWN = 6
 export function FactField({
   reader,
   takesFocus,
+  before,
   onFacts
 }: {
   reader: FactReader | null
   /** Whether the cursor is put here when the field appears. */
   takesFocus: boolean
-  onFacts: (facts: readonly Fact[]) => void
+  /** What was told before, which a line may correct. */
+  before: readonly Told[]
+  onFacts: (facts: readonly Told[], takenBack: readonly Fact[]) => void
 }) {
   const { words, tree } = useSetting()
   const [typed, setTyped] = useState('')
@@ -32,33 +35,37 @@ export function FactField({
   useEffect(() => {
     if (takesFocus) field.current?.focus()
   }, [])
-  const candidates =
-    closed || typed.trim() === '' ? [] : (reader?.suggest(typed) ?? []).slice(0, SHOWN)
+  const last = closed || typed.trim() === '' ? null : (reader?.begun(typed) ?? null)
+  const candidates = last?.candidates.slice(0, SHOWN) ?? []
   const textOf = (fact: Fact) => {
     const { name, answer } = factText(words, tree, fact)
     return `${name}: ${answer}`
   }
 
-  const take = (facts: readonly Fact[], left: string, problems: readonly string[]) => {
-    if (facts.length > 0) onFacts(facts.map(({ observation, answer }) => ({ observation, answer })))
-    const took = facts.map(textOf).join(' · ')
-    setMessage([...(took === '' ? [] : [words.t('ui:desk.took', { facts: took })]), ...problems])
-    setTyped(left)
+  const take = (parts: readonly Fragment[]) => {
+    const { told, takenBack } = reader?.hear(before, parts) ?? { told: [], takenBack: [] }
+    if (told.length + takenBack.length > 0) onFacts(told, takenBack)
+    const left = parts.filter(part => isOpen(part, takenBack))
+    const listed = (key: 'took' | 'took-back', facts: readonly Fact[]) =>
+      facts.length === 0
+        ? []
+        : [words.t(`ui:desk.${key}`, { facts: facts.map(textOf).join(' · ') })]
+    setMessage([
+      ...listed('took-back', takenBack),
+      ...listed('took', told),
+      ...left.map(problemText)
+    ])
+    setTyped(left.map(({ text }) => text).join(', '))
     setActive(-1)
     setClosed(false)
     field.current?.focus()
   }
   /** A candidate stands for the part of the line being typed; the parts before it are read as they are. */
   const pick = (candidate: Candidate) => {
+    if (last === null) return
     const parts = (reader?.read(typed) ?? []).slice(0, -1)
-    const before = parts.flatMap(sureOf)
-    const left = parts.filter(isOpen)
-    take([...before, candidate], left.map(({ text }) => text).join(', '), left.map(problemText))
-  }
-  const readLine = () => {
-    const parts = reader?.read(typed) ?? []
-    const left = parts.filter(isOpen)
-    take(parts.flatMap(sureOf), left.map(({ text }) => text).join(', '), left.map(problemText))
+    const { problem: _, ...part } = last
+    take([...parts, { ...part, candidates: [{ ...candidate, sure: true }] }])
   }
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
@@ -82,7 +89,7 @@ export function FactField({
         event.preventDefault()
         const candidate = candidates[active]
         if (candidate !== undefined) pick(candidate)
-        else if (typed.trim() !== '') readLine()
+        else if (typed.trim() !== '') take(reader?.read(typed) ?? [])
       }}
     >
       <label for={id}>{words.t('ui:desk.what-said')}</label>
@@ -152,8 +159,12 @@ const sureOf = ({ candidates }: Fragment): readonly Candidate[] =>
   candidates.filter(({ sure }) => sure)
 
 /** Whether a part says something that is not taken yet: nothing in it is clear, or not all of it. */
-function isOpen(part: Fragment): boolean {
+function isOpen(part: Fragment, takenBack: readonly Fact[]): boolean {
   if (part.problem === 'taken-back') return false
+  const gone = new Set(takenBack.map(factKey))
+  if (part.problem === 'said-not-seen' && part.denies?.some(each => gone.has(factKey(each)))) {
+    return false
+  }
   const sure = sureOf(part)
   const taken = new Set(sure.map(({ observation }) => observation))
   return sure.length === 0 || part.candidates.some(({ observation }) => !taken.has(observation))

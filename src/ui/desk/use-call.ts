@@ -1,31 +1,35 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import { type Call, callOf, type Fact } from '../../tree/facts.ts'
-import { factKey } from '../../words/facts/fact.ts'
+import { factKey, type Told } from '../../words/facts/fact.ts'
+import { without } from '../../words/facts/heard.ts'
 import { emergencyTold, withoutEmergency } from '../parts/emergency-told.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { useWalk, type WalkInHand } from '../parts/use-walk.ts'
 
 /** One call: every fact as it was told, and the walk that they come to. */
 export interface CallInHand {
-  readonly facts: readonly Fact[]
+  readonly facts: readonly Told[]
   readonly contradictions: Call['contradictions']
   readonly walk: WalkInHand
-  /** Adds facts to those told before; none is forgotten because another one contradicts it. */
-  tell(facts: readonly Fact[]): void
+  /**
+   * Adds facts to those told before, without what was taken back: none is forgotten only because another
+   * one contradicts it.
+   */
+  tell(facts: readonly Told[], takenBack: readonly Fact[]): void
   remove(fact: Fact): void
 }
 
 /** Opens a call, with the facts that were told before another tree was chosen. Answering the question on the sheet replaces what was told of it before. */
-export function useCall(start: readonly Fact[]): CallInHand {
+export function useCall(start: readonly Told[]): CallInHand {
   const { tree } = useSetting()
-  const [facts, setFacts] = useState<readonly Fact[]>(() =>
+  const [facts, setFacts] = useState<readonly Told[]>(() =>
     start.filter(({ observation }) => Object.hasOwn(tree.observations, observation))
   )
   const call = useMemo(() => callOf(tree, facts), [tree, facts])
   const [first] = useState(call)
   const walk = useWalk(first.answers, first.either)
-  const put = (next: readonly Fact[], stays = false) => {
+  const put = (next: readonly Told[], stays = false) => {
     setFacts(next)
     const { answers, either } = callOf(tree, next)
     walk.retell(answers, either, stays)
@@ -58,9 +62,10 @@ export function useCall(start: readonly Fact[]): CallInHand {
     contradictions: call.contradictions,
     walk: { ...walk, answer, replace, workOut, takeBack },
     // Said twice it is still one fact.
-    tell: more => {
-      const known = new Set(facts.map(factKey))
-      put([...facts, ...more.filter(fact => !known.has(factKey(fact)))])
+    tell: (more, takenBack) => {
+      const left = without(facts, takenBack)
+      const known = new Set(left.map(factKey))
+      put([...left, ...more.filter(fact => !known.has(factKey(fact)))])
     },
     remove: gone => put(facts.filter(fact => fact !== gone))
   }

@@ -11,15 +11,17 @@ import {
   type Fact,
   type Fragment,
   factKey,
-  type Problem
+  type Problem,
+  type Told
 } from './fact.ts'
+import { type Heard, openHearing } from './heard.ts'
 import { PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { MOST_CANDIDATES, offerOf } from './offer.ts'
 import { openPhraseBook } from './phrase-book.ts'
 import { openReadings } from './readings.ts'
 import { openScene, outside, type Scene } from './scene.ts'
 import { openTogether, type Part } from './together.ts'
-import { scatteredBy, toldBy } from './told.ts'
+import { deniedBy, scatteredBy, toldBy } from './told.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 import { openWeak } from './weak.ts'
 import { byWorry, isDangerFact } from './worry.ts'
@@ -35,8 +37,10 @@ export interface Source {
 export interface FactReader {
   /** The facts of a whole line, part by part. Nothing of the line is lost. */
   read(line: string): readonly Fragment[]
-  /** What the words being typed may come to, best first. */
-  suggest(text: string): readonly Candidate[]
+  /** The part being typed, and what it may come to, best first. */
+  begun(text: string): Fragment | null
+  /** What parts of a line come to after the facts told before. */
+  hear(before: readonly Told[], parts: readonly Fragment[]): Heard
 }
 
 /** Parts of a line that are read; whoever pastes more has pasted something else. */
@@ -69,8 +73,14 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   function readAnew(piece: Piece, typing: boolean): Part {
     const { corrects, joined, turnedOut } = piece
     const scene = openScene(piece, book)
+    const denies = piece.asked === 'no' ? deniedBy(scene, book) : []
     const part = (fragment: Omit<Fragment, 'text'>): Part => ({
-      fragment: { text: piece.typed, ...fragment, ...(corrects && { corrects }) },
+      fragment: {
+        text: piece.typed,
+        ...fragment,
+        ...(corrects && { corrects }),
+        ...(denies.length > 0 && { denies })
+      },
       tokens: scene.tokens,
       joined,
       turnedOut
@@ -127,6 +137,11 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   const readParts = (pieces: readonly Piece[], typing: boolean): readonly Fragment[] =>
     together(pieces.map((piece, at) => readPiece(piece, typing && at === pieces.length - 1)))
 
+  function begun(text: string): Fragment | null {
+    const last = readParts(cut(text, book).slice(-MOST_FRAGMENTS), true).at(-1)
+    return last ? { ...last, candidates: last.candidates.slice(0, MOST_CANDIDATES) } : null
+  }
+
   return {
     read(line) {
       const pieces = cut(line, book)
@@ -138,10 +153,8 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
         )
       ]
     },
-    suggest(text) {
-      const last = readParts(cut(text, book).slice(-MOST_FRAGMENTS), true).at(-1)
-      return last ? last.candidates.slice(0, MOST_CANDIDATES) : []
-    }
+    begun,
+    hear: openHearing(tree)
   }
 }
 

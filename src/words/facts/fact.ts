@@ -29,6 +29,20 @@ export interface Fragment {
   readonly span?: { readonly from: number; readonly to: number }
   /** It takes back what was told before of the same thing. */
   readonly corrects?: true
+  /** What it says is not there: told before, it may have been a mistake. */
+  readonly denies?: readonly Denied[]
+}
+
+/** A fact of a call, with the words that told it where it was typed. */
+export interface Told extends Fact {
+  readonly matched?: string
+}
+
+/** What is said not to be there, as the fact that would have told it, and the words for it. */
+export interface Denied extends Fact {
+  readonly matched: string
+  /** "Nobody had any": it rules out the whole of it, in whatever words that was told. */
+  readonly wholly: boolean
 }
 
 /** A caller's own words, and what they tell. */

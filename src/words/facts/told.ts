@@ -1,4 +1,4 @@
-import type { Candidate } from './fact.ts'
+import type { Candidate, Denied, Fact } from './fact.ts'
 import {
   LIGHT,
   LIGHT_BESIDE_READINGS,
@@ -47,6 +47,30 @@ export function toldBy(scene: Scene, book: PhraseBook): readonly Candidate[] {
     })
   })
 }
+
+/**
+ * What a piece says is not there, as the facts that told it would have been: "not nail polish", "nobody had
+ * any". What befalls a person is never taken back by words typed in a hurry.
+ */
+export function deniedBy({ spots, stance }: Scene, book: PhraseBook): readonly Denied[] {
+  if (stance.doubted || stance.shakers.length > 0) return []
+  const gone = spots
+    .filter(({ from, meanings }) => stance.denied.has(from) || meanings.some(isRefusal))
+    .flatMap(({ meanings }) => meanings)
+  return gone.flatMap(meaning => {
+    const { observation, answer, text: matched } = meaning
+    const wholly = isRefusal(meaning)
+    const grave = observation.about === 'person' && isGrave(meaning)
+    const fact = grave ? null : factOf({ ...meaning, force: 'told' }, 'yes')
+    // Whoever had none cannot be somebody at risk who had some.
+    const amounts = book.both
+      .filter(one => wholly && one.observation === observation.id && one.of[1] === answer)
+      .map(({ sign }): Fact => ({ observation: observation.id, answer: { [sign]: 'yes' } }))
+    return [...(fact ? [fact] : []), ...amounts].map(each => ({ ...each, matched, wholly }))
+  })
+}
+
+const isRefusal = ({ force }: Phrase): boolean => force === 'rules-out'
 
 /** "Hissing" is a danger of the jar and of the bottle: whichever it is, it is told. */
 function isDangerOfAny(meanings: readonly Phrase[]): boolean {

@@ -4,7 +4,7 @@ import { type Answers, isInterval, SIGN_VALUES } from '../../../src/tree/answers
 import { measured, tell } from '../../../src/tree/tell.ts'
 import { walk } from '../../../src/tree/walk.ts'
 import { type Fact, factKey } from '../../../src/words/facts/fact.ts'
-import { offered, shippedReader, sureOf } from './shipped-reader.ts'
+import { offered, shippedReader, suggested, sureOf } from './shipped-reader.ts'
 
 const { tree, said, reader } = shippedReader()
 
@@ -57,7 +57,7 @@ describe('any text at all is read', () => {
   test('whatever is read can be told to the tree', () => {
     fc.assert(
       fc.property(fc.oneof(line, fc.string({ unit: 'binary' })), text => {
-        const facts = [...offered(reader, text), ...reader.suggest(text)]
+        const facts = [...offered(reader, text), ...suggested(reader, text)]
         expect(facts.filter(fact => !isTellable(fact))).toEqual([])
         let answers: Answers = {}
         for (const fact of facts) {
@@ -95,7 +95,7 @@ describe('any text at all is read', () => {
     ['only signs', '((((.*'.repeat(1_600)]
   ])('%s comes back', (_, text) => {
     expect(reader.read(text).every(({ text: part }) => text.includes(part))).toBe(true)
-    expect(reader.suggest(text).length).toBeLessThanOrEqual(8)
+    expect(suggested(reader, text).length).toBeLessThanOrEqual(8)
   })
 })
 

@@ -5,7 +5,7 @@ import { parse } from 'yaml'
 import { isInterval } from '../../../src/tree/answers.ts'
 import { EMERGENCY, emergencySigns } from '../../../src/tree/emergency.ts'
 import type { Fact } from '../../../src/words/facts/fact.ts'
-import { shippedReader, TREES } from './shipped-reader.ts'
+import { shippedReader, suggested, TREES } from './shipped-reader.ts'
 
 interface Line {
   readonly says: string
@@ -93,7 +93,7 @@ describe.each(TREES)('calls about %s', id => {
     for (const line of harmless) {
       const found = [
         ...reader.read(line).flatMap(({ candidates }) => candidates),
-        ...reader.suggest(line)
+        ...suggested(reader, line)
       ]
       expect(
         found.map(written).filter(fact => grave.has(fact)),

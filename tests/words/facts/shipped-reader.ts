@@ -51,6 +51,10 @@ export function toldBy(
   return { observation, answer: of.kind === 'signs' ? { [answer]: value } : answer }
 }
 
+/** What is offered for the part being typed. */
+export const suggested = (reader: FactReader, text: string): readonly Candidate[] =>
+  reader.begun(text)?.candidates ?? []
+
 /** Every candidate of a line, and those that are sure, as plain facts. */
 export const offered = (reader: FactReader, line: string): readonly Candidate[] =>
   reader.read(line).flatMap(({ candidates }) => candidates)
