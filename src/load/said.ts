@@ -66,6 +66,9 @@ export function saidBy({ observations, said }: Project, report: Report): Callers
       for (const force of ['told', 'may-mean', 'rules-out'] as const) {
         add(meaning[force], { observation: id, answer, force })
       }
+      for (const other of meaning['as-well'] ?? []) {
+        add(meaning['rules-out'], { observation: id, answer: other, force: 'rules-out' })
+      }
       if (meaning.reads) {
         const { unit, ...range } = meaning.reads
         bands.push({ observation: id, answer, unit, range: rangeOf(range) })
@@ -92,8 +95,8 @@ function checkNames(
     const answers = Object.keys(answersOf(observation))
     const known = observation.kind === 'signs' ? [...answers, 'none'] : answers
     const code = observation.kind === 'signs' ? 'unknown-sign' : 'unknown-answer'
-    for (const [answer, { both = [] }] of Object.entries(meanings)) {
-      for (const name of [answer, ...both]) {
+    for (const [answer, { both = [], 'as-well': more = [] }] of Object.entries(meanings)) {
+      for (const name of [answer, ...both, ...more]) {
         if (known.includes(name)) continue
         unknownName(report, code, doc.place(['phrases', id, answer], 'key'), name, known)
       }

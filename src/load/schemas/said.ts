@@ -8,6 +8,10 @@ const meaning = z
       .optional()
       .describe('Words that can mean this and something else: offered, never taken.'),
     'rules-out': said.optional().describe('Words that say of a sign that it is not there.'),
+    'as-well': z
+      .array(answerId)
+      .optional()
+      .describe('Signs of the screen that the words that rule this one out rule out too.'),
     reads: z
       .strictObject({
         unit: z.enum(['hour', 'fahrenheit']).describe('What it is read in.'),

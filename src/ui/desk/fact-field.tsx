@@ -37,10 +37,13 @@ export function FactField({
   }, [])
   const last = closed || typed.trim() === '' ? null : (reader?.begun(typed) ?? null)
   const candidates = last?.candidates.slice(0, SHOWN) ?? []
-  const textOf = (fact: Fact) => {
+  const textOf = (fact: Told) => {
     const { name, answer } = factText(words, tree, fact)
     return `${name}: ${answer}`
   }
+
+  /** An offer says what it would tell, not what was said. */
+  const offerText = ({ observation, answer }: Candidate) => textOf({ observation, answer })
 
   const take = (parts: readonly Fragment[]) => {
     const { told, takenBack } = reader?.hear(before, parts) ?? { told: [], takenBack: [] }
@@ -125,7 +128,7 @@ export function FactField({
         {candidates.map((candidate, at) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the focus stays in the field, whose keys choose (ARIA combobox pattern).
           <div
-            key={textOf(candidate)}
+            key={offerText(candidate)}
             id={`${id}-${at}`}
             role="option"
             tabIndex={-1}
@@ -133,7 +136,7 @@ export function FactField({
             aria-selected={at === active}
             onClick={() => pick(candidate)}
           >
-            {textOf(candidate)}
+            {offerText(candidate)}
           </div>
         ))}
       </div>

@@ -1,16 +1,16 @@
 import { type Answer, isInterval } from '../../tree/answers.ts'
-import type { Fact } from '../../tree/facts.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { answerText } from '../../words/answer-text.ts'
+import type { Told } from '../../words/facts/fact.ts'
 import { answerLabel } from '../../words/tree-texts.ts'
 import type { Words } from '../../words/words.ts'
 
 /** A fact as it stands on the sheet: two words for what it is about, and what was told of it. */
-export function factText(words: Words, tree: Tree, { observation, answer }: Fact) {
+export function factText(words: Words, tree: Tree, { observation, answer, matched }: Told) {
   const about = tree.observations[observation]
   return {
     name: shortName(words, observation),
-    answer: about === undefined ? '' : toldText(words, about, answer)
+    answer: about === undefined ? '' : toldText(words, about, answer, matched)
   }
 }
 
@@ -20,7 +20,12 @@ export function shortName(words: Words, observation: string): string {
   return words.t(words.has(short) ? short : `observations:${observation}.ask`)
 }
 
-function toldText(words: Words, about: Tree['observations'][string], answer: Answer): string {
+function toldText(
+  words: Words,
+  about: Tree['observations'][string],
+  answer: Answer,
+  matched?: string
+): string {
   const isPart =
     about.kind === 'signs' &&
     typeof answer === 'object' &&
@@ -35,6 +40,11 @@ function toldText(words: Words, about: Tree['observations'][string], answer: Ans
     return `${answerText(words, about, answer)} (${words.t('ui:prompts.instrument-unknown')})`
   }
   if (!isPart) return answerText(words, about, answer)
+  // "Everyone is fine" is shorter than the list of what nobody has.
+  const [, second] = Object.values(answer)
+  if (matched !== undefined && second !== undefined && Object.values(answer).every(isNo)) {
+    return words.t('ui:desk.in-words', { words: matched })
+  }
   // Of a screen told in part each sign says for itself what was told.
   return Object.entries(answer)
     .map(([sign, value]) => signText(words, about.id, sign, value))
@@ -47,3 +57,5 @@ export function signText(words: Words, observation: string, sign: string, value:
   if (value === 'yes') return label
   return words.t(value === 'no' ? 'ui:desk.not-sign' : 'ui:desk.unsure-sign', { label })
 }
+
+const isNo = (value: string): boolean => value === 'no'

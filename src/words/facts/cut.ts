@@ -17,6 +17,8 @@ export interface Piece {
   readonly corrects: boolean
   /** An "and" or a comma joins it to the part before. */
   readonly joined: boolean
+  /** A "but" parts it from the part before. */
+  readonly contrasts: boolean
   /** What was only thought to be so turned out to be this: "but it is just bubbles". */
   readonly turnedOut: boolean
 }
@@ -54,6 +56,7 @@ export function cut(line: string, book: PhraseBook): readonly Piece[] {
       sensed: joined && sensed,
       corrects,
       joined: joined || word === ',',
+      contrasts: BUT.has(word),
       turnedOut: BUT.has(word) && wordsOf(typed).some(each => TURNED_OUT.has(each))
     })
     corrects = false

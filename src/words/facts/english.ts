@@ -109,6 +109,9 @@ export const EN: Grammar = {
   and: 'and plus',
   or: 'or nor',
   but: 'but',
+  excepting: 'except besides unless excluding apart aside only just',
+  besideWell: 'so far yet here thank thanks you luckily thankfully well and yes yeah ok okay',
+  noLonger: 'was were',
   unsearched: `about what which where when who why side one two up off down out over away back onto
     through until since after before during oclock`,
   places: 'in on inside at near under around of',

@@ -24,6 +24,7 @@ import { openTogether, type Part } from './together.ts'
 import { deniedBy, scatteredBy, toldBy } from './told.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 import { openWeak } from './weak.ts'
+import { wellIn } from './well.ts'
 import { byWorry, isDangerFact } from './worry.ts'
 
 /** What a tree is told in, and the words of every language offered. */
@@ -71,7 +72,7 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   }
 
   function readAnew(piece: Piece, typing: boolean): Part {
-    const { corrects, joined, turnedOut } = piece
+    const { corrects, joined, contrasts, turnedOut } = piece
     const scene = openScene(piece, book)
     const denies = piece.asked === 'no' ? deniedBy(scene, book) : []
     const part = (fragment: Omit<Fragment, 'text'>): Part => ({
@@ -83,6 +84,7 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
       },
       tokens: scene.tokens,
       joined,
+      contrasts,
       turnedOut
     })
     // Whoever asks what to do tells nothing by what the question mentions.
@@ -92,10 +94,11 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
     const told = doubted ? doubtedBy(scene, book, numbered) : toldBy(scene, book)
     const failing = piece.asked === 'no' ? distress(scene) : []
     const lacked = doubted ? [] : lackedBy(scene)
+    const well = wellIn(scene)
     // "A year old" is a jar's age where nobody is spoken of.
     const someone = scene.tokens.some(({ word }) => PERSONS.has(word))
     const aged = someone || measured.length === 0 ? ages(scene) : []
-    const done = (doubted ? told : measured).some(({ sure }) => sure)
+    const done = [...well, ...(doubted ? told : measured)].some(({ sure }) => sure)
     // A gentle thing is sure only when the whole piece speaks of it.
     const whole = told.some(each => each.sure && !isDangerFact(tree, each))
     const open = !done && !whole && unexplained(scene, numbered)
@@ -104,7 +107,7 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
     const contested = open && more.some(found => found.holdsAll && !holds(told, found))
     const clear = [
       ...told.map(each => (contested ? { ...each, sure: false } : each)),
-      ...[...failing, ...aged, ...lacked, ...measured]
+      ...[...failing, ...aged, ...lacked, ...measured, ...well]
     ]
     clear.sort(worry)
     // What settles another question is thought of after the question itself.

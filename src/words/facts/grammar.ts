@@ -59,6 +59,12 @@ export interface Grammar {
   readonly and: string
   readonly or: string
   readonly but: string
+  /** They take somebody out of what is said of all. */
+  readonly excepting: string
+  /** All that may stand beside "everyone is fine". */
+  readonly besideWell: string
+  /** With them it was so once: "everyone was fine". */
+  readonly noLonger: string
   /** No phrase is looked up by them. */
   readonly unsearched: string
   /** Before them stands a place, not what is told of. */

@@ -62,6 +62,9 @@ export const AND = setOf('and')
 export const OR = setOf('or')
 export const BUT = setOf('but')
 export const PLACES = setOf('places')
+export const EXCEPTING = setOf('excepting')
+export const BESIDE_WELL = setOf('besideWell')
+export const NO_LONGER: ReadonlySet<string> = new Set(listed('noLonger'))
 
 /** Each doubt as the words that are left of it in a line. */
 export const HEDGES = runsOf('hedges')

@@ -70,12 +70,15 @@ export const ES: Grammar = {
   below: 'menor',
   senses: 'huele olor sabe sabor',
   shakers: `antes podria otro otra vecina vecino amiga amigo creo pienso miedo temo preocupa preocupada
-    preocupado casi cerca junto pasado pasada quisiera evitar cuando dejo menos libre
+    preocupado excepto salvo casi cerca junto pasado pasada quisiera evitar cuando dejo menos libre
     siempre si`,
   shakerRuns: ['ya no', 'ultima vez', 'ultima tanda', 'ultimo frasco', 'ano pasado', 'vez pasada'],
   and: 'y e',
   or: 'o u ni',
   but: 'pero sino',
+  excepting: 'excepto salvo menos solo nomas',
+  besideWell: 'gracias aqui todavia hasta ahora por y si',
+  noLonger: 'era eran fue',
   unsearched: 'que cual donde cuando quien por sobre hasta para desde durante tambien',
   places: 'en dentro sobre cerca bajo del de',
   numbers: `cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince

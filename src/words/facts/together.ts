@@ -1,10 +1,11 @@
 import { isInterval } from '../../tree/answers.ts'
 import { type Candidate, type Fragment, factKey } from './fact.ts'
-import { AND, KIN, PERSONS, SMALL_WORDS } from './lexicon.ts'
+import { AND, EXCEPTING, KIN, PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'
 import type { Token } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { oneSlip } from './typos.ts'
+import { isSaidOfAll } from './well.ts'
 import { isDanger } from './worry.ts'
 
 /** A part that was read, with its words as they were typed, and how it stands to the part before. */
@@ -12,6 +13,7 @@ export interface Part {
   readonly fragment: Fragment
   readonly tokens: readonly Token[]
   readonly joined: boolean
+  readonly contrasts: boolean
   readonly turnedOut: boolean
 }
 
@@ -35,7 +37,7 @@ export function openTogether(book: PhraseBook): (parts: readonly Part[]) => read
     const read = (fragments: readonly Fragment[]): readonly Part[] =>
       parts.map((part, at) => ({ ...part, fragment: fragments[at] ?? part.fragment }))
     const undone = turnedOut(read(corrected(parts)))
-    return joined(read(amounting(read(undone), book)), halves)
+    return excepted(read(joined(read(amounting(read(undone), book)), halves)))
   }
 }
 
@@ -189,6 +191,30 @@ function corrected(parts: readonly Part[]): readonly Fragment[] {
   }
   return fragments
 }
+
+/** "Everyone is fine, but grandma", "nobody is sick. She did throw up": what is said of all is not taken. */
+function excepted(parts: readonly Part[]): readonly Fragment[] {
+  const everyone = parts.map(({ fragment }) => fragment.candidates.find(isSaidOfAll))
+  return parts.map(({ fragment }, at) => {
+    const said = everyone[at]
+    const next = parts[at + 1]
+    if (said === undefined) return fragment
+    const spoiled =
+      next?.contrasts === true ||
+      EXCEPTING.has(next?.tokens[0]?.word ?? '') ||
+      parts.some(({ fragment: { candidates } }) => candidates.some(one => speaksAgainst(one, said)))
+    if (!spoiled) return fragment
+    const candidates = fragment.candidates.filter(one => one !== said)
+    return { ...fragment, candidates, ...(candidates.length === 0 && { problem: 'said-not-seen' }) }
+  })
+}
+
+const speaksAgainst = (one: Candidate, said: Candidate): boolean =>
+  one.observation === said.observation &&
+  typeof one.answer === 'object' &&
+  Object.entries(one.answer).some(
+    ([sign, value]) => value !== 'no' && Object.hasOwn(said.answer as object, sign)
+  )
 
 /** Whether one fact cannot be told beside another that corrects it. */
 export function replaces(

@@ -14,11 +14,13 @@ import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { outside, type Scene } from './scene.ts'
 import { covers, positions, type Spot } from './spot.ts'
 import { UNIT_WORDS } from './typed-units.ts'
+import { isOfEverybody } from './well.ts'
 import { isDanger } from './worry.ts'
 
 /** What the phrases of a piece tell, yes or no, where nothing is doubted. */
 export function toldBy(scene: Scene, book: PhraseBook): readonly Candidate[] {
   return scene.spots.flatMap(spot => {
+    if (isOfEverybody(spot)) return []
     const denied = scene.stance.denied.has(spot.from)
     const readable = spot.meanings.every(each => each.readable)
     // A label or an id beside callers' own words for the same answer makes them no less clear.

@@ -17,12 +17,22 @@ interface Line {
   readonly asks?: readonly string[]
 }
 
+/** What "everyone is fine" answers of the people: neither who had some nor who is at higher risk. */
+const ILL = [
+  'bad-headache',
+  'headache-or-flushing',
+  'illness-signs',
+  'mild-upset',
+  'severe-symptoms'
+]
+
 /** A fact in a line's own notation: `day: 9`, `jar-ph: 3.2 meter`, `jar-signs.tiny-eels: yes`. */
 function written({ observation, answer }: Fact): string {
   if (typeof answer === 'string') return `${observation}: ${answer}`
   if (isInterval(answer))
     return [`${observation}: ${answer.reading}`, answer.instrument].filter(Boolean).join(' ')
   const [[sign, value] = ['', ''], ...others] = Object.entries(answer)
+  if (Object.keys(answer).sort().join() === ILL.join()) return `${observation}: nobody ill`
   return others.length > 0 ? `${observation}: none` : `${observation}.${sign}: ${value}`
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import type { Fact } from '../../../src/words/facts/fact.ts'
 import { isDangerFact } from '../../../src/words/facts/worry.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
@@ -47,7 +48,9 @@ describe('a body that fails is heard as the sign that it is', () => {
   })
 
   test('a danger sign of a person is never offered as absent', () => {
-    const phrases = said.filter(({ observation }) => observation === 'people-signs')
+    const phrases = said.filter(
+      ({ observation, force }) => observation === 'people-signs' && force !== 'rules-out'
+    )
     expect(phrases.length).toBeGreaterThan(100)
     const denials = ['no ', 'not ', 'never ', 'isn’t ', 'no tiene ', 'sin ']
     const denied = phrases.flatMap(({ phrase }) =>
@@ -62,6 +65,28 @@ describe('a body that fails is heard as the sign that it is', () => {
     )
     expect(denied).toEqual([])
     expect(facts('no chest pain')).toEqual([])
+  })
+
+  test('but by words about everybody, and by those no more once they are turned round', () => {
+    const all = said.filter(
+      ({ answer, force }) => answer === 'illness-signs' && force === 'rules-out'
+    )
+    expect(all.length).toBeGreaterThan(40)
+    for (const { phrase } of all) {
+      expect(facts(phrase), phrase).toHaveLength(1)
+      for (const line of [
+        `not ${phrase}`,
+        `it isn’t so that ${phrase}`,
+        `${phrase} but one`,
+        `${phrase} except the baby`,
+        `${phrase}, except the baby`,
+        `I hope ${phrase}`,
+        `no creo que ${phrase}`,
+        `${phrase}?`
+      ]) {
+        expect(facts(line).filter(isOfIll), line).toEqual([])
+      }
+    }
   })
 })
 
@@ -151,3 +176,6 @@ describe('two signs that together are a graver one', () => {
     expect(facts(line)).toContainEqual(person('at-risk-drank'))
   })
 })
+
+const isOfIll = ({ answer }: Fact): boolean =>
+  typeof answer === 'object' && Object.hasOwn(answer, 'illness-signs')

@@ -5,10 +5,11 @@ import { type Fact, factKey, type SaidPhrase } from '../../../src/words/facts/fa
 import { SMALL_WORDS } from '../../../src/words/facts/lexicon.ts'
 import { wordsOf } from '../../../src/words/facts/normal.ts'
 import { answerLabel } from '../../../src/words/tree-texts.ts'
-import { offered, shippedReader, sureOf, TREES, toldBy } from './shipped-reader.ts'
+import { offered, shippedReader, sureOf, TREES, toldBy, wholeFact } from './shipped-reader.ts'
 
 describe.each(TREES)('in %s whatever callers are known to say is understood', id => {
-  const { tree, words, said, reader } = shippedReader(id)
+  const shipped = shippedReader(id)
+  const { tree, words, said, reader } = shipped
   const phrases = said.filter(({ answer }) => answer !== null && answer !== 'none')
   const wordsIn = new Map(phrases.map(({ phrase }) => [phrase, wordsOf(phrase).join(' ')]))
   const bare = (phrase: string) => wordsIn.get(phrase) ?? ''
@@ -19,7 +20,7 @@ describe.each(TREES)('in %s whatever callers are known to say is understood', id
     meanings.set(text, (meanings.get(text) ?? new Set()).add(factKey(fact)))
   const doubtful = new Set<string>()
   for (const each of phrases) {
-    means(bare(each.phrase), toldBy(tree, each))
+    means(bare(each.phrase), wholeFact(shipped, each))
     if (each.force === 'may-mean') doubtful.add(bare(each.phrase))
   }
   for (const { phrase, answer } of said)
@@ -55,7 +56,7 @@ describe.each(TREES)('in %s whatever callers are known to say is understood', id
 
   test('a said phrase alone lists its own answer', () => {
     const lost = phrases.filter(
-      each => !keysOf(offered(reader, each.phrase)).includes(factKey(toldBy(tree, each)))
+      each => !keysOf(offered(reader, each.phrase)).includes(factKey(wholeFact(shipped, each)))
     )
     expect(lost).toEqual([])
     expect(phrases.length).toBeGreaterThan(100)
@@ -64,7 +65,7 @@ describe.each(TREES)('in %s whatever callers are known to say is understood', id
   test('it is taken when it can mean nothing else, and what may mean several things never is', () => {
     const wrong = phrases.filter(each => {
       const sure = keysOf(sureOf(reader, each.phrase))
-      const own = factKey(toldBy(tree, each))
+      const own = factKey(wholeFact(shipped, each))
       const text = bare(each.phrase)
       if (each.force === 'may-mean') return sure.includes(own)
       if (doubtful.has(text) || (meanings.get(text)?.size ?? 0) > 1) return false

@@ -2,6 +2,7 @@ import type { Observation } from '../../../src/tree/observation.ts'
 import type { Tree } from '../../../src/tree/tree.ts'
 import type { Candidate, Fact, SaidPhrase } from '../../../src/words/facts/fact.ts'
 import { createFactReader, type FactReader } from '../../../src/words/facts/fact-reader.ts'
+import { isDanger } from '../../../src/words/facts/worry.ts'
 import { createWords, type Words } from '../../../src/words/words.ts'
 import { loadShipped } from '../../helpers/shipped.ts'
 
@@ -49,6 +50,19 @@ export function toldBy(
   if (answer === null) throw new Error(`${observation} is only named`)
   const value = force === 'rules-out' ? 'no' : 'yes'
   return { observation, answer: of.kind === 'signs' ? { [answer]: value } : answer }
+}
+
+/** The fact that a said phrase alone stands for: "everyone is fine" rules out all that people feel at once. */
+export function wholeFact({ tree, said }: Shipped, each: SaidPhrase): Fact {
+  const of = tree.observations[each.observation] as Observation
+  const { phrase, observation, answer, force } = each
+  if (force !== 'rules-out' || of.about !== 'person' || !isDanger(of, answer ?? '')) {
+    return toldBy(tree, each)
+  }
+  const signs = said.filter(
+    one => one.phrase === phrase && one.observation === observation && one.force === force
+  )
+  return { observation, answer: Object.fromEntries(signs.map(one => [one.answer, 'no'])) }
 }
 
 /** What is offered for the part being typed. */
