@@ -1,4 +1,3 @@
-import { numbersOf } from '../office/constants.ts'
 import { nameIn, textIn } from '../office/local-text.ts'
 import type { Referral } from '../office/referral.ts'
 import type { Report } from '../office/report.ts'
@@ -199,18 +198,6 @@ export function recheckText(words: Words, recheck: Recheck): string {
   if (from === to && to >= 72) return words.t('ui:recheck-days', { days: Math.round(to / 24) })
   if (from === to) return words.t('ui:recheck-hours-exact', { to })
   return words.t(`ui:recheck-hours${from === 0 ? '-within' : ''}`, { from, to })
-}
-
-/** The two numbers that stand at the foot of every screen, whatever the office. */
-export function footNumbers(
-  words: Words,
-  country: string | undefined
-): readonly { readonly name: string; readonly phone: string }[] {
-  const { emergency, poisonHelp } = numbersOf(country)
-  return [
-    { name: words.t('ui:referral.emergency.name'), phone: emergency },
-    { name: words.t('ui:referral.poison-help.name'), phone: poisonHelp }
-  ]
 }
 
 export function saidCall({ to, name, phone, say: told }: Referral, words: Words): SaidCall {

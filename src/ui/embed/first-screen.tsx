@@ -5,11 +5,11 @@ import { isDraft, type Language } from '../../words/languages.ts'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import { Foot } from '../parts/foot.tsx'
 import { Masthead } from '../parts/masthead.tsx'
+import { MouthString } from '../parts/mouth-string.tsx'
 import { PlainAnswers } from '../parts/plain-answers.tsx'
 import { progressText } from '../parts/progress-text.ts'
 import { QuestionFrame } from '../parts/question-frame.tsx'
 import { type Setting, SettingProvider } from '../parts/setting.tsx'
-import { StringOfMouths } from '../parts/string-of-mouths.tsx'
 import type { FirstQuestion } from './embed-files.ts'
 
 /** The first question by itself; once it is answered, word that the rest is on its way. */
@@ -53,7 +53,7 @@ export function FirstScreen({
           onBack={null}
           onStartOver={onStartOver}
         />
-        <StringOfMouths asked={[]} answers={{}} current={id} onChange={() => undefined} quiet />
+        <MouthString open={id} at={id} quiet />
         <div class="main">
           {waiting ? (
             <OnItsWay text={words.t('ui:opening')} />

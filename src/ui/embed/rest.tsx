@@ -12,6 +12,7 @@ import { WalkScreen } from '../parts/walk-screen.tsx'
 import lookAlikes from '../style/look-alikes.css?inline'
 import outcome from '../style/outcome.css?inline'
 import print from '../style/print.css?inline'
+import after from '../style/walk.css?inline'
 import type { WholeTree } from './embed-files.ts'
 import { NoScreen } from './no-screen.tsx'
 import { styleOf } from './style.ts'
@@ -32,7 +33,7 @@ export interface RestOfWalk {
 }
 
 /** The style of everything that comes after the first question. */
-export const restStyle = styleOf(lookAlikes + outcome + print)
+export const restStyle = styleOf(after + lookAlikes + outcome + print)
 
 /** Shows the walk in a box; called again it shows what has changed, and null takes it away. */
 export function showWalk(box: Element, walk: RestOfWalk | null): void {

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks'
-import { footNumbers } from '../../words/say.ts'
+import { footNumbers } from '../../words/foot-numbers.ts'
 import { Phone } from '../parts/phone.tsx'
 import { type Speech, SpeechProvider } from '../parts/setting.tsx'
 import { Text } from '../parts/text.tsx'

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
-import { footNumbers } from '../../words/say.ts'
+import { footNumbers } from '../../words/foot-numbers.ts'
 import { useSpeech } from '../parts/setting.tsx'
 import { Countdown, spokenSeconds } from './countdown.tsx'
 

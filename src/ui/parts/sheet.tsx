@@ -1,6 +1,7 @@
 import { referralFor } from '../../office/referral.ts'
+import { footNumbers } from '../../words/foot-numbers.ts'
 import { directionOf } from '../../words/languages.ts'
-import { footNumbers, type SectionId } from '../../words/say.ts'
+import type { SectionId } from '../../words/say.ts'
 import { sourceLine } from '../../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { DoNow, type Told } from './outcome.tsx'

@@ -1,7 +1,7 @@
-import { useEffect, useRef } from 'preact/hooks'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import { isInterval } from '../../tree/answers.ts'
 import { answerText } from '../../words/answer-text.ts'
+import { MouthString } from './mouth-string.tsx'
 import { Picture, usePictureOf } from './picture.tsx'
 import { useSetting } from './setting.tsx'
 
@@ -22,37 +22,23 @@ export function StringOfMouths({
   /** The reader has done nothing yet: the page around stays where it is. */
   quiet?: boolean
 }) {
-  const { words } = useSetting()
-  const list = useRef<HTMLOListElement>(null)
-  // On a narrow screen the string is longer than its room: the current mouth must be in sight.
-  useEffect(() => {
-    if (quiet) return
-    const here = list.current?.querySelector('[aria-current]') ?? list.current?.lastElementChild
-    here?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
-    // Not when drawings or an office arrive meanwhile: nobody moved then.
-  }, [current, asked.length, quiet])
-  const beads = current === null || asked.includes(current) ? asked : [...asked, current]
   return (
-    <nav class="string" aria-label={words.t('ui:trail')}>
-      <ol ref={list}>
-        {beads.map(id => (
-          <li key={id}>
-            {asked.includes(id) ? (
-              <Bead
-                observation={id}
-                answer={answers[id] as Answer}
-                isCurrent={id === current}
-                onChange={onChange}
-              />
-            ) : (
-              <span class="bead bead-open" aria-current="step">
-                <span class="visually-hidden">{words.t(`observations:${id}.ask`)}</span>
-              </span>
-            )}
-          </li>
-        ))}
-      </ol>
-    </nav>
+    <MouthString
+      open={current === null || asked.includes(current) ? null : current}
+      at={`${current} ${asked.length}`}
+      quiet={quiet}
+    >
+      {asked.map(id => (
+        <li key={id}>
+          <Bead
+            observation={id}
+            answer={answers[id] as Answer}
+            isCurrent={id === current}
+            onChange={onChange}
+          />
+        </li>
+      ))}
+    </MouthString>
   )
 }
 
