@@ -1,5 +1,5 @@
-import { withPhone } from '../words/outcome-lines.ts'
 import { footNumbers } from '../words/foot-numbers.ts'
+import { withPhone } from '../words/outcome-lines.ts'
 import type { Making } from './making.ts'
 
 /** The two numbers that stand at the foot of every screen. */
