@@ -1,7 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import type { Fact } from '../../tree/facts.ts'
+import type { Tree } from '../../tree/tree.ts'
 import { type Candidate, type Fragment, factKey, type Told } from '../../words/facts/fact.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
+import { isDangerFact } from '../../words/facts/worry.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { factText } from './fact-text.ts'
 
@@ -48,7 +50,7 @@ export function FactField({
   const take = (parts: readonly Fragment[]) => {
     const { told, takenBack } = reader?.hear(before, parts) ?? { told: [], takenBack: [] }
     if (told.length + takenBack.length > 0) onFacts(told, takenBack)
-    const left = parts.filter(part => isOpen(part, takenBack))
+    const left = parts.filter(part => isOpen(tree, part, takenBack))
     const listed = (key: 'took' | 'took-back', facts: readonly Fact[]) =>
       facts.length === 0
         ? []
@@ -162,7 +164,7 @@ const sureOf = ({ candidates }: Fragment): readonly Candidate[] =>
   candidates.filter(({ sure }) => sure)
 
 /** Whether a part says something that is not taken yet: nothing in it is clear, or not all of it. */
-function isOpen(part: Fragment, takenBack: readonly Fact[]): boolean {
+function isOpen(tree: Tree, part: Fragment, takenBack: readonly Fact[]): boolean {
   if (part.problem === 'taken-back') return false
   const gone = new Set(takenBack.map(factKey))
   if (part.problem === 'said-not-seen' && part.denies?.some(each => gone.has(factKey(each)))) {
@@ -170,5 +172,10 @@ function isOpen(part: Fragment, takenBack: readonly Fact[]): boolean {
   }
   const sure = sureOf(part)
   const taken = new Set(sure.map(({ observation }) => observation))
-  return sure.length === 0 || part.candidates.some(({ observation }) => !taken.has(observation))
+  return (
+    sure.length === 0 ||
+    part.candidates.some(
+      one => !taken.has(one.observation) || (!one.sure && isDangerFact(tree, one))
+    )
+  )
 }

@@ -96,7 +96,7 @@ export const EN: Grammar = {
   below: 'under younger below',
   senses: 'smell smelling smelled taste tasted',
   shakers: `if could anything everything gone stopped previous previously earlier other another neighbor friend
-    else think thought guess worry worried afraid scared hope hoping wonder wondering would should want
+    else onetime think thought guess worry worried afraid scared hope hoping wonder wondering would should want
     wanted going will near nearby next beside than how avoid prevent almost nearly barely hardly
     supposed suppose instead free zero less ask asked wrong doubt anymore longer unless except
     neither whether vanished cleared picture photo article always sometimes
@@ -109,7 +109,10 @@ export const EN: Grammar = {
   and: 'and plus',
   or: 'or nor',
   but: 'but',
-  excepting: 'except besides unless excluding apart aside only just',
+  pets: 'dog puppy cat kitten chicken hen goat pig horse parrot bird',
+  cold: 'fridge refrigerator freezer chilled cold',
+  kitchen: 'tablespoon tbsp teaspoon tsp cup ounce oz pound lb gram spoon spoonful pinch handful',
+  excepting: 'except besides unless excluding apart aside',
   besideWell: 'so far yet here thank thanks you luckily thankfully well and yes yeah ok okay',
   noLonger: 'was were',
   unsearched: `about what which where when who why side one two up off down out over away back onto

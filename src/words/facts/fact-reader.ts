@@ -15,7 +15,7 @@ import {
   type Told
 } from './fact.ts'
 import { type Heard, openHearing } from './heard.ts'
-import { PERSONS, SMALL_WORDS } from './lexicon.ts'
+import { PERSONS, PETS, SMALL_WORDS } from './lexicon.ts'
 import { MOST_CANDIDATES, offerOf } from './offer.ts'
 import { openPhraseBook } from './phrase-book.ts'
 import { openReadings } from './readings.ts'
@@ -118,8 +118,9 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
       [...clear, ...scattered.filter(each => !later(each))],
       [...more.filter(each => !later(each)), ...scattered.filter(later), ...more.filter(later)]
     )
+    const pet = !someone && scene.tokens.some(({ word }) => PETS.has(word))
     const candidates =
-      piece.asked === 'look' ? offered.filter(each => !isPersonal(tree, each)) : offered
+      piece.asked === 'look' || pet ? offered.filter(each => !isPersonal(tree, each)) : offered
     const denied =
       negators.length > 0 &&
       !doubted &&

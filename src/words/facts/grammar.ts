@@ -59,6 +59,12 @@ export interface Grammar {
   readonly and: string
   readonly or: string
   readonly but: string
+  /** Whoever has some of it is nobody to ask about. */
+  readonly pets: string
+  /** Where something stands that does not ferment on. */
+  readonly cold: string
+  /** Measures of the kitchen, none of which is read. */
+  readonly kitchen: string
   /** They take somebody out of what is said of all. */
   readonly excepting: string
   /** All that may stand beside "everyone is fine". */

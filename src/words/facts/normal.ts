@@ -42,6 +42,8 @@ export function cleaned(text: string): string {
       .replace(TENS, '$1$2')
       // Spanish drops "son", they are; nobody says it after a possessive.
       .replace(/\b(my|our|your|his|her|their) son\b/g, '$1 ownson')
+      // In Spanish "once" is eleven.
+      .replace(/(?<=\b(?:had|has|have|got|was|up)\b[a-z ]{0,30} )once\b/g, 'onetime')
       .replace(/\btreinta y un[oa]?\b/g, 'treintaiuno')
       .replace(/\bveintiun\b/g, 'veintiuno')
       // The hour of a clock: "am" alone is a form of "be".

@@ -1,9 +1,10 @@
 import { isInterval } from '../../tree/answers.ts'
 import { type Candidate, type Fragment, factKey } from './fact.ts'
-import { AND, EXCEPTING, KIN, PERSONS, SMALL_WORDS } from './lexicon.ts'
+import { AND, COLD, EXCEPTING, KIN, NEGATORS, PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'
 import type { Token } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
+import { UNIT_WORDS } from './typed-units.ts'
 import { oneSlip } from './typos.ts'
 import { isSaidOfAll } from './well.ts'
 import { isDanger } from './worry.ts'
@@ -37,12 +38,14 @@ export function openTogether(book: PhraseBook): (parts: readonly Part[]) => read
     const read = (fragments: readonly Fragment[]): readonly Part[] =>
       parts.map((part, at) => ({ ...part, fragment: fragments[at] ?? part.fragment }))
     const undone = turnedOut(read(corrected(parts)))
-    return excepted(read(joined(read(amounting(read(undone), book)), halves)))
+    const all = joined(read(amounting(read(undone), book)), halves)
+    return keptCold(read(excepted(read(ofOthers(read(all))))))
   }
 }
 
+/** Of an age every word counts: "day 5" is not "under 5". */
 const content = (words: readonly string[]): readonly string[] =>
-  words.filter(word => !SMALL_WORDS.has(word) || /\d/.test(word))
+  words.some(word => /\d/.test(word)) ? words : words.filter(word => !SMALL_WORDS.has(word))
 
 /**
  * "I'm pregnant and had a glass": two signs that together are a third. It is taken where the second part
@@ -148,7 +151,10 @@ function withFirst(fragment: Fragment, offered: Candidate): Fragment {
 }
 
 const holdsNearly = ({ tokens, fragment }: Part, words: readonly string[]): boolean =>
-  fragment.problem !== 'asked' && words.every(word => tokens.some(each => nearly(each.word, word)))
+  fragment.problem !== 'asked' &&
+  // "Nobody drank it, my wife is pregnant": a half that is turned round is none.
+  (words.some(word => NEGATORS.has(word)) || !tokens.some(({ word }) => NEGATORS.has(word))) &&
+  words.every(word => tokens.some(each => nearly(each.word, word)))
 
 /** The same, one slip in a short word, or two in a long one. */
 function nearly(typed: string, known: string): boolean {
@@ -206,6 +212,37 @@ function excepted(parts: readonly Part[]): readonly Fragment[] {
     if (!spoiled) return fragment
     const candidates = fragment.candidates.filter(one => one !== said)
     return { ...fragment, candidates, ...(candidates.length === 0 && { problem: 'said-not-seen' }) }
+  })
+}
+
+/** "I didn't eat any, but my husband tasted one": whoever speaks for themselves says nothing of the others. */
+function ofOthers(parts: readonly Part[]): readonly Fragment[] {
+  const told = parts.flatMap(({ fragment }) => fragment.candidates.filter(({ sure }) => sure))
+  return parts.map(({ fragment }) => ({
+    ...fragment,
+    candidates: fragment.candidates.filter(
+      one => isSaidOfAll(one) || !isRuledOut(one) || !told.some(other => speaksAgainst(other, one))
+    )
+  }))
+}
+
+const isRuledOut = ({ answer }: Candidate): boolean =>
+  typeof answer === 'object' && Object.values(answer).every(value => value === 'no')
+
+/** "In the fridge forever, like 5 months": how long it stood cold is no count of its days. */
+function keptCold(parts: readonly Part[]): readonly Fragment[] {
+  return parts.map(({ fragment, joined: follows, tokens }, at) => {
+    const cold = parts[at - 1]?.tokens.some(({ word }) => COLD.has(word)) ?? false
+    const bare = tokens.every(
+      ({ word, number }) => number !== undefined || UNIT_WORDS.has(word) || SMALL_WORDS.has(word)
+    )
+    if (!follows || !cold || !bare) return fragment
+    return {
+      ...fragment,
+      candidates: fragment.candidates.map(one =>
+        isInterval(one.answer) ? { ...one, sure: false } : one
+      )
+    }
   })
 }
 

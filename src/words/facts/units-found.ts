@@ -2,7 +2,7 @@ import type { Answer } from '../../tree/answers.ts'
 import type { MeasureObservation, Unit } from '../../tree/observation.ts'
 import { ageAt } from './ages.ts'
 import type { InstrumentWords } from './instruments.ts'
-import { LIGHT_BESIDE_READINGS, OWNERS, PERSONS, SAYING, SMALL_WORDS } from './lexicon.ts'
+import { KITCHEN, LIGHT_BESIDE_READINGS, OWNERS, PERSONS, SAYING, SMALL_WORDS } from './lexicon.ts'
 import type { Token } from './normal.ts'
 import type { Scene } from './scene.ts'
 import { DEGREE_UNITS, DEGREE_WORDS, ownUnit, type SpokenUnit, UNIT_WORDS } from './typed-units.ts'
@@ -71,6 +71,8 @@ export function unitsFor(
   const degrees = DEGREE_WORDS.has(tokens[at + 1]?.word ?? '')
   const after = UNIT_WORDS.get(tokens[degrees ? at + 2 : at + 1]?.word ?? '')
   const before = unitBefore(tokens, at)
+  // "2 tablespoons salt".
+  if (!after && KITCHEN.has(next?.word ?? '')) return []
   if (after && before && after !== before) return found([after, before], false)
   // "She is 9 days old" is somebody's age.
   const owner = tokens[at - 1]?.word ?? ''

@@ -38,8 +38,8 @@ interface Entry {
 
 /**
  * Opens the search for phrases that a piece holds in part, unfinished or mistyped: never sure. The rarer a
- * word is among the answers, the more it says. A danger of a person is found by all its words alone:
- * nobody reads 911 to somebody whose jar is dark brown.
+ * word is among the answers, the more it says. A danger of a person, and that
+ * nobody had any, is found by all its words alone: nobody reads 911 to somebody whose jar is dark brown.
  */
 export function openWeak(book: PhraseBook): (scene: Scene, typing: boolean) => readonly Found[] {
   const meanings = new Map<string, Set<string>>()
@@ -66,11 +66,13 @@ export function openWeak(book: PhraseBook): (scene: Scene, typing: boolean) => r
   for (const entry of entries) {
     for (const word of entry.content) byWord.set(word, [...(byWord.get(word) ?? []), entry])
   }
-  const slips = (raw: string): readonly string[] =>
+  const slips = (raw: string, shortest: number): readonly string[] =>
     raw.length < 5
       ? []
       : book.spellings
-          .filter(known => known.length >= 5 && beginsAlike(raw, known) && oneSlip(raw, known))
+          .filter(
+            known => known.length >= shortest && beginsAlike(raw, known) && oneSlip(raw, known)
+          )
           .map(known => tokenOf(known).word)
 
   return (scene, typing) => {
@@ -84,28 +86,34 @@ export function openWeak(book: PhraseBook): (scene: Scene, typing: boolean) => r
     const last = tokens.at(-1)
     const meant = tokens.map(token => {
       const begun = typing && token === last && token.raw.length >= SHORTEST_BEGINNING
-      const words = byWord.has(token.word) ? [token.word] : slips(token.raw)
-      return new Set(begun ? [...words, ...beginning(byWord, token)] : words)
+      const more = begun ? beginning(byWord, token) : []
+      const all = (shortest: number) =>
+        new Set([...(byWord.has(token.word) ? [token.word] : slips(token.raw, shortest)), ...more])
+      return { any: all(5), grave: all(6) }
     })
     const beginningRaw = scene.tokens.map(({ raw }) => raw).join(' ')
     const looked = new Set(
-      meant.flatMap(words => [...words].flatMap(word => byWord.get(word) ?? []))
+      meant.flatMap(({ any }) => [...any].flatMap(word => byWord.get(word) ?? []))
     )
     const here = new Set(scene.tokens.map(({ word }) => word))
     const found = [...looked].flatMap(entry => {
-      const { observation: of } = entry.phrase
+      const { observation: of, answer, force } = entry.phrase
+      const grave =
+        of.about === 'person' && answer !== null && (force === 'rules-out' || isDanger(of, answer))
+      // "Poked" is near "puked", and a word of its own.
+      const heard = meant.map(each => (grave ? each.grave : each.any))
       if (scene.sensed && of.about === 'batch' && !book.sensed.has(of.id)) return []
-      const matched = entry.content.filter(word => meant.some(words => words.has(word)))
+      const matched = entry.content.filter(word => heard.some(words => words.has(word)))
       const small = entry.phrase.words.filter(
         word => SMALL_WORDS.has(word) && (here.has(word) || isSaid(word, scene.tokens))
       )
       const share =
         [...matched, ...small].reduce((sum, word) => sum + weightOf(word), 0) / entry.weight
       const goesOn = typing && beginningRaw.length >= 3 && entry.raw.startsWith(beginningRaw)
-      const holdsAll = meant.every(words => entry.content.some(word => words.has(word)))
+      const holdsAll = heard.every(words => entry.content.some(word => words.has(word)))
       return valuesFor(scene, entry.phrase, matched).flatMap(value => {
         const fact = factOf(entry.phrase, value)
-        if (!fact || !isHint(entry, share, goesOn, tokens.length)) return []
+        if (!fact || !isHint(grave, share, goesOn, tokens.length)) return []
         return [{ ...fact, matched: entry.phrase.text, sure: false, goesOn, holdsAll, share }]
       })
     })
@@ -124,9 +132,7 @@ const beginsAlike = (typed: string, known: string): boolean =>
   known.slice(1) === typed ||
   (typed[0] === known[1] && typed[1] === known[0])
 
-function isHint({ phrase }: Entry, share: number, goesOn: boolean, words: number): boolean {
-  const { observation, answer } = phrase
-  const grave = observation.about === 'person' && answer !== null && isDanger(observation, answer)
+function isHint(grave: boolean, share: number, goesOn: boolean, words: number): boolean {
   if (grave) return share >= 0.99 || (goesOn && words > 1)
   return goesOn || share >= LEAST
 }
