@@ -14,7 +14,7 @@ export interface Parted {
 
 /**
  * Parts the steps of an outcome into those that stand under "do now" and those said after them: what
- * cannot wait comes first, then as many others as fit, and what can wait comes last.
+ * cannot wait is always among the first, then as many others as there is room for.
  */
 export function parted(
   { advice }: Pick<Tree, 'advice'>,
@@ -26,16 +26,12 @@ export function parted(
   const pressing = steps
     .filter(step => step === forbidding || cannotWait(advice.does[step]))
     .slice(0, MOST_FIRST)
-  const others = steps.filter(step => !pressing.includes(step) && !waits(step))
+  // What can wait comes last; else the order stays: nothing is opened before it is chilled.
+  const ordered = [...steps.filter(step => !waits(step)), ...steps.filter(waits)]
   const room = Math.max(0, usual - pressing.length)
-  // Others keep their order among themselves: nothing is opened before it is chilled.
-  const chosen = new Set([...pressing, ...others.slice(0, room)])
-  const first = steps.filter(step => chosen.has(step))
-  const left = steps.filter(step => !chosen.has(step))
-  return {
-    first,
-    later: [...left.filter(step => !waits(step)), ...left.filter(waits)]
-  }
+  const others = ordered.filter(step => !pressing.includes(step)).slice(0, room)
+  const isFirst = (step: string) => pressing.includes(step) || others.includes(step)
+  return { first: ordered.filter(isFirst), later: ordered.filter(step => !isFirst(step)) }
 }
 
 /** Whether nobody is to have any: said once, it need not be said again at once. */

@@ -23,6 +23,8 @@ describe('steps are parted', () => {
   test('what cannot wait is first, wherever it stood; what can is last', () => {
     const tree = named([{ later: true }, {}, {}, {}, {}, {}, { call: { 'poison-help': 'now' } }])
     expect(parted(tree, steps(7))).toEqual({ first: ['1', '2', '3', '4', '6'], later: ['5', '0'] })
+    // Where there is room for all, nothing is folded.
+    expect(parted(tree, steps(4))).toEqual({ first: ['1', '2', '3', '0'], later: [] })
   })
 
   test('that nobody is to have any is said first once', () => {

@@ -1,9 +1,14 @@
 import type { Diagrams } from '../../tree/diagram.ts'
 
+/** More than any two vertices together, so that a pair of them is one number. */
+const MOST_VERTICES = 2 ** 26
+
 /** Where something is so: diagrams that are 1 for those sets of answers and 0 for the rest. */
 export class Booleans {
   readonly diagrams: Diagrams
   readonly #inverse = new Map<number, number>()
+  /** Pairs that are known to be so for no set of answers, as one number each. */
+  readonly #apart = new Set<number>()
 
   constructor(diagrams: Diagrams) {
     this.diagrams = diagrams
@@ -39,27 +44,24 @@ export class Booleans {
     return this.and(a, this.not(b))
   }
 
-  /** Whether there is a set of answers for which all are so: looks for one, and makes no diagram. */
-  meet(...all: readonly number[]): boolean {
-    const seen = new Set<string>()
-    const visit = (at: readonly number[]): boolean => {
-      if (at.includes(0)) return false
-      if (at.every(diagram => diagram === 1)) return true
-      const key = at.join()
-      if (seen.has(key)) return false
-      seen.add(key)
-      const top = Math.min(...at.map(diagram => this.diagrams.variableOf(diagram)))
-      const size = this.diagrams.sizes[top] as number
-      for (let value = 0; value < size; value++) {
-        const next = at.map(diagram =>
-          this.diagrams.variableOf(diagram) === top
-            ? (this.diagrams.childrenOf(diagram)[value] as number)
-            : diagram
-        )
-        if (visit(next)) return true
-      }
-      return false
+  /** Whether there is a set of answers for which both are so: looks for one, and makes no diagram. */
+  meet(a: number, b: number): boolean {
+    if (a === 0 || b === 0) return false
+    // Every vertex but 0 leads to 1 somewhere.
+    if (a === 1 || b === 1 || a === b) return true
+    const [one, other] = a < b ? [a, b] : [b, a]
+    const pair = one * MOST_VERTICES + other
+    if (this.#apart.has(pair)) return false
+    const { diagrams } = this
+    const [first, second] = [diagrams.variableOf(one), diagrams.variableOf(other)]
+    const top = Math.min(first, second)
+    const size = diagrams.sizes[top] as number
+    for (let value = 0; value < size; value++) {
+      const next = (diagram: number, variable: number): number =>
+        variable === top ? (diagrams.childrenOf(diagram)[value] as number) : diagram
+      if (this.meet(next(one, first), next(other, second))) return true
     }
-    return visit(all)
+    this.#apart.add(pair)
+    return false
   }
 }
