@@ -45,6 +45,7 @@ export function generatedTree(size: Size): Tree {
     askedAgain: [],
     openCases: {},
     unfoundFaults: {},
+    spokenRules: [],
     presumptions: {},
     advice: {
       verdicts: {},

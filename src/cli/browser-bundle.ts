@@ -164,7 +164,8 @@ const withoutRules = (tree: Tree): Tree => ({
   rules: [],
   askedAgain: [],
   openCases: {},
-  unfoundFaults: {}
+  unfoundFaults: {},
+  spokenRules: []
 })
 
 /** The drawings that stand ready; one that is missing leaves its answer with words alone. */

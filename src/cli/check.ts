@@ -1,12 +1,13 @@
 import type { Finding } from '../findings/finding.ts'
 import { formatFinding } from '../findings/format-finding.ts'
+import { adviceScoreOf } from '../prove/faults/advice-score.ts'
 import { type Score, scoreOf } from '../prove/faults/score.ts'
 import { closedFaults, unknownFaults } from '../prove/faults/unfound.ts'
 import { prove } from '../prove/prove.ts'
 import { BadUse } from './bad-use.ts'
 import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
 import { type Command, readArguments } from './command.ts'
-import { recordedLine, recordScores, scoreLines } from './fault-scores.ts'
+import { adviceLines, recordedLine, recordScores, scoreLines } from './fault-scores.ts'
 import { say } from './terminal.ts'
 
 const MANUAL = `NAME
@@ -22,6 +23,7 @@ USAGE
   With --faults it also makes each slip that an author can make (a branch deleted, a verdict
   swapped, a limit moved, a raise or a use taken away, an unsure dropped) in each tree in turn, and
   counts how many of those that make it less cautious its rules and laws find. That takes minutes.
+  So it does with what is said: a step dropped, said after the next one, a condition taken away.
   Those that nothing finds are listed with the reason under \`unfound-faults:\` beside the rules.
   With --record it writes the scores down, and without --faults it tells what was written down.
 
@@ -74,7 +76,8 @@ export const check: Command = {
       ? loaded.trees.filter(({ id }) => values.tree === undefined || id === values.tree)
       : []
     const scores = scored.map(tree => scoreOf(tree, loaded.sources, every))
-    if (values.record) await recordScores(scored, scores, values.in)
+    const ofAdvice = scored.map(tree => adviceScoreOf(tree, loaded.sources, every))
+    if (values.record) await recordScores(scored, scores, ofAdvice, values.in)
     const findings = [
       ...loaded.findings,
       ...trees.flatMap(tree => tree.findings),
@@ -86,7 +89,12 @@ export const check: Command = {
       say(
         terminal.output,
         JSON.stringify(
-          { ok, findings, trees: trees.map(plain), ...(values.faults && { faults: scores }) },
+          {
+            ok,
+            findings,
+            trees: trees.map(plain),
+            ...(values.faults && { faults: scores, adviceFaults: ofAdvice })
+          },
           null,
           2
         )
@@ -99,7 +107,10 @@ export const check: Command = {
         ...report,
         ...trees.flatMap(checkedLines),
         ...(values.faults
-          ? scored.flatMap((tree, index) => scoreLines(tree, scores[index] as Score))
+          ? [
+              ...scored.flatMap((tree, index) => scoreLines(tree, scores[index] as Score)),
+              ...ofAdvice.flatMap(adviceLines)
+            ]
           : loaded.trees.map(tree => recordedLine(tree, loaded.faultScores))),
         lastLine(findings.length, ok, openCases(trees))
       )

@@ -129,6 +129,7 @@ const firstOf = (
   askedAgain: [],
   openCases: {},
   unfoundFaults: {},
+  spokenRules: [],
   presumptions: {},
   advice: { ...tree.advice, verdicts: {}, notes: {}, does: {}, followUps: [] }
 })

@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto'
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { RecordedScores } from '../load/load.ts'
+import type { AdviceScore } from '../prove/faults/advice-score.ts'
 import type { Score } from '../prove/faults/score.ts'
 import type { Tree } from '../tree/tree.ts'
 import { PROJECT, SCORES_FILE } from './read-project.ts'
@@ -23,11 +25,20 @@ export function scoreLines(tree: Tree, score: Score): string[] {
   ]
 }
 
+/** The same of slips in what is said, first by kind. */
+export function adviceLines({ tree, faults, found, byKind, survivors }: AdviceScore): string[] {
+  const kinds = Object.entries(byKind).map(([kind, of]) => `${kind} ${of.found} of ${of.faults}`)
+  return [
+    `${tree}: advice faults: ${found} of ${faults} found (${kinds.join(', ')})`,
+    ...survivors.map(name => `${tree}: not found: ${name}`)
+  ]
+}
+
 /** What was recorded of a tree in one line; that it was another edition is told and is no finding. */
 export function recordedLine(tree: Tree, scores: RecordedScores): string {
   const score = scores[tree.id]
   if (score === undefined) return `${tree.id}: seeded faults: not measured yet: run ${RECORD}`
-  const { faults, found, unfound, fingerprint } = score
+  const { faults, found, unfound, fingerprint, advice } = score
   const known = unfound.filter(name => Object.hasOwn(tree.unfoundFaults, name)).length
   const counts = [
     `${found} of ${faults} found`,
@@ -35,23 +46,40 @@ export function recordedLine(tree: Tree, scores: RecordedScores): string {
     ...(unfound.length > known ? [`${unfound.length - known} without a reason`] : [])
   ].join(', ')
   const stale =
-    fingerprint === tree.fingerprint ? '' : ` (measured on an earlier edition: run ${RECORD})`
-  return `${tree.id}: seeded faults: ${counts}${stale}`
+    fingerprint === scoredPrint(tree) ? '' : ` (measured on an earlier edition: run ${RECORD})`
+  const ofAdvice =
+    advice === undefined ? '' : `; advice faults: ${advice.found} of ${advice.faults} found`
+  return `${tree.id}: seeded faults: ${counts}${ofAdvice}${stale}`
+}
+
+/** A tree's fingerprint, with what the scores read and its meaning leaves out. */
+function scoredPrint({ fingerprint, spokenRules, openCases }: Tree): string {
+  return createHash('sha256')
+    .update(JSON.stringify([fingerprint, spokenRules, openCases]))
+    .digest('hex')
 }
 
 /** Writes the scores into the project, beside those of trees that were not scored now. */
 export async function recordScores(
   trees: readonly Tree[],
   scores: readonly Score[],
+  ofAdvice: readonly AdviceScore[],
   folder = PROJECT
 ): Promise<void> {
   await oneAtATime(folder, () => {
     const file = join(folder, SCORES_FILE)
     // Read anew: another tree may have been scored meanwhile.
     const before: RecordedScores = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {}
-    const now = scores.map(({ tree, faults, found, survivors }) => {
-      const fingerprint = trees.find(({ id }) => id === tree)?.fingerprint ?? ''
-      return [tree, { fingerprint, faults, found, unfound: survivors }] as const
+    const now = trees.flatMap((tree, index) => {
+      const [score, advice] = [scores[index], ofAdvice[index]]
+      if (score === undefined || advice === undefined) return []
+      const counts = (of: Score | AdviceScore) => ({
+        faults: of.faults,
+        found: of.found,
+        unfound: of.survivors
+      })
+      const fingerprint = scoredPrint(tree)
+      return [[tree.id, { fingerprint, ...counts(score), advice: counts(advice) }] as const]
     })
     const all = Object.entries({ ...before, ...Object.fromEntries(now) })
     const inOrder = Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1)))

@@ -1,5 +1,5 @@
 import type { Place } from '../findings/place.ts'
-import type { Claim, Condition, Rule } from '../tree/tree.ts'
+import type { Claim, Condition, Rule, SpokenRule } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import { linkCondition } from './link-condition.ts'
 import { type Linking, linkSources, unknownName } from './linking.ts'
@@ -13,17 +13,24 @@ export interface DraftRule {
   place(keys: Keys, part?: 'key' | 'value'): Place
 }
 
-/** A rule with its names checked; `asked` are the observations in the tree's answer space. */
+/** The claim of a rule of what is said. */
+type Spoken = Pick<SpokenRule, 'says' | 'never'>
+
+/**
+ * A rule with its names checked; `asked` are the observations in the tree's answer space, `steps` what its
+ * verdicts and notes can say.
+ */
 export function linkRule(
   linking: Linking,
   { body, place }: DraftRule,
-  asked: ReadonlySet<string>
-): Rule | null {
+  asked: ReadonlySet<string>,
+  steps: ReadonlySet<string>
+): Rule | SpokenRule | null {
   const { report } = linking
   const before = report.findings.length
   const because = listed(body.because)
   linkSources(linking, because, index => place(['because', index], 'value'))
-  const claim = linkClaim(linking, { body, place })
+  const claim = linkClaim(linking, { body, place }, steps)
   const conjunction = (authored: AuthoredConjunction, keys: Keys) =>
     linkConjunction(linking, { body, place }, authored, keys, asked)
   const { rest } = body.when
@@ -34,12 +41,12 @@ export function linkRule(
   const when = conjunction(body.when, ['when'])
   const unless = (body.unless ?? []).map((each, index) => conjunction(each, ['unless', index]))
   if (report.findings.length > before || claim === null) return null
-  const rule: Rule = {
+  const rule: Rule | SpokenRule = {
     id: body.id,
     when,
     unless,
     restUsual: rest === 'usual',
-    claim,
+    ...('says' in claim ? claim : { claim }),
     basis: body.basis,
     because
   }
@@ -72,7 +79,11 @@ export function linkConjunction(
   })
 }
 
-function linkClaim({ report, verdicts, notes }: Linking, { body, place }: DraftRule): Claim | null {
+function linkClaim(
+  { report, verdicts, notes }: Linking,
+  { body, place }: DraftRule,
+  steps: ReadonlySet<string>
+): Claim | Spoken | null {
   const made = CLAIMS.filter(kind => body.then[kind] !== undefined)
   const kind = made[0]
   if (kind === undefined || made.length > 1) {
@@ -87,6 +98,15 @@ function linkClaim({ report, verdicts, notes }: Linking, { body, place }: DraftR
   if (kind === 'nothing-about') {
     const track = body.then[kind]
     return track === undefined ? null : { kind, track }
+  }
+  if (kind === 'says' || kind === 'never-says') {
+    const named = listed(body.then[kind])
+    const known = new Set([...steps, ...notes])
+    for (const [index, name] of named.entries()) {
+      if (known.has(name)) continue
+      unknownName(report, 'unknown-step', place(['then', kind, index], 'value'), name, known)
+    }
+    return kind === 'says' ? { says: named, never: [] } : { says: [], never: named }
   }
   const name = body.then[kind] ?? ''
   const at = place(['then', kind], 'value')

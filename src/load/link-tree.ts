@@ -1,7 +1,7 @@
 import { inputsOf } from '../tree/derived.ts'
 import type { Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
-import type { Question, Rule, Tree } from '../tree/tree.ts'
+import type { Question, Rule, SpokenRule, Tree } from '../tree/tree.ts'
 import { buildAdvice } from './build-advice.ts'
 import { inWalkOrder } from './circuit.ts'
 import { checkCountedDays } from './counted-days.ts'
@@ -71,9 +71,11 @@ function link(
   const advice = buildAdvice(linking, shared.verdicts, shared.steps, authored, draft.notes)
   checkUnsureNotes(linking, shared.verdicts, asked)
   checkCountedDays(linking, authored, asked, draft.notes)
-  const rules = linkRules(linking, draftedRules, asked)
+  const allRules = linkRules(linking, draftedRules, asked, new Set(Object.keys(advice.does)))
+  const rules = allRules.flatMap(rule => ('claim' in rule ? [rule] : []))
+  const spokenRules = allRules.flatMap(rule => ('claim' in rule ? [] : [rule]))
   const laws = linkLaws(linking, authored, shared.steps, advice, asked)
-  checkUsual(linking, rules, asked, draft)
+  checkUsual(linking, allRules, asked, draft)
   // What is unreachable or unused is a guess while names are wrong.
   if (report.findings.length > 0) return null
   const order = inWalkOrder(questions, draft.start, draft.questions, report)
@@ -99,6 +101,7 @@ function link(
       questions: Object.fromEntries(order.map(question => [question.id, question])),
       after,
       rules,
+      spokenRules,
       ...laws,
       unfoundFaults: unfound,
       advice
@@ -131,7 +134,7 @@ function draftRules({ value, doc }: Shaped<AuthoredTree>, project: Project): rea
 /** Reports each thing asked of which nothing is usual, once, and not at every rule that trips over it. */
 function checkUsual(
   { report, observations }: Linking,
-  rules: readonly Rule[],
+  rules: readonly (Rule | SpokenRule)[],
   asked: ReadonlySet<string>,
   draft: Draft
 ): void {
@@ -149,8 +152,9 @@ function checkUsual(
 function linkRules(
   linking: Linking,
   drafts: readonly DraftRule[],
-  asked: ReadonlySet<string>
-): readonly Rule[] {
+  asked: ReadonlySet<string>,
+  steps: ReadonlySet<string>
+): readonly (Rule | SpokenRule)[] {
   const first = new Map<string, DraftRule>()
   return drafts.flatMap(draft => {
     const { id } = draft.body
@@ -160,7 +164,7 @@ function linkRules(
         { label: 'First here', place: before.place(['id'], 'value') }
       ])
     } else first.set(id, draft)
-    return linkRule(linking, draft, asked) ?? []
+    return linkRule(linking, draft, asked, steps) ?? []
   })
 }
 

@@ -1,10 +1,10 @@
 import { isEmpty } from '../tree/coverage.ts'
 import type { Observation } from '../tree/observation.ts'
-import type { Condition, Rule } from '../tree/tree.ts'
+import type { Condition, Rule, SpokenRule } from '../tree/tree.ts'
 
 /** Why no set of answers can meet a rule, as far as its words alone show it; null if nothing does. */
 export function neverApplies(
-  rule: Rule,
+  rule: Rule | SpokenRule,
   observations: ReadonlyMap<string, Observation>
 ): string | null {
   for (const condition of rule.when) {

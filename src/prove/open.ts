@@ -64,7 +64,10 @@ export function everything(made: TreeDiagrams): Open {
 }
 
 /** Where a rule speaks: a union of boxes of the answer space, none of them empty. */
-export function boxesOf(made: TreeDiagrams, rule: Rule): readonly Open[] {
+export function boxesOf(
+  made: TreeDiagrams,
+  rule: Pick<Rule, 'when' | 'unless' | 'restUsual'>
+): readonly Open[] {
   const named = new Set(rule.when.map(nameOf))
   const start = rule.restUsual ? usualExcept(made, named) : everything(made)
   let boxes: readonly (Open | undefined)[] = [

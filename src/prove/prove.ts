@@ -33,6 +33,7 @@ import { verdictsAreGiven } from './properties/verdicts-are-given.ts'
 import { whatCannotWaitIsNotPutOff } from './properties/what-cannot-wait-is-not-put-off.ts'
 import { whatIsFoundOutMatters } from './properties/what-is-found-out-matters.ts'
 import { whatIsShutIsChilledFirst } from './properties/what-is-shut-is-chilled-first.ts'
+import { whatMustBeSaidIsSaid } from './properties/what-must-be-said-is-said.ts'
 import type { Ledger, Property } from './property.ts'
 import { type Proved, undecided } from './proved.ts'
 
@@ -67,7 +68,8 @@ export const PROPERTIES: readonly Property[] = [
   everyMissingCheckIsNamed,
   everyWaitEnds,
   nothingRuledOutIsPresumed,
-  whatIsFoundOutMatters
+  whatIsFoundOutMatters,
+  whatMustBeSaidIsSaid
 ]
 
 /**

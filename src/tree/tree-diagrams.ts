@@ -28,6 +28,13 @@ export class TreeDiagrams {
     this.#index = indexOf(variables)
   }
 
+  /** The same diagrams for a tree that asks and answers alike, and differs in what it says. */
+  saying(tree: Tree): TreeDiagrams {
+    const other = new TreeDiagrams(tree, this.variables, this.diagrams)
+    for (const [key, diagram] of this.#made) other.#made.set(key, diagram)
+    return other
+  }
+
   /** The place in the order of a choice, a measure, or one sign of a screen. */
   indexOf(observation: string, sign?: string): number | undefined {
     return this.#index.get(keyOf(observation, sign))

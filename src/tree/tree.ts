@@ -98,6 +98,12 @@ export interface Rule {
   readonly because: readonly string[]
 }
 
+/** A rule of what is said: of the steps, in this order, and of the notes. */
+export interface SpokenRule extends Omit<Rule, 'claim'> {
+  readonly says: readonly string[]
+  readonly never: readonly string[]
+}
+
 /** One literal of a rule's conjunction. */
 export type Condition =
   | { readonly kind: 'choice'; readonly observation: string; readonly among: readonly string[] }
@@ -148,6 +154,7 @@ export interface Tree {
   readonly questions: Readonly<Record<string, Question>>
   readonly after: readonly AfterQuestion[]
   readonly rules: readonly Rule[]
+  readonly spokenRules: readonly SpokenRule[]
   /** What is told after a wait in which nothing changed. */
   readonly askedAgain: readonly Condition[]
   /** By name what a step can presume: the answers that rule it out, each a conjunction. */

@@ -143,11 +143,11 @@ describe('what seeded faults found is written down and told', () => {
   })
 
   test('afterwards the check tells the score in one line', async () => {
-    const { faults, found, unfound } = JSON.parse(readFileSync(file, 'utf8')).jar
+    const { faults, found, unfound, advice } = JSON.parse(readFileSync(file, 'utf8')).jar
     expect(found + unfound.length).toBe(faults)
     const { output } = await runCommand(['check', '--in', folder])
     expect(output).toContain(
-      `jar: seeded faults: ${found} of ${faults} found, 1 known, ${unfound.length - 1} without a reason\n`
+      `jar: seeded faults: ${found} of ${faults} found, 1 known, ${unfound.length - 1} without a reason; advice faults: ${advice.found} of ${advice.faults} found\n`
     )
   })
 

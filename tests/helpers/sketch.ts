@@ -68,6 +68,7 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
     askedAgain: [],
     openCases: {},
     unfoundFaults: {},
+    spokenRules: [],
     presumptions: {},
     advice: {
       verdicts: {},

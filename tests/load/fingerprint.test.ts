@@ -19,6 +19,7 @@ describe('a fingerprint changes with the meaning and with nothing else', () => {
       order,
       openCases,
       unfoundFaults,
+      spokenRules,
       askedAgain,
       presumptions,
       fingerprint,

@@ -159,6 +159,16 @@ export const PROOF_FINDINGS = {
     says: f => `The law ${quoted(f.law)} holds for ${quoted(f.case)}, which is listed as open.`,
     remedy: () => 'Remove it from `open-cases:`.'
   },
+  'saying-refuted': {
+    says: f =>
+      f.how === 'late'
+        ? `The rule ${quoted(f.rule)} wants ${quoted(f.step)} said before ${quoted(f.before)}, but a walk says it after.`
+        : f.how === 'said'
+          ? `The rule ${quoted(f.rule)} wants ${quoted(f.step)} never said, but a walk says it.`
+          : `The rule ${quoted(f.rule)} wants ${quoted(f.step)} said, but a walk says nothing of it.`,
+    remedy: () =>
+      'Follow the walk: mend the verdict or note that strays, or, if it is right, the rule.'
+  },
   'fault-found': {
     says: f =>
       `The slip ${quoted(f.fault)} is listed as one that nothing finds, and ${quoted(f.by)} finds it.`,

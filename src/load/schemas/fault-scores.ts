@@ -10,7 +10,15 @@ export const recordedScoresSchema = z.record(
     fingerprint: text.describe('Of the tree that was scored, with its rules and its pieces.'),
     faults: count.describe('Slips that make some outcome less cautious.'),
     found: count.describe('Those that some rule or law finds.'),
-    unfound: z.array(text).describe('The names of the others.')
+    unfound: z.array(text).describe('The names of the others.'),
+    advice: z
+      .strictObject({
+        faults: count.describe('Slips with which some outcome says something else.'),
+        found: count.describe('Those that some rule or law finds.'),
+        unfound: z.array(text).describe('The names of the others.')
+      })
+      .optional()
+      .describe('The same of slips in what is said.')
   })
 )
 export type RecordedScores = z.infer<typeof recordedScoresSchema>

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { because, id, rangeKeys, text, use } from './common.ts'
+import { because, id, ids, rangeKeys, text, use } from './common.ts'
 
 const signValue = z.enum(['yes', 'no', 'unsure'])
 
@@ -31,7 +31,9 @@ export const CLAIMS = [
   'use-at-most',
   'use-at-least',
   'nothing-about',
-  'note'
+  'note',
+  'says',
+  'never-says'
 ] as const
 
 /** What must hold for every complete set of answers. */
@@ -54,7 +56,11 @@ export const ruleSchema = z
           .enum(['person', 'container', 'batch'])
           .optional()
           .describe('No verdict about this is given at all.'),
-        note: id.optional().describe('This note is said.')
+        note: id.optional().describe('This note is said.'),
+        says: ids
+          .optional()
+          .describe('These steps and notes are said; steps of one list in this order.'),
+        'never-says': ids.optional().describe('None of these steps and notes is said.')
       })
       // One claim a rule: loading says so too, once the names are linked.
       .meta({ minProperties: 1, maxProperties: 1 })

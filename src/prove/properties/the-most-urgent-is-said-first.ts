@@ -1,10 +1,9 @@
-import { TRACKS, type Track } from '../../tree/observation.ts'
 import { callUrgency } from '../../tree/urgency.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
-import type { Occasion } from '../said/occasion.ts'
+import { comesLate } from '../said/order.ts'
 import { refutation } from '../said/refuted.ts'
-import { type Said, type Spot, saidOf } from '../said/said.ts'
+import { type Spot, saidOf } from '../said/said.ts'
 
 /**
  * No call that can wait is said before one that is more urgent: each is as urgent as the verdict that
@@ -37,55 +36,4 @@ export const theMostUrgentIsSaidFirst: Property = {
     })
     return standing(this.id, this.kind, cases)
   }
-}
-
-/** Where the one step is said, and at each place where it is the other has been said already. */
-function comesLate(
-  { occasion, spots }: Said,
-  one: readonly Spot[],
-  other: readonly Spot[]
-): number {
-  const { facts } = occasion
-  const said = facts.or(...one.map(({ where }) => where))
-  const before = (later: Spot, spot: Spot) =>
-    facts.and(later.where, comesBefore(occasion, spots, later, spot))
-  return facts.or(
-    ...other.map(later =>
-      facts.and(
-        said,
-        later.where,
-        ...one.map(spot => facts.or(facts.not(spot.where), before(later, spot)))
-      )
-    )
-  )
-}
-
-/** Where, if both are said, the spot of one step stands before that of another. */
-function comesBefore(occasion: Occasion, spots: readonly Spot[], one: Spot, other: Spot): number {
-  const { facts, made } = occasion
-  const stop = ({ step }: Spot) =>
-    made.tree.advice.does[step]?.stops === true ? callUrgency(made.tree, step) : null
-  const [oneStops, otherStops] = [stop(one), stop(other)]
-  if (oneStops === null && otherStops !== null) return urgentBy(occasion, one.track, otherStops)
-  if (oneStops !== null && otherStops === null) {
-    return facts.not(urgentBy(occasion, other.track, oneStops))
-  }
-  if (oneStops !== null || one.track === other.track) {
-    return spots.indexOf(one) < spots.indexOf(other) ? 1 : 0
-  }
-  const ranks = made.tree.advice.urgency.map((_, rank) => rank)
-  const sooner = ranks.map(rank =>
-    facts.without(urgentBy(occasion, one.track, rank), urgentBy(occasion, other.track, rank))
-  )
-  if (TRACKS.indexOf(one.track) > TRACKS.indexOf(other.track)) return facts.or(...sooner)
-  const later = ranks.map(rank =>
-    facts.without(urgentBy(occasion, other.track, rank), urgentBy(occasion, one.track, rank))
-  )
-  return facts.not(facts.or(...later))
-}
-
-/** Where a track's verdict is at least as urgent as that. */
-function urgentBy({ facts, made, spokenAt }: Occasion, track: Track, rank: number): number {
-  const verdicts = made.tree.advice.urgency.slice(0, rank + 1)
-  return facts.or(...verdicts.map(verdict => spokenAt(track, verdict)))
 }

@@ -38,8 +38,9 @@ export class Said {
   /** Every step where it stands in its list, before the same step elsewhere makes it one. */
   readonly spots: readonly Spot[]
 
-  constructor(tree: Tree) {
-    this.made = new TreeDiagrams(tree, spaceWithAfter(tree))
+  /** `beside`: what a tree says that asks and answers alike, whose diagrams are shared. */
+  constructor(tree: Tree, beside?: Said) {
+    this.made = beside?.made.saying(tree) ?? new TreeDiagrams(tree, spaceWithAfter(tree))
     this.occasion = new Occasion(this.made)
     const notes = this.#notes()
     this.spots = this.#spots(notes)
@@ -275,6 +276,13 @@ export class Said {
 }
 
 const known = new WeakMap<Tree, Said>()
+
+/** What a tree says that differs from another in that alone; its laws then read this. */
+export function saidBeside(tree: Tree, beside: Said): Said {
+  const said = new Said(tree, beside)
+  known.set(tree, said)
+  return said
+}
 
 /** What is said of a tree's outcomes, worked out once. */
 export function saidOf(tree: Tree): Said {
