@@ -7,6 +7,7 @@ import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
 import { buildVerdicts, checkSharedSources } from './build-verdicts.ts'
 import { checkEditions, checkWithdrawn, readEditions } from './check-editions.ts'
+import { checkNumbers } from './check-numbers.ts'
 import { checkTranslations } from './check-translations.ts'
 import { checkOffice, checkWhole } from './check-whole.ts'
 import { checkWords } from './check-words.ts'
@@ -72,6 +73,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
+    checkNumbers(project, linked, followUps, report)
   }
   // A translation is held against the English words only when those are right themselves.
   if (inShape && report.findings.length === 0) checkTranslations(project, report)

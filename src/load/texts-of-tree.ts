@@ -35,7 +35,7 @@ function over(lower: Texts, upper: Texts): Texts {
 const isGroup = (texts: unknown): texts is Texts => typeof texts === 'object' && texts !== null
 
 /** Every name that a tree uses: its observations, notes, steps, sources. The rules say nothing to anybody. */
-export function namedIn(tree: Tree): ReadonlySet<string> {
+export function namedIn(tree: Omit<Tree, 'fingerprint' | 'wordsFingerprint'>): ReadonlySet<string> {
   const names = JSON.stringify({ ...tree, rules: [] }).match(/"[a-z0-9-]+"/g) ?? []
   return new Set(names.map(name => name.slice(1, -1)))
 }

@@ -36,7 +36,9 @@ const ALIKE: readonly RegExp[] = [
   // The same in both: a sign that is not there, and two names side by side.
   /^no$/,
   /^\{\{some\}\} \/ \{\{other\}\}$/,
-  /^\{\{from\}\}, \{\{to\}\}$/
+  /^\{\{from\}\}, \{\{to\}\}$/,
+  // A caller's own words, said back.
+  /^“\{\{words\}\}”$/
 ]
 
 /** Sentences that say no in one language only, each with the reason. */

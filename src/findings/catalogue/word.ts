@@ -19,6 +19,16 @@ export const WORD_FINDINGS = {
     says: f => `The text ${quoted(f.text)} translates nothing: English has none.${meant(f)}`,
     remedy: () => 'Use the name that the English text has, or remove it.'
   },
+  'number-not-decided': {
+    says: f =>
+      `${quoted(f.text)} says ${f.number}, and ${quoted(f.tree)} decides by no such limit.`,
+    remedy: f =>
+      `Say the limit of the tree, or as an instrument has to read for it.${
+        f.part === ''
+          ? ''
+          : ` What the sentence states besides is listed under \`states:\` in its line in \`shared/steps.yaml\`.`
+      }`
+  },
   'placeholder-differs': {
     says: f => `The text ${quoted(f.text)} has other gaps to fill than the English: ${unlike(f)}.`,
     remedy: () => 'Copy each name in double braces letter for letter from the English.'

@@ -64,6 +64,13 @@ const does = z
       .min(0)
       .optional()
       .describe('It names this day of the ferment as one to come.'),
+    states: z
+      .array(z.number())
+      .min(1)
+      .optional()
+      .describe(
+        'Numbers that its words state, a pH or a day, by which no tree that says it decides.'
+      ),
     presumes: z
       .array(id)
       .min(1)
