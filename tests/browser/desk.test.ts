@@ -260,6 +260,9 @@ describe('the call sheet', () => {
     await say(page, 'hairy, jelly, day 9')
     expect([...(await spilling(page)), ...(await cutOff(page))]).toEqual([])
     await callOn(page, TWO_SURFACES)
+    await page.locator('details').evaluateAll(folds => {
+      for (const fold of folds) fold.setAttribute('open', '')
+    })
     expect([...(await spilling(page)), ...(await cutOff(page))]).toEqual([])
   })
 })

@@ -27,6 +27,8 @@ export const cutOff = (page: Page): Promise<readonly string[]> =>
       const text = texts.currentNode
       const parent = text.parentElement
       if (!parent || !text.textContent?.trim() || parent.closest('.visually-hidden, svg')) continue
+      // What is folded has no box; whoever wants it looked at opens it first.
+      if (!parent.checkVisibility()) continue
       const range = document.createRange()
       range.selectNodeContents(text)
       const words = range.getBoundingClientRect()

@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect } from 'preact/hooks'
+import type { Calls } from '../../machine/calls.ts'
 import type { Answer } from '../../tree/answers.ts'
 import type { Told } from '../../words/facts/fact.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'
@@ -31,12 +32,11 @@ export function CallSheet({
   reader,
   languages,
   caller,
-  onCaller,
   languageLost,
-  onNewCall,
   trees,
   start,
-  onTree,
+  typing,
+  onCall,
   byKeys,
   onByKeys
 }: {
@@ -46,14 +46,14 @@ export function CallSheet({
   languages: readonly Language[]
   /** The language that the caller speaks. */
   caller: string
-  onCaller: (tag: string) => void
   languageLost: boolean
-  onNewCall: () => void
   /** The trees that can be changed to. */
   trees: readonly string[]
   /** The facts told before this tree was chosen. */
   start: readonly Told[]
-  onTree: (tree: string, facts: readonly Told[]) => void
+  /** While facts are typed the focus stays in the field, whatever question they lead to. */
+  typing: boolean
+  onCall: Calls['send']
   /** Whether letters and digits answer. */
   byKeys: boolean
   onByKeys: (on: boolean) => void
@@ -62,8 +62,6 @@ export function CallSheet({
   const { tree, words, office, today } = setting
   const call = useCall(start)
   const { walk } = call
-  // While facts are typed the focus stays in the field, whatever question they lead to.
-  const [typing, setTyping] = useState(false)
   const standing = standingOf(setting, walk)
   const { told, emergency, urgent, left } = standing
   const { report } = walk
@@ -71,7 +69,7 @@ export function CallSheet({
     ...walk,
     recalled: walk.recalled || (left && walk.question?.about !== 'person'),
     answer: (observation: string, answer: Answer) => {
-      setTyping(false)
+      onCall({ type: 'answer' })
       walk.answer(observation, answer)
     }
   }
@@ -83,11 +81,11 @@ export function CallSheet({
     <CallHead
       languages={languages}
       caller={caller}
-      onCaller={onCaller}
+      onCaller={language => onCall({ type: 'speak', language })}
       languageLost={languageLost}
-      onNewCall={onNewCall}
+      onNewCall={() => onCall({ type: 'next-call' })}
       trees={trees}
-      onTree={to => onTree(to, call.facts)}
+      onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
     />
   )
   if (emergency) {
@@ -112,10 +110,10 @@ export function CallSheet({
           <AtOnce verdicts={urgent} />
           <FactField
             reader={reader}
-            takesFocus={typing || !walk.moved}
+            takesFocus={typing}
             before={call.facts}
             onFacts={(facts, takenBack) => {
-              setTyping(true)
+              onCall({ type: 'tell' })
               call.tell(facts, takenBack)
             }}
           />
@@ -124,7 +122,7 @@ export function CallSheet({
             <Decided
               {...standing}
               onStop={() => {
-                setTyping(false)
+                onCall({ type: 'answer' })
                 walk.stop()
               }}
             />
@@ -143,7 +141,7 @@ export function CallSheet({
                     <Text k={left ? 'ui:from-memory' : 'ui:people-first'} />
                   </p>
                 )}
-                <QuestionInHand walk={asking} quiet={typing || !walk.moved} alarmed={false} />
+                <QuestionInHand walk={asking} quiet={typing} alarmed={false} />
               </>
             ) : (
               <SayThis

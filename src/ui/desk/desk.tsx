@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import type { Told } from '../../words/facts/fact.ts'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import type { Catalogue, Openers } from '../opening/bundle.ts'
 import { settingOf } from '../opening/setting-of.ts'
@@ -12,28 +11,24 @@ import { withdrawnIn } from '../opening/withdrawn-in.ts'
 import { Before } from '../parts/before.tsx'
 import { type Setting, SettingProvider } from '../parts/setting.tsx'
 import { CallSheet } from './call-sheet.tsx'
+import { useCalls } from './use-calls.ts'
 import { useFactReader } from './use-fact-reader.ts'
 
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
 export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
   const today = useToday()
   // A caller waits: the tree that is asked about most stands ready, and is changed at the head.
-  const [tree, setTree] = useState<string | null>(
-    () =>
-      (catalogue.trees.find(({ withdrawn }) => withdrawn === null) ?? catalogue.trees[0])?.id ??
-      null
-  )
-  const [facts, setFacts] = useState<readonly Told[]>([])
-  const [caller, setCaller] = useState(SOURCE_TAG)
-  const [callNumber, setCallNumber] = useState(0)
+  const [first] = catalogue.trees
+    .filter(({ withdrawn }) => withdrawn === null)
+    .concat(catalogue.trees)
+  const call = useCalls(first?.id ?? null)
+  const { tree, facts, caller, calls, asked, send } = call
   const [byKeys, setByKeys] = useState(true)
-  const [attempt, setAttempt] = useState(0)
-  const again = () => setAttempt(n => n + 1)
-  const screens = useScreens(catalogue, openers, caller, attempt)
+  const screens = useScreens(catalogue, openers, caller, asked)
   // The office's file is read again for every call.
-  const office = useOffice('./office.json', `${callNumber}`)
+  const office = useOffice('./office.json', `${calls}`)
   const opener = tree === null ? undefined : openers.trees[tree]
-  const opened = useTree(opener, [screens.tag], attempt)
+  const opened = useTree(opener, [screens.tag], asked)
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const settings = useMemo(() => {
     if (ready === null) return null
@@ -72,10 +67,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
         quiet={true}
         office={office}
         today={today}
-        onChoose={id => {
-          setTree(id)
-          again()
-        }}
+        onChoose={id => send({ type: 'choose', tree: id, facts })}
       />
     )
   }
@@ -83,30 +75,18 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
     <SettingProvider value={settings.read}>
       <CallSheet
         // Another tree is another walk, with the facts that apply to it.
-        key={`${callNumber} ${settings.read.tree.id}`}
+        key={`${calls} ${settings.read.tree.id}`}
+        typing={call.typing}
+        onCall={send}
         trees={catalogue.trees.flatMap(({ id, withdrawn }) => (withdrawn === null ? [id] : []))}
         start={facts}
-        onTree={(id, told) => {
-          setFacts(told)
-          setTree(id)
-          again()
-        }}
         byKeys={byKeys}
         onByKeys={setByKeys}
         handed={settings.handed}
         reader={reader}
         languages={catalogue.languages}
         caller={caller}
-        onCaller={tag => {
-          setCaller(tag)
-          again()
-        }}
         languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
-        onNewCall={() => {
-          setCaller(SOURCE_TAG)
-          setFacts([])
-          setCallNumber(n => n + 1)
-        }}
       />
     </SettingProvider>
   )

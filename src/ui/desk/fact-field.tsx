@@ -121,6 +121,11 @@ export function FactField({
       <p class="fact-how" id={`${id}-how`}>
         {words.t('ui:desk.how', { examples: words.t(`${tree.id}:examples`) })}
       </p>
+      <div class="fact-message" role="status">
+        {message.map(line => (
+          <p key={line}>{line}</p>
+        ))}
+      </div>
       <div
         class="fact-candidates"
         id={`${id}-list`}
@@ -140,11 +145,6 @@ export function FactField({
           >
             {offerText(candidate)}
           </div>
-        ))}
-      </div>
-      <div class="fact-message" role="status">
-        {message.map(line => (
-          <p key={line}>{line}</p>
         ))}
       </div>
     </form>

@@ -109,6 +109,7 @@ export const EN: Grammar = {
   and: 'and plus',
   or: 'or nor',
   but: 'but',
+  self: 'i',
   pets: 'dog puppy cat kitten chicken hen goat pig horse parrot bird',
   cold: 'fridge refrigerator freezer chilled cold',
   kitchen: 'tablespoon tbsp teaspoon tsp cup ounce oz pound lb gram spoon spoonful pinch handful',

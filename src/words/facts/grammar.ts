@@ -59,6 +59,8 @@ export interface Grammar {
   readonly and: string
   readonly or: string
   readonly but: string
+  /** Whoever says this speaks for nobody else: "I haven't had any". */
+  readonly self: string
   /** Whoever has some of it is nobody to ask about. */
   readonly pets: string
   /** Where something stands that does not ferment on. */

@@ -76,6 +76,7 @@ export const ES: Grammar = {
   and: 'y e',
   or: 'o u ni',
   but: 'pero sino',
+  self: 'yo',
   pets: 'perro perra perrito gato gata gatito gallina pollo cabra puerco caballo loro pajaro',
   cold: 'refri refrigerador nevera congelador frio fria',
   kitchen: 'cucharada cucharadita cuchara taza onza libra gramo pizca puno',

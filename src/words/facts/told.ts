@@ -5,6 +5,7 @@ import {
   OR,
   PERSONS,
   PLACES,
+  SELF,
   SENSES,
   SMALL_WORDS
 } from './lexicon.ts'
@@ -35,7 +36,8 @@ export function toldBy(scene: Scene, book: PhraseBook): readonly Candidate[] {
       }
       if (meaning.force === 'rules-out') {
         const no = factOf(meaning, 'no')
-        const sure = clear && !negated && affirmed(scene, spot, meaning, book)
+        const sure =
+          clear && !negated && !ofSelf(scene, meaning) && affirmed(scene, spot, meaning, book)
         return no ? [{ ...no, matched, sure }] : []
       }
       const yes = denied ? null : factOf(meaning, 'yes')
@@ -73,6 +75,10 @@ export function deniedBy({ spots, stance }: Scene, book: PhraseBook): readonly D
 }
 
 const isRefusal = ({ force }: Phrase): boolean => force === 'rules-out'
+
+/** "I haven't had any" rules out one person alone. */
+const ofSelf = ({ tokens }: Scene, { observation }: Phrase): boolean =>
+  observation.about === 'person' && tokens.some(({ word }) => SELF.has(word))
 
 /** "Hissing" is a danger of the jar and of the bottle: whichever it is, it is told. */
 function isDangerOfAny(meanings: readonly Phrase[]): boolean {
