@@ -15,8 +15,8 @@ import { shippedTrees } from '../helpers/shipped.ts'
 /** All that is heard with these answers, in the order of the sheet. */
 function heard(tree: Tree, answers: Answers): readonly string[] {
   const { outcome } = walk(tree, answers)
-  const { doNow, clean, keep, startAgain, notes, change } = adviceFor(tree, outcome, answers)
-  return [...doNow, ...clean, ...keep, ...startAgain, ...notes, ...change]
+  const { doNow, later, clean, keep, startAgain, notes, change } = adviceFor(tree, outcome, answers)
+  return [...doNow, ...later, ...clean, ...keep, ...startAgain, ...notes, ...change]
 }
 
 const rule = (more: Partial<SpokenRule>): SpokenRule => ({

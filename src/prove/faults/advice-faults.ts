@@ -92,7 +92,8 @@ const mattersOn =
   (step: string): boolean =>
     track === 'person' ||
     Object.entries(advice.does[step] ?? {}).some(
-      ([key, deed]) => !['presumes', 'otherwise', 'onceCalled'].includes(key) && deed !== undefined
+      ([key, deed]) =>
+        !['presumes', 'otherwise', 'onceCalled', 'later'].includes(key) && deed !== undefined
     )
 
 const dropped = ({ at, steps, matters, put }: StepList): readonly Edit[] =>

@@ -26,6 +26,7 @@ const SPOKEN: readonly Property[] = [
       'nobody-goes-near-what-may-burst',
       'what-is-shut-is-chilled-first',
       'the-most-urgent-is-said-first',
+      'what-cannot-wait-is-not-put-off',
       'a-wait-names-its-time',
       'every-missing-check-is-named',
       'every-wait-ends',

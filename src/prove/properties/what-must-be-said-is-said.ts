@@ -62,14 +62,14 @@ function inEmergency(
   if (first === undefined) return undefined
   for (const beside of [first, ...emergencySigns(tree)]) {
     const answers = told(tree, [first, beside])
-    const { doNow, clean, keep, startAgain, notes, change } = adviceFor(
+    const { doNow, later, clean, keep, startAgain, notes, change } = adviceFor(
       tree,
       walk(tree, answers).outcome,
       answers
     )
     const breach = breachIn(
       rule,
-      [...doNow, ...clean, ...keep, ...startAgain],
+      [...doNow, ...later, ...clean, ...keep, ...startAgain],
       [...notes, ...change]
     )
     if (breach !== undefined) return { breach, answers }

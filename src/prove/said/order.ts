@@ -38,6 +38,9 @@ function comesBefore(occasion: Occasion, spots: readonly Spot[], one: Spot, othe
     return facts.not(urgentBy(occasion, other.track, oneStops))
   }
   if (one.list !== other.list) return LISTS.indexOf(one.list) < LISTS.indexOf(other.list) ? 1 : 0
+  // What can wait is said after the rest of what is to be done.
+  const waits = ({ step }: Spot) => made.tree.advice.does[step]?.later === true
+  if (one.list === 'do-now' && waits(one) !== waits(other)) return waits(other) ? 1 : 0
   if (oneStops !== null || one.track === other.track) {
     return spots.indexOf(one) < spots.indexOf(other) ? 1 : 0
   }
