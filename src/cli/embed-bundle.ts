@@ -90,17 +90,42 @@ const LATER = [
   'workbench',
   'switch',
   'look-alikes',
-  'follow-ups'
+  'follow-ups',
+  // What is said of an outcome, and of the way back to it.
+  ...['do-now', 'later', 'later-steps', 'clean-up', 'keep', 'start-again', 'what-it-means'],
+  ...['rules-of-thumb', 'what-to-change', 'who-must-not', 'medical-help', 'sources', 'overdue'],
+  ...[
+    'recheck-hours',
+    'recheck-hours-exact',
+    'recheck-hours-within',
+    'recheck-day',
+    'recheck-days'
+  ],
+  ...['keep-in-mind', 'print', 'copy-text', 'copied-text', 'copy-link', 'copied-link', 'link-note'],
+  ...['link-whole', 'link-other-edition', 'link-damaged', 'find-the-cause', 'find-the-cause-how'],
+  ...[
+    'answered',
+    'take-back',
+    'understood',
+    'outcome',
+    'outcome-from-address',
+    'outcome-in-general'
+  ],
+  ...['outcome-other-edition', 'no-such-outcome', 'ask-about-mine', 'changing'],
+  ...['change-answer', 'unsure-of-rest', 'people-first', 'from-memory'],
+  // The choice of a ferment is the page's.
+  ...['choose', 'choose-how', 'something-else', 'something-else-how']
 ]
 /** Groups that only a question for a number shows. */
-const OF_MEASURES = ['prompts', 'errors', 'unit-names']
+const OF_MEASURES = ['prompts', 'errors', 'unit-names', 'go-on']
 /** Whom the foot of every screen names. */
 const AT_THE_FOOT = ['emergency', 'poison-help', 'office-missing', 'office-stale']
 
 /** The screens' words without the groups that a first question never shows. */
 function firstWords(ui: Texts, kind: Observation['kind']): Texts {
   const unused = kind === 'measure' ? LATER : [...LATER, ...OF_MEASURES]
-  const kept = Object.entries(ui).filter(([key]) => !unused.includes(key))
+  // A plural form stands behind an underscore.
+  const kept = Object.entries(ui).filter(([key]) => !unused.includes(key.replace(/_\w+$/, '')))
   return { ...Object.fromEntries(kept), referral: only(ui.referral as Texts, AT_THE_FOOT) }
 }
 
