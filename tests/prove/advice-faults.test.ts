@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest'
+import {
+  ADVICE_KINDS,
+  type AdviceFault,
+  adviceFaultsOf
+} from '../../src/prove/faults/advice-faults.ts'
+import { adviceScoreOf } from '../../src/prove/faults/advice-score.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+import { loadShipped } from '../helpers/shipped.ts'
+
+// Every slip in what every tree says takes minutes: `jarside check --faults`.
+const SAMPLE = 20
+/** The pieces alone bring fewer: a tree with more says by rule of its own what must be heard. */
+const OF_PIECES = 20
+
+const { trees, sources, faultScores } = await loadShipped()
+const own = trees.filter(({ spokenRules }) => spokenRules.length > OF_PIECES)
+
+describe('a slip in what a tree says', () => {
+  test.each(trees)('of $id is of each kind, and leaves what it asks alone', tree => {
+    const faults = adviceFaultsOf(tree)
+    expect([...new Set(faults.map(({ kind }) => kind))].sort()).toEqual([...ADVICE_KINDS].sort())
+    const same = ({ tree: faulty }: AdviceFault) =>
+      faulty.questions === tree.questions && faulty.advice !== tree.advice
+    expect(faults.every(same)).toBe(true)
+  })
+
+  test.each(own)('of $id is found by its rules of what is said and by the laws', tree => {
+    const every = Math.ceil(adviceFaultsOf(tree).length / SAMPLE)
+    const { faults, survivors } = adviceScoreOf(tree, sources, every)
+    expect(faults).toBeGreaterThan(SAMPLE / 2)
+    expect(survivors).toEqual([])
+  })
+
+  test.each(own)('of $id is often found by nothing else', tree => {
+    const silent: Tree = { ...tree, spokenRules: [] }
+    const every = Math.ceil(adviceFaultsOf(tree).length / SAMPLE)
+    expect(adviceScoreOf(silent, sources, every).survivors.length).toBeGreaterThan(0)
+  })
+})
+
+describe('the recorded score of what a tree says', () => {
+  test.each(own)('of $id is nearly whole', ({ id }) => {
+    const { faults = 0, found = 0 } = faultScores[id]?.advice ?? {}
+    expect(faults).toBeGreaterThan(100)
+    expect(found / faults).toBeGreaterThanOrEqual(0.98)
+  })
+})
