@@ -30,7 +30,7 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
         masthead('walking a signed tree', { title, onBack: nothing, onStartOver: nothing })
       ]
     ),
-    ...alone(['string-of-mouths'], mouths(setting)),
+    ...alone(['string-of-mouths', 'mouth-string'], mouths(setting)),
     ...together(
       ['foot', 'phone'],
       [
