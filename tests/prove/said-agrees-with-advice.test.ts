@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { everything, isUsual } from '../../src/prove/open.ts'
+import { comesLate } from '../../src/prove/said/order.ts'
 import { saidOf } from '../../src/prove/said/said.ts'
 import { type Choice, completed } from '../../src/prove/witness.ts'
 import { adviceFor } from '../../src/tree/advice.ts'
@@ -31,20 +32,29 @@ function holds({ diagrams }: TreeDiagrams, diagram: number, choice: Choice): boo
 
 describe('the diagrams of what is said agree with what adviceFor says', async () => {
   test.each(await shippedTrees())('$id, on random sets of answers', tree => {
-    const { made, sentences } = saidOf(tree)
+    const whole = saidOf(tree)
+    const { made, sentences, spots } = whole
     const open = everything(made)
+    const late = (step: string, before: string) => {
+      const of = (id: string) => spots.filter(spot => spot.step === id)
+      return comesLate(whole, of(step), of(before))
+    }
     fc.assert(
       fc.property(choices(made), choice => {
         const answers = completed(made, choice, open)
         const advice = adviceFor(tree, walk(tree, answers).outcome, answers)
-        const { doNow, clean, keep, startAgain, notes, change, followUps } = advice
+        const { doNow, later, clean, keep, startAgain, notes, change, followUps } = advice
         const heard = sentences.filter(({ said }) => holds(made, said, choice))
         const ids = (kind: string) =>
           heard.flatMap(each => (each.kind === kind ? [each.id] : [])).sort()
-        expect(ids('step')).toEqual([...new Set([...doNow, ...clean, ...keep])].sort())
+        expect(ids('step')).toEqual([...new Set([...doNow, ...later, ...clean, ...keep])].sort())
         expect(ids('new-start')).toEqual([...startAgain].sort())
         expect(ids('note')).toEqual([...new Set([...notes, ...change])].sort())
         expect(ids('follow-up')).toEqual(followUps.map(({ id }) => id).sort())
+        const outOfOrder = clean
+          .slice(1)
+          .filter((step, at) => holds(made, late(clean[at] as string, step), choice))
+        expect(outOfOrder).toEqual([])
       }),
       { numRuns: 400 }
     )

@@ -175,12 +175,15 @@ export class Said {
         )
       )
     for (const id of verdictsOf(tree, 'batch')) {
-      // The notes' cleaning steps are said where one of the verdict's own is left.
+      // The notes' cleaning steps are said before the verdict's own, where one of those is left.
       const where = facts.without(occasion.verdict(id), left)
+      const from = spots.length
       const cleaned = clean(advice.verdicts[id]?.clean ?? [], where)
+      const own = spots.splice(from)
       for (const [note, said] of notes) {
         clean(advice.notes[note]?.clean ?? [], facts.and(cleaned, said))
       }
+      spots.push(...own)
     }
     return this.#calledOnce(spots)
   }
