@@ -6,6 +6,7 @@ export function doesOf({
   else: orElse,
   'once-called': onceCalled,
   'by-day': byDay,
+  'reason-for': reasonFor,
   vessel,
   ...rest
 }: AuthoredDoes = {}): Does {
@@ -14,6 +15,7 @@ export function doesOf({
     ...(orElse !== undefined && { orElse }),
     ...(onceCalled !== undefined && { onceCalled }),
     ...(byDay !== undefined && { byDay }),
+    ...(reasonFor !== undefined && { reasonFor }),
     ...(vessel !== undefined && { vessel: [vessel].flat() })
   }
 }

@@ -28,6 +28,7 @@ import { rulesAreSaidOnce } from './properties/rules-are-said-once.ts'
 import { rulesHold } from './properties/rules-hold.ts'
 import { sourcesArePresent } from './properties/sources-are-present.ts'
 import { theMostUrgentIsSaidFirst } from './properties/the-most-urgent-is-said-first.ts'
+import { theReasonIsSaid } from './properties/the-reason-is-said.ts'
 import { upperBoundsAreAQuarter } from './properties/upper-bounds-are-a-quarter.ts'
 import { verdictsAreGiven } from './properties/verdicts-are-given.ts'
 import { whatCannotWaitIsNotPutOff } from './properties/what-cannot-wait-is-not-put-off.ts'
@@ -64,6 +65,7 @@ export const PROPERTIES: readonly Property[] = [
   whatIsShutIsChilledFirst,
   theMostUrgentIsSaidFirst,
   whatCannotWaitIsNotPutOff,
+  theReasonIsSaid,
   aWaitNamesItsTime,
   everyMissingCheckIsNamed,
   everyWaitEnds,

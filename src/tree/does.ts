@@ -36,6 +36,8 @@ export interface Does {
   readonly ends?: boolean | undefined
   /** It names this day of the ferment as one to come. */
   readonly byDay?: number | undefined
+  /** Verdicts for which a note gives the reason though another answer raises them. */
+  readonly reasonFor?: readonly string[] | undefined
   /** Numbers that its words state and no limit decides by. */
   readonly states?: readonly number[] | undefined
   /** What must be there for it. */

@@ -113,6 +113,11 @@ export const PROOF_FINDINGS = {
       `The step ${quoted(f.first)} is more urgent than ${quoted(f.later)} and is said after it.`,
     remedy: () => 'Let the verdict or note of the more urgent track say it.'
   },
+  'reason-not-said': {
+    says: f => `Nothing says why a batch is ${quoted(f.missing)}: ${quoted(f.answer)} shows it.`,
+    remedy: f =>
+      `Give the answer that raises it a note, or list ${quoted(f.missing)} under \`reason-for:\` in the line of the note that says why, in \`shared/steps.yaml\`.`
+  },
   'too-much-at-once': {
     says: f => `More than ${f.most} steps that cannot wait come together.`,
     remedy: () =>

@@ -64,6 +64,11 @@ const does = z
       .min(0)
       .optional()
       .describe('It names this day of the ferment as one to come.'),
+    'reason-for': z
+      .array(id)
+      .min(1)
+      .optional()
+      .describe('Verdicts for which a note gives the reason though another answer raises them.'),
     states: z
       .array(z.number())
       .min(1)

@@ -33,6 +33,10 @@ const verdict = z
       .boolean()
       .optional()
       .describe('true: nobody goes back to the jar, so steps about the batch are not said.'),
+    'tells-why': z
+      .boolean()
+      .optional()
+      .describe('true: its own `why` names what was seen, and no note need say it.'),
     advice: stepsSchema.describe('What to do; a tree may say its own.')
   })
   .meta({ id: 'verdict' })
