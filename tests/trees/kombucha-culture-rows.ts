@@ -51,6 +51,13 @@ export const CULTURE_ROWS: readonly Row[] = [
   ...sharing(begin, `${practice}; Niagara Region would rather have the first one bought`, [
     ['1.28', 'a piece from a friend in strong liquid', kind('from-a-friend')]
   ]),
+  // Not yet before: a sweet taste decides nothing, its pH does (nobody tastes a starter).
+  ...sharing(begin, caution, [['2.40', 'still sweet, and acid enough', smell('still-sweet')]]),
+  ...sharing(notYet, caution, [
+    ['2.40', 'still sweet, and too weak', { ...smell('still-sweet'), 'culture-ph': meter(3.8) }],
+    ['S28', 'a piece is for sale', sign('plans')('sell-it')],
+    ['S28', 'a piece is a gift', sign('plans')('give-it-away')]
+  ]),
   ...sharing(notYet, practice, [
     ['1.8', 'a disc without its liquid', kind('disc-without-liquid')],
     ['6.12', 'liquid of a batch that is not finished', kind('unfinished-batch')],
@@ -64,8 +71,7 @@ export const CULTURE_ROWS: readonly Row[] = [
       '6.13',
       'a thin white film in a store bottle',
       { ...kind('plain-raw-bottle'), 'film-stage': 'white-film' }
-    ],
-    ['2.40', 'still sweet', smell('still-sweet')]
+    ]
   ]),
   ...sharing(never, practice, [
     ['6.14', 'a pasteurized bottle', kind('pasteurized-bottle')],

@@ -7,7 +7,7 @@ import { forSome } from './waits.ts'
 const SIDES: readonly Lens[] = ['person', 'container', 'batch', 'use']
 
 /**
- * Where measuring in that unit could still change a verdict or the use: now, on some other day, for
+ * Where measuring in that unit could still change a verdict or the use: now, at some other time, for
  * other people or plans, once the gas is out, or once what nobody is sure of is known.
  */
 export function measuringMatters(said: Said, unit: string): number {
@@ -22,7 +22,12 @@ export function measuringMatters(said: Said, unit: string): number {
     return asked?.kind === 'measure' && asked.unit === wanted
   }
   const measured = coordinates((variable, about) => about === 'batch' && isUnit(variable, unit))
-  const days = coordinates((variable, about) => about === 'batch' && isUnit(variable, 'day'))
+  // Time goes by in days, and in whatever else the tree asks again after a wait: hours, or a second look.
+  const again = new Set(made.tree.askedAgain.map(({ observation }) => observation))
+  const days = coordinates(
+    (variable, about) =>
+      about === 'batch' && (isUnit(variable, 'day') || again.has(variable.observation))
+  )
   const now = facts.or(
     ...measured.flatMap(index => SIDES.map(side => changedBy(said, side, index)))
   )
