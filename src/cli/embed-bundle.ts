@@ -93,7 +93,8 @@ const LATER = [
   'follow-ups',
   // What is said of an outcome, and of the way back to it.
   ...['do-now', 'later', 'later-steps', 'clean-up', 'keep', 'start-again', 'what-it-means'],
-  ...['rules-of-thumb', 'what-to-change', 'who-must-not', 'medical-help', 'sources', 'overdue'],
+  ...['rules-of-thumb', 'what-to-change', 'who-must-not', 'sources', 'overdue'],
+  ...['medical-help', 'medical-help-in-brief'],
   ...[
     'recheck-hours',
     'recheck-hours-exact',

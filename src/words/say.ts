@@ -174,6 +174,11 @@ function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonl
   const steps = (ids: readonly string[]) => ids.map(id => words.t(`steps:${id}`))
   const notes = (ids: readonly string[]) => ids.map(id => words.t(`notes:${id}`))
   const cautions = (ids: readonly Caution[]) => ids.map(id => cautionText(words, tree.id, id))
+  // The lists of signs would be read as a warning of a batch that looks well, and nobody is ill.
+  const medicalHelp =
+    gentle && outcome.person === null
+      ? [words.t('ui:medical-help-in-brief')]
+      : cautions(['call-911', 'call-doctor', 'call-poison-help'])
   const all: [SectionId, readonly string[]][] = [
     ['what-it-means', notes(notesBeside(report, advice))],
     ['keep', steps(advice.keep)],
@@ -183,7 +188,7 @@ function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonl
     // For whoever brews on; beside a batch that goes they would only be in the way.
     ['rules-of-thumb', gentle ? rulesOfThumb(words, tree.id) : []],
     ['who-must-not', cautions(['who-must-not', ...howMuch, 'acid-lowers-the-risk'])],
-    ['medical-help', cautions(['call-911', 'call-doctor', 'call-poison-help'])],
+    ['medical-help', medicalHelp],
     ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', ...inDoubt])]
   ]
   return all
