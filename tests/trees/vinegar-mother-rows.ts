@@ -176,12 +176,15 @@ const VESSELS: readonly Row[] = [
       { ...lid('cracked-glass'), ...growth('dry-fuzzy') }
     ]
   ]),
-  ...sharing(pressure, memory, [['5.10', 'a lid shut tight', lid('tight-lid')]]),
+  // A caution before; shut for less than 4 days it is none, in every tree alike (settled 18).
+  ...sharing({ container: null, use: 'as-directed' }, caution, [
+    ['5.10', 'a lid shut tight', lid('tight-lid')]
+  ]),
   ...sharing(wait, caution, [
     ['5.10', 'unsure of the lid', doubt('container-signs')('lid-bulging-or-hissing')],
     ['5.10', 'unsure of the glass', doubt('container-signs')('cracked-glass')]
   ]),
-  ...sharing(pressure, caution, [
+  ...sharing({ container: null, use: 'not-yet' }, caution, [
     ['5.10', 'gas rises under a lid shut tight', { ...lid('tight-lid'), ...look('gas-bubbles') }]
   ]),
   // With its weeks and its acid a smell that stays is a matter of taste.
