@@ -1,6 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import { formatFinding } from '../findings/format-finding.ts'
-import { adviceScoreOf } from '../prove/faults/advice-score.ts'
+import { type AdviceScore, adviceScoreOf } from '../prove/faults/advice-score.ts'
 import { type Score, scoreOf } from '../prove/faults/score.ts'
 import { closedFaults, unknownFaults } from '../prove/faults/unfound.ts'
 import { prove } from '../prove/prove.ts'
@@ -109,7 +109,7 @@ export const check: Command = {
         ...(values.faults
           ? [
               ...scored.flatMap((tree, index) => scoreLines(tree, scores[index] as Score)),
-              ...ofAdvice.flatMap(adviceLines)
+              ...scored.flatMap((tree, index) => adviceLines(tree, ofAdvice[index] as AdviceScore))
             ]
           : loaded.trees.map(tree => recordedLine(tree, loaded.faultScores))),
         lastLine(findings.length, ok, openCases(trees))

@@ -11,27 +11,29 @@ import { oneAtATime, writeWhole } from './write-file.ts'
 const RECORD = 'jarside check --faults --record'
 
 /** A tree's score, and below it every slip that nothing finds, with the reason where one is listed. */
-export function scoreLines(tree: Tree, score: Score): string[] {
-  const { faults, found, survivors } = score
+export function scoreLines(tree: Tree, { faults, found, survivors }: Score): string[] {
   const share = faults === 0 ? 100 : Math.floor((found / faults) * 1000) / 10
   return [
     `${tree.id}: seeded faults: ${found} of ${faults} found (${share} %)`,
-    ...survivors.map(name => {
-      const why = tree.unfoundFaults[name]
-      return why === undefined
-        ? `${tree.id}: not found: ${name}`
-        : `${tree.id}: known: ${name} (${why})`
-    })
+    ...survivors.map(name => unfoundLine(tree, name))
   ]
 }
 
 /** The same of slips in what is said, first by kind. */
-export function adviceLines({ tree, faults, found, byKind, survivors }: AdviceScore): string[] {
+export function adviceLines(
+  tree: Tree,
+  { faults, found, byKind, survivors }: AdviceScore
+): string[] {
   const kinds = Object.entries(byKind).map(([kind, of]) => `${kind} ${of.found} of ${of.faults}`)
   return [
-    `${tree}: advice faults: ${found} of ${faults} found (${kinds.join(', ')})`,
-    ...survivors.map(name => `${tree}: not found: ${name}`)
+    `${tree.id}: advice faults: ${found} of ${faults} found (${kinds.join(', ')})`,
+    ...survivors.map(name => unfoundLine(tree, name))
   ]
+}
+
+function unfoundLine({ id, unfoundFaults }: Tree, name: string): string {
+  const why = unfoundFaults[name]
+  return why === undefined ? `${id}: not found: ${name}` : `${id}: known: ${name} (${why})`
 }
 
 /** What was recorded of a tree in one line; that it was another edition is told and is no finding. */
@@ -39,17 +41,28 @@ export function recordedLine(tree: Tree, scores: RecordedScores): string {
   const score = scores[tree.id]
   if (score === undefined) return `${tree.id}: seeded faults: not measured yet: run ${RECORD}`
   const { faults, found, unfound, fingerprint, advice } = score
-  const known = unfound.filter(name => Object.hasOwn(tree.unfoundFaults, name)).length
-  const counts = [
+  const counts = countsText(tree, faults, found, unfound)
+  const stale =
+    fingerprint === scoredPrint(tree) ? '' : ` (measured on an earlier edition: run ${RECORD})`
+  const ofAdvice =
+    advice === undefined
+      ? ''
+      : `; advice faults: ${countsText(tree, advice.faults, advice.found, advice.unfound)}`
+  return `${tree.id}: seeded faults: ${counts}${ofAdvice}${stale}`
+}
+
+function countsText(
+  { unfoundFaults }: Tree,
+  faults: number,
+  found: number,
+  unfound: readonly string[]
+): string {
+  const known = unfound.filter(name => Object.hasOwn(unfoundFaults, name)).length
+  return [
     `${found} of ${faults} found`,
     ...(known > 0 ? [`${known} known`] : []),
     ...(unfound.length > known ? [`${unfound.length - known} without a reason`] : [])
   ].join(', ')
-  const stale =
-    fingerprint === scoredPrint(tree) ? '' : ` (measured on an earlier edition: run ${RECORD})`
-  const ofAdvice =
-    advice === undefined ? '' : `; advice faults: ${advice.found} of ${advice.faults} found`
-  return `${tree.id}: seeded faults: ${counts}${ofAdvice}${stale}`
 }
 
 /** A tree's fingerprint, with what the scores read and its meaning leaves out. */

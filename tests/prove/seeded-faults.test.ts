@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { faultsOf, KINDS } from '../../src/prove/faults/faults.ts'
 import { judge } from '../../src/prove/faults/judge.ts'
-import { faultName, scoreOf } from '../../src/prove/faults/score.ts'
+import { scoreOf } from '../../src/prove/faults/score.ts'
+import { namesOfFaults } from '../../src/prove/faults/unfound.ts'
 import { PROPERTIES } from '../../src/prove/prove.ts'
 import { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 import { sizeOf } from '../helpers/brute-force.ts'
@@ -53,11 +54,12 @@ describe('the recorded score of a shipped tree', async () => {
 
   test.each(trees)('of $id names the slips that its rules list, no more and no less', tree => {
     const listed = Object.keys(tree.unfoundFaults).sort()
-    expect([...(faultScores[tree.id]?.unfound ?? [])].sort()).toEqual(listed)
+    const { unfound = [], advice } = faultScores[tree.id] ?? {}
+    expect([...unfound, ...(advice?.unfound ?? [])].sort()).toEqual(listed)
   })
 
   test.each(trees)('of $id: what is listed can be made', tree => {
-    const names = new Set(faultsOf(tree).map(faultName))
+    const names = namesOfFaults(tree)
     expect(Object.keys(tree.unfoundFaults).filter(name => !names.has(name))).toEqual([])
   })
 })

@@ -41,6 +41,26 @@ const MOST_SHARED = 1_000_000
 
 export const adviceFaultName = ({ kind, at }: AdviceFault): string => `${kind}: ${at}`
 
+/** A slip in what a tree says, and the property that finds it. */
+interface AdviceJudged {
+  readonly foundBy: string | null
+}
+
+/** Judges a slip by the properties of what is said; null where nothing is said otherwise. */
+export function judgeAdvice(
+  tree: Tree,
+  fault: AdviceFault,
+  ledger: Ledger | undefined,
+  whole: Said = new Said(tree)
+): AdviceJudged | null {
+  const after = saidBeside(fault.tree, whole)
+  if (!saysOtherwise(whole, after, fault)) return null
+  const found = SPOKEN.find(
+    one => withOpenCases(tree, {}, one.prove(after.made, {}, ledger)).standing === 'refuted'
+  )
+  return { foundBy: found?.id ?? null }
+}
+
 /** Makes every slip in what a tree says, or every nth, and counts what finds it. */
 export function adviceScoreOf(tree: Tree, ledger: Ledger | undefined, every = 1): AdviceScore {
   const byKind = Object.fromEntries(ADVICE_KINDS.map(kind => [kind, { faults: 0, found: 0 }]))
@@ -49,14 +69,11 @@ export function adviceScoreOf(tree: Tree, ledger: Ledger | undefined, every = 1)
   adviceFaultsOf(tree).forEach((fault, index) => {
     if (index % every !== 0) return
     if (whole.made.diagrams.count > MOST_SHARED) whole = new Said(tree)
-    const after = saidBeside(fault.tree, whole)
-    if (!saysOtherwise(whole, after, fault)) return
+    const judged = judgeAdvice(tree, fault, ledger, whole)
+    if (judged === null) return
     const of = byKind[fault.kind] as { faults: number; found: number }
     of.faults++
-    const found = SPOKEN.some(
-      one => withOpenCases(tree, {}, one.prove(after.made, {}, ledger)).standing === 'refuted'
-    )
-    if (found) of.found++
+    if (judged.foundBy !== null) of.found++
     else survivors.push(adviceFaultName(fault))
   })
   const sum = (key: 'faults' | 'found') => Object.values(byKind).reduce((n, of) => n + of[key], 0)
