@@ -164,7 +164,7 @@ export const VINEGAR_STATEMENTS: readonly Statement[] = [
     [
       'vinegar needs air through a cloth',
       signs('container-signs', 'tight-lid'),
-      { use: 'not-yet', says: ['vinegar-needs-air'] }
+      { says: ['vinegar-needs-air'] }
     ],
     [
       'no metal but stainless steel touches vinegar',
