@@ -99,6 +99,7 @@ const LATER = [
     'recheck-hours',
     'recheck-hours-exact',
     'recheck-hours-within',
+    'recheck-between-days',
     'recheck-day',
     'recheck-days'
   ],

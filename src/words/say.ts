@@ -202,6 +202,8 @@ export function recheckText(words: Words, recheck: Recheck): string {
   const [from, to] = recheck.hours
   if (from === to && to >= 72) return words.t('ui:recheck-days', { days: Math.round(to / 24) })
   if (from === to) return words.t('ui:recheck-hours-exact', { to })
+  // Nobody counts two days and more in hours.
+  if (from >= 48) return words.t('ui:recheck-between-days', { from: from / 24, to: to / 24 })
   return words.t(`ui:recheck-hours${from === 0 ? '-within' : ''}`, { from, to })
 }
 

@@ -24,6 +24,21 @@ const emergencyHere = { ...toxin, person: 'emergency' }
 const sealedCare = { container: 'pressure-caution', batch: 'ask-specialist', use: 'not-yet' }
 
 const EATERS: readonly Row[] = [
+  ...sharing({ person: 'poison-help', batch: 'ask-specialist', use: 'never' }, caution, [
+    [
+      '1.5',
+      'a baby had honey and garlic',
+      { ...kind('honey-garlic'), ...sign('honey-eaters')('baby-had-honey') }
+    ]
+  ]),
+  ...sharing({ person: null, batch: 'ask-specialist', use: 'not-yet' }, caution, [
+    [
+      '1.5',
+      'unsure whether a baby had any',
+      { ...kind('honey-garlic'), ...doubt('honey-eaters')('baby-had-honey') }
+    ],
+    ['1.5', 'honey that no baby had', kind('honey-garlic')]
+  ]),
   ...sharing(emergency, poison, [
     ['6.1', 'unwell after press-cake tempeh', { ...kind('press-cake-tempeh'), ...unwell }],
     [
