@@ -2,12 +2,15 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { loadProject } from '../../src/cli/read-project.ts'
 import { runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-editions-'))
 const tree = join(own, 'trees/kombucha-jar.yaml')
 const published = join(own, 'trees/editions/kombucha-jar@1.json')
 const here = (...args: readonly string[]) => runCommand([...args, '--in', own])
+/** What loading finds; `check` proves every tree besides. */
+const findings = async () => (await loadProject(own)).loaded.findings.map(({ code }) => code)
 const edit = (file: string, by: (text: string) => string) => {
   const text = readFileSync(file, 'utf8')
   const changed = by(text)
@@ -56,9 +59,7 @@ describe('a published edition', () => {
   test('that somebody edits is found', async () => {
     const back = edit(published, text => text.replace('"never"', '"as-directed"'))
     try {
-      const { code, output } = await here('check')
-      expect(code).toBe(1)
-      expect(output).toContain('edition-changed')
+      expect(await findings()).toContain('edition-changed')
     } finally {
       back()
     }
@@ -72,7 +73,7 @@ describe('a published edition', () => {
       )
     )
     try {
-      expect((await here('check')).output).toContain('edition-not-raised')
+      expect(await findings()).toContain('edition-not-raised')
     } finally {
       back()
     }

