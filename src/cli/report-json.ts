@@ -49,7 +49,7 @@ export function reportJson(report: WalkReport, words: Words, sources: Loaded['so
       words.t(`notes:${note}`)
     ),
     doNow: texts(advice?.doNow),
-    later: texts(advice?.later),
+    later: texts(report.emergency ? [] : advice?.later),
     clean: texts(advice?.clean),
     keep: texts(advice?.keep),
     startAgain: texts(advice?.startAgain),

@@ -18,7 +18,7 @@ export interface SpokenAdvice {
   readonly verdict: string | null
   readonly also: readonly string[]
   readonly doNow: readonly string[]
-  /** What is done once that is done. */
+  /** What is done once that is done; not spoken in an emergency. */
   readonly later: readonly string[]
   readonly clean: readonly string[]
   readonly keep: readonly string[]
@@ -108,14 +108,14 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const cleaned = (steps: readonly string[]) =>
     kept(steps).filter(step => !(potGoes && does[step]?.washes))
   const clean = cleaned(jar?.clean ?? [])
-  // In an emergency all of it is about the person, and what is put off stays unspoken.
+  // In an emergency all of it is about the person: what there is no room for is not spoken.
   const usual = outcome.person === EMERGENCY ? MOST_FIRST : USUAL_FIRST
   const { first: doNow, later } = parted(tree, steps, usual)
   return {
     verdict: verdictFirst,
     also,
     doNow,
-    later: outcome.person === EMERGENCY ? [] : later,
+    later,
     clean: clean.length > 0 ? cleaned([...said.flatMap(note => note.clean), ...clean]) : [],
     keep: kept(jar?.keep ?? []),
     // While the jar is kept for somebody's sake nobody starts again from it.

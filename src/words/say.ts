@@ -94,7 +94,7 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
     verdicts: saidVerdicts(report, advice, words),
     use: emergency ? null : useText(report, words),
     doNow: advice.doNow.map(step => words.t(`steps:${step}`)),
-    later: advice.later.map(step => words.t(`steps:${step}`)),
+    later: (emergency ? [] : advice.later).map(step => words.t(`steps:${step}`)),
     recheck: advice.recheck && recheckText(words, advice.recheck),
     sections: sectionsOf(report, advice, words),
     calls: report.referrals.map(referral => saidCall(referral, words)),
