@@ -5,6 +5,7 @@ import { PROPERTIES, withOpenCases } from '../prove.ts'
 import { comesLate } from '../said/order.ts'
 import { Said, saidBeside } from '../said/said.ts'
 import { ADVICE_KINDS, type AdviceFault, adviceFaultsOf } from './advice-faults.ts'
+import { letGoOf } from './let-go-of.ts'
 
 /** How many slips in what a tree says its rules and laws find. */
 export interface AdviceScore {
@@ -66,16 +67,19 @@ export function adviceScoreOf(tree: Tree, ledger: Ledger | undefined, every = 1)
   const byKind = Object.fromEntries(ADVICE_KINDS.map(kind => [kind, { faults: 0, found: 0 }]))
   const survivors: string[] = []
   let whole = new Said(tree)
-  adviceFaultsOf(tree).forEach((fault, index) => {
-    if (index % every !== 0) return
-    if (whole.made.diagrams.count > MOST_SHARED) whole = new Said(tree)
-    const judged = judgeAdvice(tree, fault, ledger, whole)
-    if (judged === null) return
-    const of = byKind[fault.kind] as { faults: number; found: number }
-    of.faults++
-    if (judged.foundBy !== null) of.found++
-    else survivors.push(adviceFaultName(fault))
-  })
+  letGoOf(
+    () => adviceFaultsOf(tree),
+    (fault, index) => {
+      if (index % every !== 0) return
+      if (whole.made.diagrams.count > MOST_SHARED) whole = new Said(tree)
+      const judged = judgeAdvice(tree, fault, ledger, whole)
+      if (judged === null) return
+      const of = byKind[fault.kind] as { faults: number; found: number }
+      of.faults++
+      if (judged.foundBy !== null) of.found++
+      else survivors.push(adviceFaultName(fault))
+    }
+  )
   const sum = (key: 'faults' | 'found') => Object.values(byKind).reduce((n, of) => n + of[key], 0)
   return { tree: tree.id, faults: sum('faults'), found: sum('found'), byKind, survivors }
 }

@@ -4,6 +4,7 @@ import type { Ledger } from '../property.ts'
 import { PROPERTIES } from '../prove.ts'
 import { type Fault, faultsOf } from './faults.ts'
 import { judge } from './judge.ts'
+import { letGoOf } from './let-go-of.ts'
 
 /** How many of the slips that make a tree less cautious its rules and laws find. */
 export interface Score {
@@ -26,14 +27,17 @@ export function scoreOf(tree: Tree, ledger: Ledger | undefined, every = 1): Scor
   const survivors: string[] = []
   let faults = 0
   let whole = new TreeDiagrams(tree)
-  faultsOf(tree).forEach((fault, index) => {
-    if (index % every !== 0) return
-    // Vertices are never given back: what other faults left behind is dropped from time to time.
-    if (whole.diagrams.count > MOST_SHARED) whole = new TreeDiagrams(tree)
-    const judged = judge(tree, fault, ledger, PROPERTIES, whole)
-    if (judged?.effect !== 'less cautious') return
-    faults++
-    if (judged.foundBy === null) survivors.push(faultName(fault))
-  })
+  letGoOf(
+    () => faultsOf(tree),
+    (fault, index) => {
+      if (index % every !== 0) return
+      // Vertices are never given back: what other faults left behind is dropped from time to time.
+      if (whole.diagrams.count > MOST_SHARED) whole = new TreeDiagrams(tree)
+      const judged = judge(tree, fault, ledger, PROPERTIES, whole)
+      if (judged?.effect !== 'less cautious') return
+      faults++
+      if (judged.foundBy === null) survivors.push(faultName(fault))
+    }
+  )
   return { tree: tree.id, faults, found: faults - survivors.length, survivors }
 }
