@@ -1,17 +1,20 @@
 import { clean } from '../findings/wording.ts'
 import { figuresOf } from '../prove/figures/figures.ts'
+import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { type Command, readArguments } from './command.ts'
 import { readShares, sharesText } from './figures-shares.ts'
+import { sheetsOf, sheetsText } from './figures-sheets.ts'
 import { figuresText } from './figures-text.ts'
 import { createPaint } from './paint.ts'
 import { print, say } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
+import { wordsOfTree } from './words-of-tree.ts'
 
 const MANUAL = `NAME
   jarside figures - how many screens a tree asks, and where walks end
 
 USAGE
-  jarside figures <tree> [--shares <file>] [--json] [--in <folder>]
+  jarside figures <tree> [--sheets] [--shares <file>] [--json] [--in <folder>]
 
   Screens on a walk: mean, longest, by the verdict said first, and until the verdict is settled;
   beside it the fewest that any order of asking needs on average. What is never asked. How many walks
@@ -21,6 +24,8 @@ USAGE
   bands of a measure, and unsure, are equally likely.
 
 OPTIONS
+  --sheets         what the outcomes say instead: how many differ in a word, how long they are in words,
+                   and how many steps stand under "do now"
   --shares <file>  how often each answer was given, as JSON:
                    { "<observation>": { "<answer>": count } }
                    Answers are written as after --given: 3.2@meter, 9, unsure. Signs: none,
@@ -41,12 +46,14 @@ export const figures: Command = {
   manual: MANUAL,
   async run(args, terminal, open) {
     const { values, positionals } = readArguments(args, {
+      sheets: { type: 'boolean', default: false },
       shares: { type: 'string' },
       json: { type: 'boolean', default: false },
       in: { type: 'string' },
       help: { type: 'boolean' }
     })
-    const tree = treeNamed(await open(values.in), positionals, terminal)
+    const project = await open(values.in)
+    const tree = treeNamed(project, positionals, terminal)
     if (tree === undefined) return 1
     const file = values.shares
     const { counted, faults } =
@@ -55,6 +62,15 @@ export const figures: Command = {
       // They repeat what the file says, which may hold what steers a terminal.
       say(terminal.errors, ...faults.map(clean))
       return 2
+    }
+    if (values.sheets) {
+      const { texts, sources } = wordsOfTree(tree, project.loaded)
+      const { office } = project
+      const words = createWords(texts, SOURCE_TAG)
+      const sheets = sheetsOf(tree, counted, { words, sources, office, today: terminal.today })
+      if (values.json) say(terminal.output, JSON.stringify(sheets, null, 2))
+      else print(terminal, ...sheetsText(sheets, createPaint(terminal.colors)))
+      return 0
     }
     const made = figuresOf(tree, counted)
     if (values.json) say(terminal.output, JSON.stringify(made, null, 2))

@@ -85,3 +85,28 @@ describe('counted answers take the place of even ones', () => {
     expect(missing.errors).toContain('cannot be read')
   })
 })
+
+describe('what the outcomes of a tree say is counted', () => {
+  test('how many differ, how long they are, and that nobody gets more than eight steps', async () => {
+    const { code, output } = await runCommand([
+      'figures',
+      'outside-this-tool',
+      '--sheets',
+      '--json'
+    ])
+    expect(code).toBe(0)
+    const { walks, distinct, words, steps, usual } = JSON.parse(output)
+    expect(walks).toBe(2000)
+    expect(distinct).toBeGreaterThan(50)
+    expect(words.longest).toBeGreaterThan(words.median)
+    expect(steps.longest).toBeLessThanOrEqual(8)
+    expect(usual).toBeGreaterThan(0)
+    expect(usual).toBeLessThanOrEqual(1)
+  })
+
+  test('in a few lines for people', async () => {
+    const { output } = await runCommand(['figures', 'outside-this-tool', '--sheets'])
+    expect(output).toMatch(/^words: median, longest +\d+, \d+$/m)
+    expect(output).toMatch(/^with 5 steps at most +\d+\.\d %$/m)
+  })
+})

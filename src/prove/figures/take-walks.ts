@@ -107,7 +107,8 @@ function someWalks(
 const answersTo = (shares: Shares, asks: string | null): readonly Likely[] =>
   shares[asks ?? ''] ?? []
 
-function drawn(likely: readonly Likely[], number: number): Likely | undefined {
+/** The answer that a number from 0 to 1 falls on; undefined where the shares leave it out. */
+export function drawn(likely: readonly Likely[], number: number): Likely | undefined {
   let left = number
   for (const one of likely) {
     left -= one.share
@@ -118,7 +119,7 @@ function drawn(likely: readonly Likely[], number: number): Likely | undefined {
 }
 
 /** Numbers from 0 to 1, the same ones for the same seed (mulberry32). */
-function randomNumbers(seed: number): () => number {
+export function randomNumbers(seed: number): () => number {
   let state = seed
   return () => {
     state = (state + 0x6d2b79f5) | 0
