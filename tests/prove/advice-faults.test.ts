@@ -39,8 +39,11 @@ describe('a slip in what a tree says', () => {
   })
 })
 
+// Of a tree that nobody measured yet `jarside check` says so.
 describe('the recorded score of what a tree says', () => {
-  test.each(own)('of $id is nearly whole', ({ id }) => {
+  const recorded = own.filter(({ id }) => Object.hasOwn(faultScores, id))
+
+  test.each(recorded)('of $id is nearly whole', ({ id }) => {
     const { faults = 0, found = 0 } = faultScores[id]?.advice ?? {}
     expect(faults).toBeGreaterThan(100)
     expect(found / faults).toBeGreaterThanOrEqual(0.98)
