@@ -80,18 +80,12 @@ export function DoNow({ said, beside, onPaper = false }: Told & { onPaper?: bool
         <Text k="ui:do-now" />
       </h2>
       <Steps steps={said.doNow} second={beside?.doNow} />
+      {/* On paper nothing is folded: the numbers go on. */}
+      {count > 0 && onPaper && later}
       {said.recheck !== null && (
         <p class="recheck">
           <Both text={said.recheck} second={beside?.recheck} />
         </p>
-      )}
-      {count > 0 && onPaper && (
-        <>
-          <h3>
-            <Text k="ui:later" />
-          </h3>
-          {later}
-        </>
       )}
       {count > 0 && !onPaper && (
         <details class="later">
