@@ -65,7 +65,7 @@ describe('the sheet for mold in Spanish', () => {
   })
 
   test('says what to do in Spanish, with the English beside it', () => {
-    for (const step of ['bag-it', 'do-not-sniff'] as const) {
+    for (const step of ['solids-bagged-twice', 'do-not-sniff'] as const) {
       expect([step, pdf.text.includes(pasos[step])]).toEqual([step, true])
       expect([step, pdf.text.includes(steps[step])]).toEqual([step, true])
     }
