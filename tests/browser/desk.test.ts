@@ -51,7 +51,7 @@ describe('a line of facts', () => {
   test('is told what it comes to at once, before any question is answered', async () => {
     const { page } = await toDesk()
     await say(page, 'hairy')
-    expect(await page.locator('.decided').textContent()).toContain('Likely mold')
+    await page.locator('.decided', { hasText: 'Likely mold' }).waitFor()
   })
 
   test('with something that may mean two things takes neither and offers both', async () => {
