@@ -1,3 +1,4 @@
+import type { Place } from '../findings/place.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
 import type { Recheck } from '../tree/tree.ts'
 import { SOURCE_TAG } from './check-words.ts'
@@ -8,10 +9,14 @@ import type { Report } from './report.ts'
 import { textsIn } from './texts.ts'
 import { namedIn } from './texts-of-tree.ts'
 
-/** A pH as people write it: a number with a decimal, between those of vinegar and of milk, with no other unit. */
-const PH = /(?<![\d.,–-])([2-6]\.\d{1,2})(?![\d.]|–|\s*(?:%|cm|mL|L\b|kg|g\b|inch|°))/g
-/** A day of the ferment, counted from its start. */
-const DAY = /\b[Dd]ay (\d+)\b/g
+const PATTERNS = {
+  // As people write it: a number with a decimal, between those of vinegar and of milk, with no other unit.
+  ph: /(?<![\d.,–-])([2-6]\.\d{1,2})(?![\d.]|–|\s*(?:%|cm|mL|L\b|kg|g\b|inch|°))/g,
+  // Of the ferment, counted from its start.
+  day: /\b[Dd]ay (\d+)\b/g
+}
+type Kind = keyof typeof PATTERNS
+const NAMES: Readonly<Record<Kind, string>> = { ph: 'pH', day: 'day' }
 
 type Tree = Linked['tree']
 
@@ -26,41 +31,62 @@ export function checkNumbers(
   followUps: Companions['followUps'],
   report: Report
 ): void {
-  const all = project.words.get(SOURCE_TAG)
-  const { steps } = project
-  if (!all || !steps) return
-  const reported = new Set<string>()
   for (const { tree } of linked) {
     const decided = { ph: limitsOf(tree, 'ph'), day: daysOf(tree) }
     const answered = (followUps[tree.id] ?? []).map(({ id }) => id)
-    const named = new Set([...namedIn(tree), ...answered])
-    for (const [stem, part] of PARTS) {
-      const words = all.get(stem ?? tree.id)
-      if (!words) continue
-      for (const [key, text] of textsIn(words.value)) {
-        const [first = ''] = key.split('.')
-        if (stem === null ? !OWN.has(first) : !named.has(first)) continue
-        const stated: readonly number[] = (part && steps.value[part]?.[first]?.states) ?? []
-        for (const kind of ['ph', 'day'] as const) {
-          for (const number of numbersIn(text, kind === 'ph' ? PH : DAY)) {
-            const name = `${stem ?? tree.id} ${key} ${number} ${tree.id}`
-            if (decided[kind].has(number) || stated.includes(number) || reported.has(name)) continue
-            reported.add(name)
-            report.add('number-not-decided', words.doc.place(key.split('.')), {
-              text: key,
-              number: kind === 'ph' ? `pH ${number}` : `day ${number}`,
-              tree: tree.id,
-              part: part ?? ''
-            })
-          }
+    for (const { key, text, place, part, stated } of outcomeTexts(project, tree, answered)) {
+      for (const [kind, pattern] of Object.entries(PATTERNS) as [Kind, RegExp][]) {
+        const open = numbersIn(text, pattern).filter(
+          number => !decided[kind].has(number) && !stated.includes(number)
+        )
+        for (const number of open) {
+          const facts = { text: key, number: `${NAMES[kind]} ${number}`, tree: tree.id }
+          report.add('number-not-decided', place, { ...facts, part: part ?? '' })
         }
       }
     }
   }
 }
 
-/** Where a sentence's line stands in `shared/steps.yaml`, by the file of its words; a tree's own words have none. */
-const PARTS = [
+interface OutcomeText {
+  readonly key: string
+  readonly text: string
+  readonly place: Place
+  /** Where its line stands in `shared/steps.yaml`; a tree's own words have none. */
+  readonly part: 'steps' | 'notes' | 'follow-ups' | null
+  /** The numbers that this line lists. */
+  readonly stated: readonly number[]
+}
+
+/** The English of all that a tree's outcomes can say. */
+function outcomeTexts(
+  { words: all, steps }: Project,
+  tree: Tree,
+  answered: readonly string[]
+): readonly OutcomeText[] {
+  const said = new Set([...namedIn(tree), ...answered])
+  return FILES.flatMap(([stem, part]) => {
+    const words = all.get(SOURCE_TAG)?.get(stem ?? tree.id)
+    if (!words) return []
+    const texts = [...textsIn(words.value)].map(([key, text]) => ({
+      key,
+      text,
+      first: key.split('.')[0] ?? ''
+    }))
+    return texts
+      .filter(({ first }) => (stem === null ? OWN : said).has(first))
+      .map(({ key, text, first }) => ({
+        key,
+        text,
+        place: words.doc.place(key.split('.')),
+        part,
+        stated: (part && steps?.value[part]?.[first]?.states) ?? []
+      }))
+  })
+}
+
+/** The files of words, null for the tree's own, and where their lines stand in `shared/steps.yaml`. */
+const FILES = [
   ['steps', 'steps'],
   ['notes', 'notes'],
   ['follow-ups', 'follow-ups'],
@@ -71,8 +97,10 @@ const PARTS = [
 /** Of a tree's own words those that say what its outcomes say; questions and tables have numbers of their own. */
 const OWN: ReadonlySet<string> = new Set(['use', 'verdicts', 'cautions'])
 
-const numbersIn = (text: string, pattern: RegExp): readonly number[] =>
-  [...text.matchAll(pattern)].map(match => Number(match[1]))
+/** Each number that a pattern finds, once. */
+const numbersIn = (text: string, pattern: RegExp): readonly number[] => [
+  ...new Set([...text.matchAll(pattern)].map(match => Number(match[1])))
+]
 
 /** Every limit of the questions in a unit, as the tree says it and as each instrument has to read for it. */
 function limitsOf(tree: Tree, unit: string): ReadonlySet<number> {
