@@ -1,7 +1,7 @@
 import { nameIn, textIn } from '../office/local-text.ts'
 import type { Referral } from '../office/referral.ts'
 import type { Report } from '../office/report.ts'
-import type { SpokenAdvice } from '../tree/advice.ts'
+import { isDiscarded, type SpokenAdvice } from '../tree/advice.ts'
 import { verdict } from '../tree/caution.ts'
 import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
@@ -164,8 +164,9 @@ function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonl
   const { tree, outcome, emergency, general } = report
   // An amount beside "do not drink it yet" would be read as leave to drink that much.
   const howMuch: readonly Caution[] = outcome.use === 'as-directed' ? ['how-much'] : []
-  // "Throw it out" must not stand beside "keep it" for somebody who needs help.
-  const inDoubt: readonly Caution[] = outcome.person === null ? ['when-in-doubt'] : []
+  // "Throw it out" must not stand beside "keep it" for somebody who needs help; and what goes leaves no doubt.
+  const doubted = outcome.person === null && !isDiscarded(tree, outcome)
+  const inDoubt: readonly Caution[] = doubted ? ['when-in-doubt'] : []
   const gentle =
     advice.manner === 'plain' &&
     outcome.batch !== null &&

@@ -1,5 +1,5 @@
 /** The types that a sheet may be set in, in points: below the smallest nobody reads it at a counter. */
-export const SHEET_TYPE = { largest: 15, smallest: 7, step: 0.25 }
+export const SHEET_TYPE = { largest: 15, smallest: 7.25, step: 0.25 }
 
 /**
  * Sets a sheet in the largest type with which it stays on one side, and gives that size in points.
