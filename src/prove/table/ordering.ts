@@ -23,6 +23,8 @@ export class Ordering {
   readonly #constants: (vertex: number) => boolean
   readonly #ways: WaysOf
   readonly #vertices = new Map<number, Vertex>()
+  /** The vertices that ask each variable: a swap looks at two of these alone. */
+  readonly #layers = new Map<number, Set<number>>()
   #order: number[]
   #next: number
 
@@ -33,12 +35,11 @@ export class Ordering {
     const visit = (at: number): void => {
       if (diagrams.isConstant(at) || this.#vertices.has(at)) return
       const children = diagrams.childrenOf(at)
-      this.#vertices.set(at, { variable: diagrams.variableOf(at), children })
+      this.#put(at, { variable: diagrams.variableOf(at), children })
       children.forEach(visit)
     }
     visit(root)
-    const asked = new Set([...this.#vertices.values()].map(({ variable }) => variable))
-    this.#order = [...asked].sort((a, b) => a - b)
+    this.#order = [...this.#layers.keys()].sort((a, b) => a - b)
     this.#next = diagrams.count
   }
 
@@ -127,8 +128,8 @@ export class Ordering {
     const asksLower = (child: number) => this.#vertices.get(child)?.variable === lower
     const kept = new Map<string, number>()
     const changing: [number, Vertex][] = []
-    for (const [at, vertex] of this.#vertices) {
-      if (vertex.variable !== upper) continue
+    for (const at of this.#layers.get(upper) ?? []) {
+      const vertex = this.vertexOf(at)
       if (vertex.children.some(asksLower)) changing.push([at, vertex])
       else kept.set(`${vertex.children}`, at)
     }
@@ -143,7 +144,8 @@ export class Ordering {
           kept
         )
       )
-      this.#vertices.set(at, { variable: lower, children: turned })
+      this.#take(at)
+      this.#put(at, { variable: lower, children: turned })
     }
     this.#order.splice(place, 2, lower, upper)
   }
@@ -155,7 +157,7 @@ export class Ordering {
     const known = kept.get(key)
     if (known !== undefined) return known
     const made = this.#next++
-    this.#vertices.set(made, { variable, children })
+    this.#put(made, { variable, children })
     kept.set(key, made)
     return made
   }
@@ -169,6 +171,18 @@ export class Ordering {
       this.vertexOf(at).children.forEach(visit)
     }
     visit(this.root)
-    for (const at of [...this.#vertices.keys()]) if (!live.has(at)) this.#vertices.delete(at)
+    for (const at of [...this.#vertices.keys()]) if (!live.has(at)) this.#take(at)
+  }
+
+  #put(at: number, vertex: Vertex): void {
+    this.#vertices.set(at, vertex)
+    const layer = this.#layers.get(vertex.variable)
+    if (layer) layer.add(at)
+    else this.#layers.set(vertex.variable, new Set([at]))
+  }
+
+  #take(at: number): void {
+    this.#layers.get(this.vertexOf(at).variable)?.delete(at)
+    this.#vertices.delete(at)
   }
 }
