@@ -2,7 +2,7 @@ import { isInterval } from '../../tree/answers.ts'
 import { type Candidate, type Fragment, factKey } from './fact.ts'
 import { AND, COLD, EXCEPTING, KIN, NEGATORS, PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'
-import type { Token } from './normal.ts'
+import { type Token, wordsOf } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 import { oneSlip } from './typos.ts'
@@ -207,12 +207,20 @@ function excepted(parts: readonly Part[]): readonly Fragment[] {
     if (said === undefined) return fragment
     const spoiled =
       next?.contrasts === true ||
-      EXCEPTING.has(next?.tokens[0]?.word ?? '') ||
+      (next !== undefined && excepts(next)) ||
       parts.some(({ fragment: { candidates } }) => candidates.some(one => speaksAgainst(one, said)))
     if (!spoiled) return fragment
     const candidates = fragment.candidates.filter(one => one !== said)
     return { ...fragment, candidates, ...(candidates.length === 0 && { problem: 'said-not-seen' }) }
   })
+}
+
+/** Whether a part begins with a word that makes an exception; in "less sugar" (menos azúcar) it is of a known phrase. */
+function excepts({ tokens: [first], fragment }: Part): boolean {
+  if (first === undefined || !EXCEPTING.has(first.word)) return false
+  return !fragment.candidates.some(
+    ({ sure, matched }) => sure && wordsOf(matched)[0] === first.word
+  )
 }
 
 /** "I didn't eat any, but my husband tasted one": whoever speaks for themselves says nothing of the others. */

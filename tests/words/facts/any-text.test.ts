@@ -128,4 +128,11 @@ describe('the order of facts changes none of them', () => {
       { numRuns: 200 }
     )
   })
+
+  test('an exception is one wherever it stands, and less sugar is none', () => {
+    const told = (text: string) => sureOf(reader, text).map(({ observation }) => observation)
+    expect(told('todos estamos bien. menos azúcar')).toEqual(['people-signs', 'tea-and-sugar'])
+    expect(told('menos azúcar. todos estamos bien')).toEqual(['tea-and-sugar', 'people-signs'])
+    expect(told('todos estamos bien. menos mi abuela')).toEqual([])
+  })
 })
