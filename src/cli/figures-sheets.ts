@@ -23,7 +23,7 @@ export interface Sheets {
   readonly words: Spread
   /** Steps under "do now". */
   readonly steps: Spread
-  /** The share of walks whose outcome has no more steps there than as a rule, from 0 to 1. */
+  /** The share of the distinct outcomes that have no more steps there than as a rule, from 0 to 1. */
   readonly usual: number
 }
 
@@ -50,7 +50,7 @@ export function sheetsOf(
 ): Sheets {
   const shares = sharesOf(tree, counted)
   const random = randomNumbers(seed)
-  const texts = new Set<string>()
+  const stepsByText = new Map<string, number>()
   const lengths: number[] = []
   const steps: number[] = []
   for (let walk = 0; walk < walks; walk++) {
@@ -61,7 +61,7 @@ export function sheetsOf(
     if (!evaluation.walk.finished) continue
     const said = say(reportOn(evaluation, office, today), words, sources)
     const text = outcomeLines(said, words).join('\n')
-    texts.add(text)
+    stepsByText.set(text, said.doNow.length)
     lengths.push(text.split(/\s+/).length)
     steps.push(said.doNow.length)
   }
@@ -70,10 +70,12 @@ export function sheetsOf(
     edition: tree.edition,
     walks: steps.length,
     seed,
-    distinct: texts.size,
+    distinct: stepsByText.size,
     words: spread(lengths),
     steps: spread(steps),
-    usual: steps.filter(count => count <= USUAL_FIRST).length / Math.max(1, steps.length)
+    usual:
+      [...stepsByText.values()].filter(count => count <= USUAL_FIRST).length /
+      Math.max(1, stepsByText.size)
   }
 }
 
@@ -106,6 +108,6 @@ export function sheetsText(sheets: Sheets, paint: Paint): string[] {
     `outcomes that differ in a word   ${distinct}`,
     `words: median, longest           ${words.median}, ${words.longest}`,
     `steps to do now: median, longest ${steps.median}, ${steps.longest}`,
-    `with ${USUAL_FIRST} steps at most            ${(100 * usual).toFixed(1)} %`
+    `of those, with ${USUAL_FIRST} steps at most  ${(100 * usual).toFixed(1)} %`
   ]
 }

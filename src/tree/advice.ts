@@ -1,7 +1,7 @@
 import { afterNotes } from './after.ts'
 import type { Answers } from './answers.ts'
 import { isLeft, level, type Outcome, verdict } from './caution.ts'
-import { changesKeptFood, type Does, goesNear } from './does.ts'
+import { changesKeptFood, type Does, goesNear, isForLater } from './does.ts'
 import { effectsOf } from './effects.ts'
 import { EMERGENCY } from './emergency.ts'
 import { MOST_FIRST, parted, USUAL_FIRST } from './first-steps.ts'
@@ -9,6 +9,7 @@ import type { FollowUp } from './follow-ups.ts'
 import { TRACKS, type Track } from './observation.ts'
 import { isRuledOut } from './presumed.ts'
 import { soonestRecheck } from './recheck.ts'
+import { saidOnce } from './said-once.ts'
 import type { NoteAdvice, Recheck, Steps, Tree } from './tree.ts'
 import { callUrgency, spoken, tracksByUrgency, verdictUrgency } from './urgency.ts'
 
@@ -102,7 +103,7 @@ export function adviceFor(tree: Tree, reached: Outcome, answers: Answers): Spoke
   const asks = tree.advice.unsureNote.person ?? ''
   const findOut =
     notes.includes(asks) && manner !== 'leave-it' ? (tree.advice.notes[asks]?.adds ?? []) : []
-  const steps = calledOnce(tree, kept([...findOut, ...inOrder(tree, outcome, ofTrack)]))
+  const steps = saidOnce(tree, kept([...findOut, ...inOrder(tree, outcome, ofTrack)]))
   // A pot that is thrown out is not washed.
   const potGoes = steps.some(step => does[step]?.vessel?.includes('discard'))
   const cleaned = (steps: readonly string[]) =>
@@ -163,20 +164,6 @@ function inPlace(tree: Tree, step: string, answers: Answers): readonly string[] 
   return does.otherwise
 }
 
-/** Nobody hears "call if you are not sure" below "call now". */
-function calledOnce({ advice }: Tree, steps: readonly string[]): readonly string[] {
-  const callsOf = (step: string) => Object.entries(advice.does[step]?.call ?? {})
-  const now = new Set(
-    steps.flatMap(callsOf).flatMap(([whom, when]) => (when === 'now' ? [whom] : []))
-  )
-  return once(
-    steps.flatMap(step => {
-      const again = callsOf(step).some(([whom, when]) => when === 'if-worse' && now.has(whom))
-      return again ? (advice.does[step]?.onceCalled ?? [step]) : [step]
-    })
-  )
-}
-
 /** What is written for the occasion itself is said as it stands; the laws hold it to what may be done then. */
 function stepsOfOccasion(
   { advice: { whileIll } }: Tree,
@@ -216,6 +203,7 @@ function isIll(tree: Tree, outcome: Outcome): boolean {
 /** Whether what a step or a note does may be done: kept food is not changed, a jar that may burst not touched. */
 function isFit(does: Does | undefined, manner: Manner, { person }: Outcome): boolean {
   if (does === undefined) return true
+  if (person === EMERGENCY && isForLater(does)) return false
   // In an emergency everybody stays with the person.
   if (manner === 'leave-it' || person === EMERGENCY) return !goesNear(does)
   return manner === 'plain' || !changesKeptFood(does)

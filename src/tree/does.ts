@@ -101,3 +101,17 @@ export function goesNear(does: Does): boolean {
     stops === true
   )
 }
+
+/** Whether it is no matter for an emergency: something is looked at or found out, or it can wait. */
+export const isForLater = ({ later, look, ask }: Does): boolean =>
+  later === true || look !== undefined || ask === true
+
+/** Whether it keeps hands off the vessel now; what leaves it for an office that is called some time does not. */
+export const leavesAlone = (does: Does | undefined): boolean =>
+  does?.vessel?.includes('leave') === true && !Object.values(does.call ?? {}).includes('soon')
+
+/** Whether it does nothing but keep the vessel closed. */
+export function onlyKeepsShut(does: Does | undefined): boolean {
+  const { vessel = [], ...rest } = does ?? {}
+  return vessel.length === 1 && vessel[0] === 'closed' && Object.keys(rest).length === 0
+}

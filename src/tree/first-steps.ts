@@ -1,4 +1,4 @@
-import type { Does } from './does.ts'
+import { type Does, leavesAlone } from './does.ts'
 import type { Tree } from './tree.ts'
 
 /** How many steps stand under "do now" as a rule. */
@@ -40,12 +40,12 @@ export const forbids = (does: Does | undefined): boolean => does?.use === 'none'
 /** Whether a step calls somebody now or today, asks how everybody is, keeps everybody off, or stops all other steps. */
 export function cannotWait(does: Does | undefined): boolean {
   if (does === undefined) return false
-  const { ask, call = {}, stops, vessel } = does
+  const { ask, call = {}, stops } = does
   return (
     Object.values(call).includes('now') ||
     call.doctor === 'today' ||
     stops === true ||
     ask === 'who' ||
-    vessel?.includes('leave') === true
+    leavesAlone(does)
   )
 }

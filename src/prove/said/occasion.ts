@@ -1,5 +1,5 @@
 import { useLevel, verdict, verdictsOf } from '../../tree/caution.ts'
-import { changesKeptFood, type Does, goesNear } from '../../tree/does.ts'
+import { changesKeptFood, type Does, goesNear, isForLater } from '../../tree/does.ts'
 import { EMERGENCY } from '../../tree/emergency.ts'
 import { TRACKS, type Track } from '../../tree/observation.ts'
 import { USES, type Use } from '../../tree/tree.ts'
@@ -82,7 +82,8 @@ export class Occasion {
     if (does === undefined) return 1
     const changes = changesKeptFood(does) ? this.kept : 0
     const near = goesNear(does) ? facts.or(this.left, this.emergency) : 0
-    return facts.not(facts.or(changes, near))
+    const late = isForLater(does) ? this.emergency : 0
+    return facts.not(facts.or(changes, near, late))
   }
 
   #illness(among: (track: Track, fits: (id: string) => boolean) => number): number {

@@ -9,6 +9,7 @@ import { lensesOf } from '../lenses.ts'
 import { notesAfter, spaceWithAfter } from './after-space.ts'
 import { Occasion } from './occasion.ts'
 import { ruledOut } from './presumed.ts'
+import { saidOnce } from './said-once.ts'
 
 /** A step, a note or a follow-up that some set of answers is told, and for which ones. */
 export interface Sentence {
@@ -185,7 +186,7 @@ export class Said {
       }
       spots.push(...own)
     }
-    return this.#calledOnce(spots)
+    return saidOnce(occasion, spots)
   }
 
   /** A step, and what is said in its place where the answers rule out what it presumes. */
@@ -211,32 +212,6 @@ export class Said {
     const ofEmergency = advice.verdicts[EMERGENCY]?.doNow.includes(step) === true
     const occasions = facts.or(ofLeft ? left : 0, ofEmergency ? emergency : 0)
     return facts.or(this.occasion.fits(advice.does[step]), occasions)
-  }
-
-  /** Where somebody is called now, what says to call them if not sure gives way. */
-  #calledOnce(spots: readonly Spot[]): readonly Spot[] {
-    const { facts } = this.occasion
-    const { does } = this.made.tree.advice
-    const now = new Map<string, number>()
-    for (const { step, list, where } of spots) {
-      for (const [whom, when] of Object.entries(does[step]?.call ?? {})) {
-        if (when === 'now' && list === 'do-now') now.set(whom, facts.or(now.get(whom) ?? 0, where))
-      }
-    }
-    return spots.flatMap(spot => {
-      const { call = {}, onceCalled } = does[spot.step] ?? {}
-      if (onceCalled === undefined || spot.list !== 'do-now') return [spot]
-      const whom = Object.keys(call).filter(each => call[each] === 'if-worse')
-      const again = facts.or(...whom.map(each => now.get(each) ?? 0))
-      const inPlace = onceCalled.map(step => ({
-        ...spot,
-        step,
-        where: facts.and(spot.where, again)
-      }))
-      return [{ ...spot, where: facts.without(spot.where, again) }, ...inPlace].filter(
-        ({ where }) => where !== 0
-      )
-    })
   }
 
   #steps(): readonly Sentence[] {
