@@ -11,6 +11,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
+          // One worker reads the modules and the shipped project once for all its files.
+          isolate: false,
           // Both cores: by itself vitest leaves one idle.
           maxWorkers: 2,
           testTimeout,

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
 import { sheetsOf } from '../../src/cli/figures-sheets.ts'
-import { loadProject } from '../../src/cli/read-project.ts'
 import { wordsOfTree } from '../../src/cli/words-of-tree.ts'
 import { createWords, SOURCE_TAG } from '../../src/words/words.ts'
+import { openShipped } from '../helpers/shipped.ts'
 import { runCommand } from './run-command.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'jarside-'))
@@ -109,7 +109,7 @@ describe('what the outcomes of a tree say is counted', () => {
   })
 
   test('and in every tree five steps are enough for 95 outcomes of 100', async () => {
-    const { loaded, office } = await loadProject()
+    const { loaded, office } = await openShipped()
     const today = new Date('2026-11-29')
     const usual = loaded.trees.map(tree => {
       const { texts, sources } = wordsOfTree(tree, loaded)

@@ -2,6 +2,7 @@ import { PassThrough } from 'node:stream'
 import { loadProject, type Project } from '../../src/cli/read-project.ts'
 import { run } from '../../src/cli/run.ts'
 import type { Terminal } from '../../src/cli/terminal.ts'
+import { openShipped } from '../helpers/shipped.ts'
 
 /** What a command line came to. */
 export interface Ran {
@@ -53,13 +54,8 @@ export const UNTROUBLED = [
   ].flatMap(fact => ['--given', fact])
 ]
 
-// The shipped project does not change while a file of tests runs: it is read and loaded once.
-let shipped: Promise<Project> | undefined
-const openOnce = (folder?: string): Promise<Project> => {
-  if (folder !== undefined) return loadProject(folder)
-  shipped ??= loadProject()
-  return shipped
-}
+const openOnce = (folder?: string): Promise<Project> =>
+  folder === undefined ? openShipped() : loadProject(folder)
 
 function collect() {
   const stream = new PassThrough()

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { type AuthoredFile, type Loaded, load } from '../../src/load/load.ts'
+import { loadProject, type Project } from '../../src/cli/read-project.ts'
+import type { AuthoredFile, Loaded } from '../../src/load/load.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 
 const root = join(import.meta.dirname, '../..')
@@ -20,9 +21,18 @@ export function authoredFiles(): readonly AuthoredFile[] {
 /** The tree that most tests are about, first in every list. */
 const FIRST = 'kombucha-jar'
 
+// It does not change while tests run: each worker reads it once for all its files.
+let project: Promise<Project> | undefined
+
+/** The shipped project as the command line opens it. */
+export function openShipped(): Promise<Project> {
+  project ??= loadProject()
+  return project
+}
+
 /** The shipped project, the jar's tree first. */
 export async function loadShipped(): Promise<Loaded> {
-  const loaded = await load(authoredFiles())
+  const { loaded } = await openShipped()
   const trees = [...loaded.trees].sort((a, b) => Number(b.id === FIRST) - Number(a.id === FIRST))
   return { ...loaded, trees }
 }

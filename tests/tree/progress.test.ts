@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { loadProject } from '../../src/cli/read-project.ts'
 import type { Answer, Answers, SignValue } from '../../src/tree/answers.ts'
 import type { Observation } from '../../src/tree/observation.ts'
 import { progressOf } from '../../src/tree/progress.ts'
 import { measured } from '../../src/tree/tell.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
+import { openShipped } from '../helpers/shipped.ts'
 
-const { loaded } = await loadProject()
+const { loaded } = await openShipped()
 const trees = loaded.trees.map(tree => [tree.id, tree] as const)
 
 type Pick = (below: number) => number
