@@ -1,4 +1,4 @@
-import { Lexer, Parser } from 'yaml'
+import { type CST, Lexer, Parser } from 'yaml'
 import type { FindingCode } from '../findings/catalogue.ts'
 import type { Facts } from '../findings/finding.ts'
 
@@ -14,31 +14,34 @@ interface Breach {
 }
 
 /**
- * Where a text goes beyond what any authored file needs, or null.
+ * The tokens of a text, or where it goes beyond what any authored file needs.
  *
  * Building a document goes down its nesting by calling itself, and takes its time over each
  * sign; this only counts, so that a hostile file costs neither the stack nor the minute.
  */
-export function breachOf(text: string): Breach | null {
+export function tokensWithin(
+  text: string
+): { readonly tokens: readonly CST.Token[] } | { readonly breach: Breach } {
   const kib = Math.ceil(new TextEncoder().encode(text).length / 1024)
   if (kib > KIB) {
-    return { code: 'file-too-large', facts: { size: `${kib} KiB`, limit: `${KIB} KiB` }, at: 0 }
+    const facts = { size: `${kib} KiB`, limit: `${KIB} KiB` }
+    return { breach: { code: 'file-too-large', facts, at: 0 } }
   }
   const parser = new Parser()
+  const tokens: CST.Token[] = []
   let signs = 0
-  for (const token of new Lexer().lex(text)) {
+  for (const sign of new Lexer().lex(text)) {
     if (++signs > SIGNS) {
       const facts = { size: `over ${SIGNS} words and signs`, limit: `${SIGNS}` }
-      return { code: 'file-too-large', facts, at: parser.offset }
+      return { breach: { code: 'file-too-large', facts, at: parser.offset } }
     }
-    for (const _ of parser.next(token)) {
-      // What is complete is dropped: only the depth is wanted.
-    }
+    tokens.push(...parser.next(sign))
     if (parser.stack.length > DEPTH && depthOf(parser) > DEPTH) {
-      return { code: 'nested-too-deeply', facts: { limit: DEPTH }, at: parser.offset }
+      return { breach: { code: 'nested-too-deeply', facts: { limit: DEPTH }, at: parser.offset } }
     }
   }
-  return null
+  tokens.push(...parser.end())
+  return { tokens }
 }
 
 const depthOf = (parser: Parser): number =>

@@ -1,7 +1,7 @@
-import { parseDocument } from 'yaml'
+import { Composer, YAMLParseError } from 'yaml'
 import type { Place } from '../findings/place.ts'
 import { type Authored, type AuthoredFile, authored, type Span } from './authored.ts'
-import { breachOf } from './bounds.ts'
+import { tokensWithin } from './bounds.ts'
 import { plainValue } from './plain-value.ts'
 import { openReport, type Report } from './report.ts'
 import { syntaxFault } from './syntax-faults.ts'
@@ -14,19 +14,21 @@ import { syntaxFault } from './syntax-faults.ts'
  */
 export function readYaml({ path: file, text }: AuthoredFile, to: Report): Authored | null {
   const placeOf = placesOf(file, text)
-  const breach = breachOf(text)
-  if (breach) {
-    to.add(breach.code, placeOf([breach.at, breach.at + 1]), breach.facts)
+  const within = tokensWithin(text)
+  if ('breach' in within) {
+    const { code, at, facts } = within.breach
+    to.add(code, placeOf([at, at + 1]), facts)
     return null
   }
   const report = openReport()
   // Twice the same key is found by `plainValue`: the library compares every key with every other.
-  const document = parseDocument(text, {
-    uniqueKeys: false,
-    prettyErrors: false,
-    version: '1.2',
-    schema: 'core'
-  })
+  const composer = new Composer({ uniqueKeys: false, version: '1.2', schema: 'core' })
+  const [document, second] = composer.compose(within.tokens, true, text.length)
+  if (document === undefined) throw new Error('the library composes a document of any text')
+  if (second !== undefined) {
+    const [from, end] = second.range
+    document.errors.push(new YAMLParseError([from, end], 'MULTIPLE_DOCS', 'several documents'))
+  }
   for (const error of [...document.errors, ...document.warnings]) {
     report.add('syntax-error', placeOf(error.pos), { ...syntaxFault(error) })
   }
