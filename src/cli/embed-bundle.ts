@@ -114,7 +114,7 @@ const LATER = [
     'outcome-in-general'
   ],
   ...['outcome-other-edition', 'no-such-outcome', 'ask-about-mine', 'changing'],
-  ...['change-answer', 'unsure-of-rest', 'people-first', 'from-memory'],
+  ...['change-answer', 'unsure-of-rest', 'people-first', 'from-memory', 'hands-off'],
   // The choice of a ferment is the page's.
   ...['choose', 'choose-how', 'something-else', 'something-else-how']
 ]

@@ -1,7 +1,7 @@
 import { withDerived } from '../machine/derived/derive.ts'
 import { reportOn } from '../office/report.ts'
 import type { Answers } from '../tree/answers.ts'
-import { isLeft } from '../tree/caution.ts'
+import { isAskedFromMemory } from '../tree/caution.ts'
 import { type Evaluation, evaluate } from '../tree/evaluate.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -77,12 +77,12 @@ function show(
     paint.faint(progress.join(' · ')),
     ...alarmLines(tree, possible.atLeast, making),
     ...(partly ? [PROMPTS.others] : []),
-    // To a jar that may burst nobody goes back, not even to answer.
+    // A jar under pressure nobody handles, not even to answer.
     ...questionText(
       observation,
       answers,
       making,
-      observation.about === 'batch' && isLeft(tree, walked.outcome.container)
+      observation.about !== 'person' && isAskedFromMemory(tree, walked.outcome.container)
     ),
     '',
     words.t(`ui:prompts.${observation.kind}`),

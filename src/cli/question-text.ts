@@ -37,7 +37,7 @@ export function questionText(
   const { id, kind } = observation
   return [
     paint.strong(words.t(askKey(words, id, recalled))),
-    ...(recalled ? [] : [words.t(`observations:${id}.how`)]),
+    ...(recalled ? [words.t('ui:hands-off')] : [words.t(`observations:${id}.how`)]),
     '',
     ...(kind === 'measure' ? [] : answerLines(words, observation, answers)),
     ...(kind === 'signs' ? [`${'0'.padStart(4)}  ${answerLabel(words, id, 'none')}`] : []),

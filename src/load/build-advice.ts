@@ -77,6 +77,7 @@ function stepsOf(verdict: AuthoredVerdict, own: AuthoredSteps | undefined): Step
     ...(recheck && { recheck }),
     because: listed(said.because),
     leaveIt: verdict['leave-it'] ?? false,
+    ...(verdict['from-memory'] && { fromMemory: true }),
     ...(verdict['tells-why'] && { tellsWhy: true }),
     refer: said.refer ?? verdict.refer ?? []
   }

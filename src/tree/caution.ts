@@ -60,6 +60,11 @@ export function lessFree(a: Use, b: Use): Use {
   return useLevel(a) > useLevel(b) ? a : b
 }
 
+/** Whether a container verdict means that nobody handles the jar to answer what is asked of it. */
+export const isAskedFromMemory = (tree: Tree, container: string | null): boolean =>
+  isLeft(tree, container) ||
+  (container !== null && tree.advice.verdicts[container]?.fromMemory === true)
+
 /** Whether a container verdict means that nobody goes back to the jar. */
 export const isLeft = (tree: Tree, container: string | null): boolean =>
   container !== null && tree.advice.verdicts[container]?.leaveIt === true

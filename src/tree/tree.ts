@@ -207,6 +207,8 @@ export interface Steps {
   readonly because: readonly string[]
   /** While this stands nobody goes back to the jar: the batch's steps are not said. */
   readonly leaveIt: boolean
+  /** While this stands the rest is asked from memory: nobody handles the jar to answer. */
+  readonly fromMemory?: boolean
   /** Its own words say why: they name what was seen. */
   readonly tellsWhy?: boolean
   /** The office or line to call, by trigger. */

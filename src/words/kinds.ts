@@ -17,6 +17,7 @@ const SCREEN_CAUTIONS = new Set([
   'education',
   'people-first',
   'from-memory',
+  'hands-off',
   'outcome-from-address',
   'outcome-in-general',
   'outcome-other-edition',

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import type { Answers } from '../../src/tree/answers.ts'
+import { isAskedFromMemory } from '../../src/tree/caution.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { alarmsOf } from '../../src/words/alarms.ts'
-import { createWords } from '../../src/words/words.ts'
+import { askKey } from '../../src/words/ask-key.ts'
+import { createWords, type Words } from '../../src/words/words.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 
 const { trees, words } = await loadShipped()
@@ -42,5 +44,25 @@ describe('what cannot wait is said while the walk goes on', () => {
   test('a lid that is merely tight, and a doctor this week, can wait for the end', () => {
     expect(alarms(container('tight-lid'))).toEqual([])
     expect(alarms({ 'people-signs': { ...nobody, 'at-risk-drank': 'yes' as const } })).toEqual([])
+  })
+})
+
+describe('nobody handles a jar under pressure to answer', () => {
+  test.each(trees)('$id: what is asked of the jar and the batch can be asked from memory', tree => {
+    const spanish = createWords(words, 'es')
+    const asked = Object.values(tree.questions)
+      .map(({ asks }) => asks)
+      .filter(asks => tree.observations[asks]?.about !== 'person')
+    const vague = (told: Words) =>
+      asked.filter(asks => askKey(told, asks, true) === 'ui:recall.anything')
+    expect(asked.length).toBeGreaterThan(0)
+    expect({ en: vague(english), es: vague(spanish) }).toEqual({ en: [], es: [] })
+  })
+
+  test.each(trees)('$id: not one that may burst, nor one that is merely shut', tree => {
+    const under = ['pressure-hazard', 'pressure-caution'].filter(id => tree.advice.verdicts[id])
+    expect(under.length).toBeGreaterThan(0)
+    expect(under.filter(id => !isAskedFromMemory(tree, id))).toEqual([])
+    expect(isAskedFromMemory(tree, null)).toBe(false)
   })
 })

@@ -33,6 +33,12 @@ const verdict = z
       .boolean()
       .optional()
       .describe('true: nobody goes back to the jar, so steps about the batch are not said.'),
+    'from-memory': z
+      .boolean()
+      .optional()
+      .describe(
+        'true: the rest is asked from memory; nobody tilts, presses or opens it to answer.'
+      ),
     'tells-why': z
       .boolean()
       .optional()

@@ -63,11 +63,11 @@ export function CallSheet({
   const call = useCall(start)
   const { walk } = call
   const standing = standingOf(setting, walk)
-  const { told, emergency, urgent, left } = standing
+  const { told, emergency, urgent, left, fromMemory } = standing
   const { report } = walk
   const asking = {
     ...walk,
-    recalled: walk.recalled || (left && walk.question?.about !== 'person'),
+    recalled: walk.recalled || (fromMemory && walk.question?.about !== 'person'),
     answer: (observation: string, answer: Answer) => {
       onCall({ type: 'answer' })
       walk.answer(observation, answer)

@@ -1,5 +1,5 @@
 import { type Report, reportOf } from '../../office/report.ts'
-import { isLeft, level, NOTHING_YET } from '../../tree/caution.ts'
+import { isAskedFromMemory, isLeft, level, NOTHING_YET } from '../../tree/caution.ts'
 import { type Claims, claimsOf } from '../../tree/claims.ts'
 import { EMERGENCY } from '../../tree/emergency.ts'
 import type { AtLeast, Possible } from '../../tree/possible.ts'
@@ -22,6 +22,8 @@ export interface CallStanding {
   readonly urgent: readonly string[]
   /** Nobody goes back to the container. */
   readonly left: boolean
+  /** Nobody handles it to answer. */
+  readonly fromMemory: boolean
 }
 
 export function standingOf(setting: Setting, walk: WalkInHand): CallStanding {
@@ -39,7 +41,8 @@ export function standingOf(setting: Setting, walk: WalkInHand): CallStanding {
     told,
     emergency: certain ? (told ?? tellOf(setting, emergencyOf(setting))) : null,
     urgent: told === null ? urgentOf(tree, atLeast) : [],
-    left: isLeft(tree, atLeast.container)
+    left: isLeft(tree, atLeast.container),
+    fromMemory: isAskedFromMemory(tree, atLeast.container)
   }
 }
 

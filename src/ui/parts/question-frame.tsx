@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { askKey } from '../../words/ask-key.ts'
+import type { TextKey } from '../../words/text-key.ts'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
@@ -11,6 +12,7 @@ export function QuestionFrame({
   progress,
   quiet,
   recalled = false,
+  how = `observations:${observation}.how`,
   children
 }: {
   observation: string
@@ -20,6 +22,8 @@ export function QuestionFrame({
   quiet: boolean
   /** Asked from memory: nobody is sent to the jar to look. */
   recalled?: boolean
+  /** How to find the answer; null where that was said before. */
+  how?: TextKey | null
   children: ComponentChildren
 }) {
   const { words } = useSetting()
@@ -28,9 +32,9 @@ export function QuestionFrame({
       <StepHeading step={observation} quiet={quiet}>
         <Text k={askKey(words, observation, recalled)} />
       </StepHeading>
-      {!recalled && (
+      {how !== null && (
         <p class="question-how">
-          <Text k={`observations:${observation}.how`} />
+          <Text k={how} />
         </p>
       )}
       {children}

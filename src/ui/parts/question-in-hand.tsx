@@ -1,3 +1,4 @@
+import { isLeft } from '../../tree/caution.ts'
 import { alarmsOf } from '../../words/alarms.ts'
 import { Alarms } from './alarms.tsx'
 import { Answers } from './answers.tsx'
@@ -31,6 +32,7 @@ export function QuestionInHand({
         question={questionOf(walk)}
         quiet={quiet}
         recalled={recalled}
+        {...(recalled && { how: isLeft(tree, walked.outcome.container) ? null : 'ui:hands-off' })}
         progress={changing ? words.t('ui:changing') : progressText(words.t, progress)}
       >
         <Answers

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { createSession } from '../../machine/session.ts'
 import { type Report, reportOn } from '../../office/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
-import { isLeft } from '../../tree/caution.ts'
+import { isAskedFromMemory } from '../../tree/caution.ts'
 import type { Either } from '../../tree/either.ts'
 import { EMERGENCY, emergenciesTold } from '../../tree/emergency.ts'
 import type { Evaluation } from '../../tree/evaluate.ts'
@@ -29,7 +29,7 @@ export interface WalkInHand {
   /** What the screen asks for, the next question or an earlier one being changed; null at the outcome. */
   readonly question: Observation | null
   readonly changing: boolean
-  /** Asked from memory: nobody goes back to a jar that may burst, not even to answer. */
+  /** Asked from memory: nobody handles a jar under pressure, not even to answer. */
   readonly recalled: boolean
   readonly progress: Progress
   /** Of a finished walk, and of one whose outcome is told before the last question. */
@@ -93,7 +93,9 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
     asked,
     question,
     recalled:
-      question !== null && question.about !== 'person' && isLeft(tree, walked.outcome.container),
+      question !== null &&
+      question.about !== 'person' &&
+      isAskedFromMemory(tree, walked.outcome.container),
     changing: shows === 'changing',
     progress,
     report,
