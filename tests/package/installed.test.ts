@@ -24,7 +24,7 @@ describe('the command works where it is installed', () => {
   // It builds, packs and installs: that may take its time on a busy machine.
   beforeAll(() => {
     jarside = installed()
-  }, 120_000)
+  })
   afterAll(() => jarside?.remove())
 
   const write = (folder: string, files: readonly AuthoredFile[]) => {
