@@ -1,3 +1,4 @@
+import { treeAt } from '../load/kinds-of-file.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
@@ -43,7 +44,7 @@ export const list: Command = {
     const trees = loaded.trees.map(tree => listedTree(tree))
     if (values.json) say(terminal.output, JSON.stringify({ trees }, null, 2))
     else say(terminal.output, ...loaded.trees.flatMap(tree => listText(listedTree(tree), words)))
-    const authored = files.filter(({ path }) => /^trees\/[^/.]+\.yaml$/.test(path)).length
+    const authored = files.filter(({ path }) => treeAt(path) !== null).length
     if (loaded.trees.length === authored) return 0
     say(terminal.errors, 'A tree with findings is left out. See: jarside check')
     return 1

@@ -47,7 +47,7 @@ async function fromTree({ files }: Project, file: string): Promise<SpokenTree> {
   const text = readFileSync(file, 'utf8')
   const id = /^id:\s*([a-z0-9-]+)/m.exec(text)?.[1]
   if (id === undefined) throw new BadUse(`\`${file}\` is no tree: it has no \`id:\`.`)
-  const path = `trees/${id}.yaml`
+  const path = `trees/${id}/tree.yaml`
   // What else is published is of no matter to a file that is only looked at.
   const others = files.filter(one => one.path !== path && !one.path.startsWith('trees/editions/'))
   const loaded = await load([...others, { path, text }])

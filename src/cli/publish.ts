@@ -66,7 +66,7 @@ export const publish: Command = {
       const before = existsSync(file) ? readEdition(readFileSync(file, 'utf8')) : null
       if (before !== null && before.spoken !== edition.spoken) {
         throw new BadUse(
-          `Edition ${tree.edition} is published with other words. Write \`edition: ${tree.edition + 1}\` in trees/${tree.id}.yaml.`
+          `Edition ${tree.edition} is published with other words. Write \`edition: ${tree.edition + 1}\` in trees/${tree.id}/tree.yaml.`
         )
       }
       if (before !== null) {

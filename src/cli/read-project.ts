@@ -26,13 +26,19 @@ export function readAuthored(project: string): AuthoredFile[] {
     throw new BadUse(`There is no folder \`${project}\`. Name the folder that holds \`trees\`.`)
   }
   const paths = AUTHORED.flatMap(({ folder, ending }) => filesIn(project, folder, ending))
+  const ofTrees = foldersIn(project, 'trees')
+    .filter(name => name !== 'editions')
+    .flatMap(name => filesIn(project, `trees/${name}`, '.yaml'))
   const locales = foldersIn(project, 'locales').flatMap(tag =>
     filesIn(project, `locales/${tag}`, '.json')
   )
   const single = ['public/office.json', 'trees/withdrawn.json', SCORES_FILE].filter(path =>
     existsSync(join(project, path))
   )
-  return [...paths, ...locales, ...single].map(path => ({ path, text: textOf(project, path) }))
+  return [...paths, ...ofTrees, ...locales, ...single].map(path => ({
+    path,
+    text: textOf(project, path)
+  }))
 }
 
 /** @throws BadUse where something else stands under the file's name. */
@@ -49,7 +55,9 @@ export type OpenProject = (folder?: string) => Promise<Project>
 export async function loadProject(project: string = PROJECT): Promise<Project> {
   const files = readAuthored(project)
   if (!files.some(({ path }) => path.startsWith('trees/'))) {
-    throw new BadUse(`No tree stands in \`${join(project, 'trees')}\`. Trees are \`.yaml\` files.`)
+    throw new BadUse(
+      `No tree stands in \`${join(project, 'trees')}\`. A tree is a folder with a \`tree.yaml\`.`
+    )
   }
   const loaded = await load(files)
   return { files, loaded, office: readOfficePack(loaded.office) }

@@ -1,5 +1,6 @@
 import { formatFinding } from '../findings/format-finding.ts'
 import { nearestNames } from '../findings/nearest-name.ts'
+import { treeAt } from '../load/kinds-of-file.ts'
 import type { Tree } from '../tree/tree.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import type { Project } from './read-project.ts'
@@ -11,7 +12,7 @@ export function treeNamed(
   positionals: readonly string[],
   terminal: Terminal
 ): Tree | undefined {
-  const authored = files.flatMap(({ path }) => /^trees\/([^/.]+)\.yaml$/.exec(path)?.[1] ?? [])
+  const authored = files.flatMap(({ path }) => treeAt(path) ?? [])
   const [name, ...rest] = positionals
   if (name === undefined || rest.length > 0) {
     throw new BadUse(`Name one tree: ${authored.map(id => `\`${id}\``).join(', ')}.`)

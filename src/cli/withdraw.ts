@@ -59,7 +59,7 @@ export const withdraw: Command = {
     say(
       terminal.output,
       `${tree.id} is withdrawn up to edition ${tree.edition} (${path}). Build and put it up now.`,
-      `It ends with \`edition: ${tree.edition + 1}\` in trees/${tree.id}.yaml.`
+      `It ends with \`edition: ${tree.edition + 1}\` in trees/${tree.id}/tree.yaml.`
     )
     return 0
   }

@@ -18,7 +18,7 @@ export function checkWhole(project: Project, linked: readonly Linked[], report: 
   }
   for (const [stem, { doc }] of rules) {
     if (trees.has(stem)) continue
-    const file = `trees/${stem}.yaml`
+    const file = `trees/${stem}/tree.yaml`
     report.add('missing-file', doc.place(['rules']), { file, holds: 'the tree of these rules' })
   }
   checkDeeds(project, linked, report)

@@ -53,8 +53,8 @@ const FORMATS: readonly Format[] = [
   yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),
   yaml('said', 'shared/said', 'More of what callers say', saidSchema),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
-  yaml('tree', 'trees/<id>', 'One tree', treeSchema),
-  yaml('rules', 'trees/<id>.rules', 'The rules of one tree', rulesSchema),
+  yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
+  yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),
   {
     stem: 'office',
     describes: 'public/office.json',

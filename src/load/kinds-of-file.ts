@@ -27,8 +27,8 @@ const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],
   [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],
-  [new RegExp(`^trees/(${NAME})\\.rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
-  [new RegExp(`^trees/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],
+  [new RegExp(`^trees/(${NAME})/rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
+  [new RegExp(`^trees/(${NAME})/tree\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],
   [
     new RegExp(`^trees/editions/(${NAME})@([1-9]\\d{0,5})\\.json$`),
     ([, stem = '', edition = '']) => ({ kind: 'edition', stem, edition: Number(edition) })
@@ -46,4 +46,10 @@ export function fileKind(path: string): FileKind | null {
     if (parts) return kind(parts)
   }
   return null
+}
+
+/** The id of the tree whose file stands at that place; null for any other file. */
+export function treeAt(path: string): string | null {
+  const kind = fileKind(path)
+  return kind?.kind === 'tree' ? kind.stem : null
 }

@@ -55,7 +55,7 @@ describe('a project with a fault fails the check', () => {
     for (const part of ['shared', 'trees', 'locales', 'public']) {
       cpSync(part, join(folder, part), { recursive: true })
     }
-    const tree = join(folder, 'trees/kombucha-jar.yaml')
+    const tree = join(folder, 'trees/kombucha-jar/tree.yaml')
     const faulty = readFileSync(tree, 'utf8').replace('then: growth', 'then: grwoth')
     writeFileSync(tree, faulty)
   })
@@ -64,7 +64,7 @@ describe('a project with a fault fails the check', () => {
   test('the finding is printed with its place and its remedy', async () => {
     const { code, output } = await runCommand(['check', '--in', folder])
     expect(code).toBe(1)
-    expect(output).toMatch(/^trees\/kombucha-jar\.yaml:\d+:\d+ {2}[a-z-]+$/m)
+    expect(output).toMatch(/^trees\/kombucha-jar\/tree\.yaml:\d+:\d+ {2}[a-z-]+$/m)
     expect(output).toContain('Fix:')
     expect(output).toContain('Did you mean `growth`?')
   })
@@ -123,7 +123,7 @@ describe('what seeded faults found is written down and told', () => {
       mkdirSync(dirname(join(folder, path)), { recursive: true })
       writeFileSync(join(folder, path), text)
     }
-    writeFileSync(join(folder, 'trees/jar.rules.yaml'), rules('the guide says nothing of clouds'))
+    writeFileSync(join(folder, 'trees/jar/rules.yaml'), rules('the guide says nothing of clouds'))
   })
   afterAll(() => rmSync(folder, { recursive: true }))
 
@@ -152,7 +152,7 @@ describe('what seeded faults found is written down and told', () => {
   })
 
   test('of a tree that was changed since it says so, and that is no finding', async () => {
-    const tree = join(folder, 'trees/jar.yaml')
+    const tree = join(folder, 'trees/jar/tree.yaml')
     const before = readFileSync(tree, 'utf8')
     writeFileSync(tree, before.replace('under: 7, end: wait', 'under: 7, end: discard'))
     const { code, output } = await runCommand(['check', '--in', folder])
@@ -175,7 +175,7 @@ describe('what seeded faults found is written down and told', () => {
       UNSEEN,
       'removed raise: growth fuzzy: discard'
     )
-    writeFileSync(join(folder, 'trees/jar.rules.yaml'), listed)
+    writeFileSync(join(folder, 'trees/jar/rules.yaml'), listed)
     const { code, output } = await runCommand(['check', '--faults', '--in', folder])
     expect(code).toBe(1)
     expect(output).toContain('  fault-found\n')

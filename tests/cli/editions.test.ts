@@ -6,7 +6,7 @@ import { loadProject } from '../../src/cli/read-project.ts'
 import { runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-editions-'))
-const tree = join(own, 'trees/kombucha-jar.yaml')
+const tree = join(own, 'trees/kombucha-jar/tree.yaml')
 const published = join(own, 'trees/editions/kombucha-jar@1.json')
 const here = (...args: readonly string[]) => runCommand([...args, '--in', own])
 /** What loading finds; `check` proves every tree besides. */

@@ -15,7 +15,7 @@ describe('jarside schema puts the schemas where an author wants them', () => {
     const out = join(folder, 'mine', 'schemas')
     const { code, output, errors } = await runCommand(['schema', '--out', out])
     expect([code, errors]).toEqual([0, ''])
-    expect(output).toContain('tree.schema.json                for trees/<id>.yaml\n')
+    expect(output).toContain('tree.schema.json                for trees/<id>/tree.yaml\n')
     const filesIn = (at: string) =>
       Object.fromEntries(readdirSync(at).map(name => [name, readFileSync(join(at, name), 'utf8')]))
     expect(filesIn(out)).toEqual(filesIn('shared/schemas'))

@@ -19,7 +19,7 @@ beforeAll(async () => {
     errors: '',
     output:
       'kombucha-jar is withdrawn up to edition 1 (trees/withdrawn.json). Build and put it up now.\n' +
-      'It ends with `edition: 2` in trees/kombucha-jar.yaml.\n'
+      'It ends with `edition: 2` in trees/kombucha-jar/tree.yaml.\n'
   })
 })
 afterAll(() => rmSync(own, { recursive: true, force: true }))
@@ -62,7 +62,7 @@ describe('a withdrawn tree', () => {
   })
 
   test('stands again with a newer edition, and with no older one', async () => {
-    const tree = join(own, 'trees/kombucha-jar.yaml')
+    const tree = join(own, 'trees/kombucha-jar/tree.yaml')
     const text = readFileSync(tree, 'utf8')
     writeFileSync(tree, text.replace(/^edition: 1$/m, 'edition: 2'))
     try {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { type Finding, sortFindings } from '../../src/findings/finding.ts'
 import { formatFinding } from '../../src/findings/format-finding.ts'
 
-const at = (line: number, column: number, length = 3, file = 'trees/jar.yaml') => ({
+const at = (line: number, column: number, length = 3, file = 'trees/jar/tree.yaml') => ({
   file,
   line,
   column,

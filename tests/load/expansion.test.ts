@@ -79,7 +79,7 @@ notes:`
 `
     const { questions } = await tree(
       projectWhere(
-        'trees/jar.yaml',
+        'trees/jar/tree.yaml',
         /under: 7, end: wait([\s\S]*?)after:/,
         `under: 7, to: later$1${later}after:`
       )
@@ -98,7 +98,7 @@ notes:`
 
   test('steps of the tree stand before those of the verdict, list by list', async () => {
     const files = projectWhere(
-      'trees/jar.yaml',
+      'trees/jar/tree.yaml',
       'advice:\n',
       'advice:\n  discard: { keep: [keep-it], because: guide }\n'
     )
@@ -139,7 +139,7 @@ notes:`
     basis: own-caution
     because: guide
 `
-    const { rules } = await tree([...wholeProject(), { path: 'trees/jar.rules.yaml', text: rule }])
+    const { rules } = await tree([...wholeProject(), { path: 'trees/jar/rules.yaml', text: rule }])
     expect(rules.at(-1)).toEqual({
       id: 'young-waits',
       when: [{ kind: 'measure', observation: 'age', is: { within: { under: 7 } } }],

@@ -6,7 +6,9 @@ const treeWith = (...exchanges: readonly (readonly [string, string])[]) =>
   exchanges.reduce(
     (files, [passage, by]) =>
       files.map(file =>
-        file.path === 'trees/jar.yaml' ? { ...file, text: file.text.replace(passage, by) } : file
+        file.path === 'trees/jar/tree.yaml'
+          ? { ...file, text: file.text.replace(passage, by) }
+          : file
       ),
     wholeProject()
   )
@@ -52,7 +54,7 @@ describe('an author sees all findings of a stage at once', () => {
   })
 
   test('a faulty tree leaves the other trees in', async () => {
-    const second = `# file: trees/two.yaml
+    const second = `# file: trees/two/tree.yaml
 id: two
 edition: 1
 review: { state: draft, by: [], reviewed: null, due: 2027-11-01 }

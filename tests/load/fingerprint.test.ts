@@ -35,15 +35,15 @@ describe('a fingerprint changes with the meaning and with nothing else', () => {
     ['the review', 'state: draft', 'state: signed']
   ])('%s leaves it', async (_, passage, by) => {
     const before = await printsOf()
-    const after = await printsOf(projectWhere('trees/jar.yaml', passage, by))
+    const after = await printsOf(projectWhere('trees/jar/tree.yaml', passage, by))
     expect(after.meaning).toBe(before.meaning)
     expect(after.words).toBe(before.words)
   })
 
   test.each([
-    ['trees/jar.yaml', 'under: 7, end: wait', 'under: 7, end: discard'],
-    ['trees/jar.yaml', 'basis: published', 'basis: relayed'],
-    ['trees/jar.yaml', 'do-now: [look-daily]', 'do-now: [look-daily, keep-it]'],
+    ['trees/jar/tree.yaml', 'under: 7, end: wait', 'under: 7, end: discard'],
+    ['trees/jar/tree.yaml', 'basis: published', 'basis: relayed'],
+    ['trees/jar/tree.yaml', 'do-now: [look-daily]', 'do-now: [look-daily, keep-it]'],
     ['shared/observations.yaml', 'wet: { usual: true }', 'wet: {}'],
     ['shared/verdicts.yaml', 'ceiling: not-yet, signal: notice', 'ceiling: never, signal: notice'],
     ['shared/pieces/start.yaml', 'unsure: { raise: wait }', 'unsure: { raise: discard }']

@@ -24,13 +24,13 @@ const hostile: readonly [string, string, string][] = [
 
 describe('a hostile file is refused with a finding, not a crash', () => {
   test.each(hostile)('a file %s', async (_, text, code) => {
-    const { findings, trees } = await load(projectWith(`# file: trees/jar.yaml\n${text}`))
+    const { findings, trees } = await load(projectWith(`# file: trees/jar/tree.yaml\n${text}`))
     expect(findings.map(finding => finding.code)).toContain(code)
     expect(trees).toEqual([])
   })
 
   test('a prototype is not changed by loading', async () => {
-    await load(projectWith('# file: trees/jar.yaml\n__proto__: { polluted: yes }\n'))
+    await load(projectWith('# file: trees/jar/tree.yaml\n__proto__: { polluted: yes }\n'))
     expect(Object.hasOwn(Object.prototype, 'polluted')).toBe(false)
   })
 
@@ -43,7 +43,7 @@ describe('a hostile file is refused with a finding, not a crash', () => {
   })
 
   test('a file that climbs out of the project is not read', async () => {
-    const files = [...wholeProject(), { path: '../trees/x.yaml', text: 'id: x' }]
+    const files = [...wholeProject(), { path: '../trees/x/tree.yaml', text: 'id: x' }]
     expect(await codesOf(files)).toEqual(['unknown-file'])
   })
 
@@ -59,7 +59,7 @@ describe('a hostile file is refused with a finding, not a crash', () => {
 
   test('thousands of faults in one file are told in bounds', async () => {
     const keys = Array.from({ length: 10_000 }, (_, i) => `wrong${i}: 1\n`).join('')
-    const codes = await codesOf(projectWith(`# file: trees/jar.yaml\n${keys}`))
+    const codes = await codesOf(projectWith(`# file: trees/jar/tree.yaml\n${keys}`))
     expect(codes).toContain('too-many-findings')
     expect(codes.length).toBeLessThanOrEqual(51)
   })

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { SHAPE_FINDINGS } from '../../src/findings/catalogue/shape.ts'
+import { treeAt } from '../../src/load/kinds-of-file.ts'
 import { authoredFiles } from '../helpers/shipped.ts'
 import { changedSomewhere } from './changed-somewhere.ts'
 import { refusals, refusalsOf, schemaOf, shapeFindings } from './outside-validator.ts'
@@ -14,9 +15,7 @@ const shipped = authoredFiles().filter(({ path }) => schemaOf(path) !== null)
 const BEYOND = ['key-not-for-kind']
 
 /** The shipped trees' files, by the names they have. */
-const TREES = new RegExp(
-  shipped.flatMap(({ path }) => /^trees\/([^./]+)\.yaml$/.exec(path)?.[1] ?? []).join('|')
-)
+const TREES = new RegExp(shipped.flatMap(({ path }) => treeAt(path) ?? []).join('|'))
 
 describe('an editor refuses what has the wrong shape', () => {
   test.each(Object.keys(SHAPE_FINDINGS))('the project in tests/bad/%s.yaml', code => {

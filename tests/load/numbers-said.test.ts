@@ -16,7 +16,7 @@ describe('a limit that is moved in a tree and not in the words is reported', () 
   test.each(PASSES)('%s from %s', async (tree, from, to) => {
     const limit = new RegExp(`(at-most|over|under|at-least): ${from.replace('.', '\\.')}\\b`, 'g')
     const files = authoredFiles().map(file =>
-      file.path === `trees/${tree}.yaml` || file.path.startsWith('shared/pieces/')
+      file.path === `trees/${tree}/tree.yaml` || file.path.startsWith('shared/pieces/')
         ? { ...file, text: file.text.replace(limit, `$1: ${to}`) }
         : file
     )

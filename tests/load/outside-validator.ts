@@ -50,7 +50,7 @@ export const refusalsOf = ({ path, text }: AuthoredFile) =>
 /** What loading has against the shape of an authored file. */
 export function shapeFindings(file: AuthoredFile) {
   const report = openReport()
-  const tree = { path: 'trees/jar.yaml', text: '' }
+  const tree = { path: 'trees/jar/tree.yaml', text: '' }
   readProject(file.path.startsWith('trees/') ? [file] : [file, tree], report)
   return report.findings.filter(
     ({ code, place }) => Object.hasOwn(SHAPE_FINDINGS, code) && place?.file === file.path

@@ -6,7 +6,7 @@ import { type AuthoredFile, type Loaded, load } from '../../src/load/load.ts'
 const here = import.meta.dirname
 
 /**
- * The files in one text: each begins with `# file: trees/x.yaml`.
+ * The files in one text: each begins with `# file: trees/x/tree.yaml`.
  *
  * `, padded to 600 KiB` lengthens one by a comment; `# no file: …` takes one of the whole project away.
  */

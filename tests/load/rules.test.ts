@@ -4,7 +4,7 @@ import { projectWhere } from './project-files.ts'
 
 /** What becomes of the whole project's one rule when these lines stand in place of its condition. */
 const ruleWith = async (lines: string) => {
-  const files = projectWhere('trees/jar.yaml', 'when: { growth: fuzzy }', lines)
+  const files = projectWhere('trees/jar/tree.yaml', 'when: { growth: fuzzy }', lines)
   const { trees, findings } = await load(files)
   return { rule: trees[0]?.rules[0], codes: findings.map(({ code }) => code) }
 }

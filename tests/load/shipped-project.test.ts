@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { treeAt } from '../../src/load/kinds-of-file.ts'
 import { load } from '../../src/load/load.ts'
 import { authoredFiles } from '../helpers/shipped.ts'
 import { reportOn } from './project-files.ts'
@@ -12,7 +13,7 @@ describe('the shipped project loads with nothing to report', async () => {
   })
 
   test('every tree file gives a tree', () => {
-    const stems = files.flatMap(({ path }) => /^trees\/([a-z-]+)\.yaml$/.exec(path)?.[1] ?? [])
+    const stems = files.flatMap(({ path }) => treeAt(path) ?? [])
     expect(loaded.trees.map(({ id }) => id).sort()).toEqual(stems.sort())
   })
 

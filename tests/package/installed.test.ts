@@ -62,7 +62,7 @@ describe('the command works where it is installed', () => {
         'shared/schemas/tree.schema.json',
         'shared/pieces/people.yaml',
         'lib/ui/style/fonts/OFL-literata.txt',
-        'trees/kombucha-jar.yaml'
+        'trees/kombucha-jar/tree.yaml'
       ])
     )
   })
@@ -95,7 +95,7 @@ describe('the command works where it is installed', () => {
     const bad = projectWith(readFileSync('tests/bad/unknown-key.yaml', 'utf8'))
     const { code, output } = jarside.run('check', '--in', write('bad', bad))
     expect(code).toBe(1)
-    expect(output).toMatch(/^trees\/jar\.yaml:\d+:\d+ {2}unknown-key$/m)
+    expect(output).toMatch(/^trees\/jar\/tree\.yaml:\d+:\d+ {2}unknown-key$/m)
   })
 
   test('it puts the schemas beside a tree of somebody’s own', () => {

@@ -268,7 +268,7 @@ describe('a refuted rule reads like a report', () => {
       verdict: 'likely-mold'
     })
     const places = {
-      'rules/rotten-is-mold': { file: 'trees/sketch.yaml', line: 3, column: 9, length: 14 }
+      'rules/rotten-is-mold': { file: 'trees/sketch/tree.yaml', line: 3, column: 9, length: 14 }
     }
     const text = 'rules:\n  # from the sheet\n  - id: rotten-is-mold\n'
     const [finding] = proveRule(new TreeDiagrams(reassured), gentle, places).findings
@@ -276,7 +276,7 @@ describe('a refuted rule reads like a report', () => {
     const report = finding && formatFinding(finding, () => text)
 
     expect(report).toMatchInlineSnapshot(`
-      "trees/sketch.yaml:3:9  rule-refuted
+      "trees/sketch/tree.yaml:3:9  rule-refuted
 
         The rule \`rotten-is-mold\` claims \`at-least: likely-mold\`, but a walk gets \`discard-and-sanitize\`.
 

@@ -20,6 +20,6 @@ export const EDITION_FINDINGS = {
     says: f =>
       `${quoted(f.tree)} calls itself edition ${f.edition}, which was published with another meaning or before a newer one.`,
     remedy: f =>
-      `Write \`edition: ${f.next}\` in \`trees/${f.tree}.yaml\`; \`jarside compare\` shows what changed.`
+      `Write \`edition: ${f.next}\` in \`trees/${f.tree}/tree.yaml\`; \`jarside compare\` shows what changed.`
   }
 } satisfies Record<string, Entry>

@@ -5,7 +5,7 @@ export const READ_FINDINGS = {
   'unknown-file': {
     says: f => `The file ${quoted(f.file)} stands where nothing is read.`,
     remedy: () =>
-      'Keep trees in `trees/`, pieces in `shared/pieces/` and words in `locales/<language>/`, with small letters and hyphens in their names.'
+      'Keep each tree in a folder of its own, `trees/<id>/tree.yaml`, pieces in `shared/pieces/` and words in `locales/<language>/`, with small letters and hyphens in their names.'
   },
   'missing-file': {
     says: f => `The file ${quoted(f.file)} is missing.`,
@@ -55,7 +55,8 @@ export const READ_FINDINGS = {
         : `Rename one of them, and what refers to it.`
   },
   'id-not-file-name': {
-    says: f => `The file is named ${quoted(f.stem)} but calls itself ${quoted(f.id)}.`,
-    remedy: f => `Write \`id: ${f.stem}\`, or rename the file.`
+    says: f =>
+      `Its file or folder is named ${quoted(f.stem)}, but it calls itself ${quoted(f.id)}.`,
+    remedy: f => `Write \`id: ${f.stem}\`, or rename it.`
   }
 } satisfies Record<string, Entry>

@@ -73,7 +73,7 @@ export const ruleSchema = z
   .meta({ id: 'rule' })
 export type AuthoredRule = z.infer<typeof ruleSchema>
 
-/** `trees/<id>.rules.yaml`: the rules of a tree, in a file of their own. */
+/** `trees/<id>/rules.yaml`: the rules of a tree, in a file of their own. */
 export const rulesSchema = z.strictObject({
   rules: z.array(ruleSchema).describe('What must hold for every set of answers.'),
   'unfound-faults': z

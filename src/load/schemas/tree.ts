@@ -32,7 +32,7 @@ const start = id.describe('The question or piece that comes first.')
 const ownName = id.describe('The name of the file, without its ending.')
 export type AuthoredNote = z.infer<typeof note>
 
-/** `trees/<id>.yaml`: one tree. */
+/** `trees/<id>/tree.yaml`: one tree. */
 export const treeSchema = z.strictObject({
   id: ownName,
   edition: z.number().int().min(1).describe('The published number: 1, 2, 3 …'),
