@@ -1,28 +1,24 @@
+/** What stands once in `shared/` for all trees, and what a tree alone has of it in its own folder. */
+const SHARED_OUT = ['observations', 'steps', 'said', 'look-alikes', 'follow-ups'] as const
+export type SharedOut = (typeof SHARED_OUT)[number]
+
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
   | {
-      readonly kind:
-        | 'observations'
-        | 'verdicts'
-        | 'sources'
-        | 'office'
-        | 'withdrawn'
-        | 'fault-scores'
+      readonly kind: 'verdicts' | 'sources' | 'office' | 'withdrawn' | 'fault-scores'
     }
-  | { readonly kind: 'look-alikes' | 'follow-ups' | 'steps' | 'said' }
+  | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
 
 const NAME = '[a-z][a-z0-9]*(?:-[a-z0-9]+)*'
-const WHERE: readonly [RegExp, (parts: readonly string[]) => FileKind][] = [
-  [/^shared\/observations\.yaml$/, () => ({ kind: 'observations' })],
+const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind])[] = [
   [/^shared\/verdicts\.yaml$/, () => ({ kind: 'verdicts' })],
   [/^shared\/sources\.yaml$/, () => ({ kind: 'sources' })],
-  [/^shared\/look-alikes\.yaml$/, () => ({ kind: 'look-alikes' })],
-  [/^shared\/follow-ups\.yaml$/, () => ({ kind: 'follow-ups' })],
-  [/^shared\/steps\.yaml$/, () => ({ kind: 'steps' })],
-  [/^shared\/said\.yaml$/, () => ({ kind: 'said' })],
+  ...SHARED_OUT.map(
+    kind => [new RegExp(`^(?:shared|trees/${NAME})/${kind}\\.yaml$`), () => ({ kind })] as const
+  ),
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],

@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import { startOf } from '../findings/place.ts'
 import type { Authored, AuthoredFile } from './authored.ts'
+import { joined } from './joined.ts'
 import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { readYaml } from './read-yaml.ts'
@@ -104,13 +105,18 @@ function readInto(
   }
   switch (what.kind) {
     case 'observations':
-      project.observations = as(observationsSchema)
+      project.observations = joined(
+        'observations',
+        project.observations,
+        as(observationsSchema),
+        report
+      )
       break
     case 'verdicts':
       project.verdicts = as(verdictsSchema)
       break
     case 'steps':
-      project.steps = as(doesSchema)
+      project.steps = joined('steps', project.steps, as(doesSchema), report)
       break
     case 'sources':
       project.sources = as(sourcesSchema)
@@ -125,13 +131,13 @@ function readInto(
       project.faultScores = as(recordedScoresSchema)
       break
     case 'look-alikes':
-      project.lookAlikes = as(lookAlikesSchema)
+      project.lookAlikes = joined('look-alikes', project.lookAlikes, as(lookAlikesSchema), report)
       break
     case 'follow-ups':
-      project.followUps = as(followUpsSchema)
+      project.followUps = joined('follow-ups', project.followUps, as(followUpsSchema), report)
       break
     case 'said':
-      project.said = as(saidSchema)
+      project.said = joined('said', project.said, as(saidSchema), report)
       break
     case 'piece':
       keep(project.pieces, what.stem, named(as(pieceSchema), what.stem, report))

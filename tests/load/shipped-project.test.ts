@@ -41,4 +41,19 @@ describe('the shipped project loads with nothing to report', async () => {
         expect(answers.map(({ id }) => id)).toContain(answer)
     }
   })
+
+  test('what a ferment alone observes is in its folder, what several observe in shared', () => {
+    const asking = (observation: string) =>
+      loaded.trees.filter(tree => Object.hasOwn(tree.observations, observation)).map(({ id }) => id)
+    const misplaced = files.flatMap(({ path, text }) => {
+      const [, owner] = /^(?:trees\/([^/]+)|shared)\/observations\.yaml$/.exec(path) ?? []
+      if (!path.endsWith('observations.yaml')) return []
+      const ids = [...text.matchAll(/^([a-z][a-z0-9-]*):/gm)].map(([, id = '']) => id)
+      return ids.filter(id => {
+        const trees = asking(id)
+        return owner === undefined ? trees.length < 2 : trees.some(tree => tree !== owner)
+      })
+    })
+    expect(misplaced).toEqual([])
+  })
 })

@@ -12,7 +12,7 @@ const unknown = (what: string, remedy: string): Entry => ({
 /** What the names in a file can have wrong: what they refer to, and what is left open. */
 export const LINK_FINDINGS = {
   'unknown-question': unknown('question', 'add that question to the tree'),
-  'unknown-observation': unknown('observation', 'describe it in `shared/observations.yaml`'),
+  'unknown-observation': unknown('observation', 'describe it in `observations.yaml`'),
   'unknown-answer': unknown('answer', 'add it to the observation, in its order of worry'),
   'unknown-sign': unknown('sign', 'add it to the observation'),
   'unknown-verdict': unknown('verdict', 'describe it in `shared/verdicts.yaml`'),
@@ -25,7 +25,7 @@ export const LINK_FINDINGS = {
   'deed-missing': {
     says: f => `Nothing says what the step ${quoted(f.step)} does.`,
     remedy: f =>
-      `Write a line for ${quoted(f.step)} under \`steps:\` in \`shared/steps.yaml\`: what it does to the batch and the vessel, whom it calls, what it measures; \`{}\` where it does none of it.`
+      `Write a line for ${quoted(f.step)} under \`steps:\` in \`steps.yaml\`: what it does to the batch and the vessel, whom it calls, what it measures; \`{}\` where it does none of it.`
   },
   'deed-unused': {
     says: f => `No tree has the ${f.what} ${quoted(f.name)}, of which this says what it does.`,

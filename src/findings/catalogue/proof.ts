@@ -28,13 +28,13 @@ export const PROOF_FINDINGS = {
     says: f =>
       `Beside ${quoted(f.answer)} of ${quoted(f.observation)} the second answer ${quoted(f.second)} of ${quoted(f.settler)} makes the outcome gentler.`,
     remedy: f =>
-      `In shared/observations.yaml list the answers of ${quoted(f.observation)} most worrying first, or let ${quoted(f.second)} stand for another of them.`
+      `In observations.yaml list the answers of ${quoted(f.observation)} most worrying first, or let ${quoted(f.second)} stand for another of them.`
   },
   'listed-too-early': {
     says: f =>
       `The answer ${quoted(f.answer)} of ${quoted(f.observation)} is listed before ${quoted(f.next)}, and is gentler on this walk.`,
     remedy: f =>
-      `In shared/observations.yaml list ${quoted(f.next)} first, or, where neither is worse in all cases, say \`unordered: true\`.`
+      `In observations.yaml list ${quoted(f.next)} first, or, where neither is worse in all cases, say \`unordered: true\`.`
   },
   'danger-uncovered': {
     says: f =>
@@ -96,17 +96,17 @@ export const PROOF_FINDINGS = {
   'kept-food-changed': {
     says: f => `While food is kept for the health department, the ${f.sentence} changes it.`,
     remedy: () =>
-      'Take it out of what is written for somebody ill, or correct what `shared/steps.yaml` says that it does.'
+      'Take it out of what is written for somebody ill, or correct what `steps.yaml` says that it does.'
   },
   'sent-to-what-may-burst': {
     says: f => `Beside a vessel that may burst, the ${f.sentence} sends somebody near.`,
     remedy: () =>
-      'Take it out of the steps of that verdict, or correct what `shared/steps.yaml` says that it does.'
+      'Take it out of the steps of that verdict, or correct what `steps.yaml` says that it does.'
   },
   'opened-warm': {
     says: f => `The ${f.sentence} opens a vessel that may be warm and under pressure.`,
     remedy: () =>
-      'Have it chilled for 24 hours before, in the words and in `shared/steps.yaml`: `vessel: [chill, open]` or `after: chill`.'
+      'Have it chilled for 24 hours before, in the words and in `steps.yaml`: `vessel: [chill, open]` or `after: chill`.'
   },
   'urgent-comes-late': {
     says: f =>
@@ -116,21 +116,21 @@ export const PROOF_FINDINGS = {
   'reason-not-said': {
     says: f => `Nothing says why a batch is ${quoted(f.missing)}: ${quoted(f.answer)} shows it.`,
     remedy: f =>
-      `Give the answer that raises it a note, or list ${quoted(f.missing)} under \`reason-for:\` in the line of the note that says why, in \`shared/steps.yaml\`.`
+      `Give the answer that raises it a note, or list ${quoted(f.missing)} under \`reason-for:\` in the line of the note that says why, in \`steps.yaml\`.`
   },
   'too-much-at-once': {
     says: f => `More than ${f.most} steps that cannot wait come together.`,
     remedy: () =>
-      'Say one of them elsewhere, or correct what `shared/steps.yaml` says that it does: a call now, nobody has any, leave it.'
+      'Say one of them elsewhere, or correct what `steps.yaml` says that it does: a call now, nobody has any, leave it.'
   },
   'put-off': {
     says: f => `The step ${quoted(f.step)} cannot wait, and is marked as what can.`,
-    remedy: () => 'Take `later: true` out of its line in `shared/steps.yaml`.'
+    remedy: () => 'Take `later: true` out of its line in `steps.yaml`.'
   },
   'wait-without-time': {
     says: f => `A batch waits, and nothing says ${f.missing}: ${quoted(f.answer)} shows it.`,
     remedy: () =>
-      'Give the note or the verdict a `recheck:`, or let one of its steps look, ask or measure. A note that waits for who will have some is marked `ask: who` in `shared/steps.yaml`.'
+      'Give the note or the verdict a `recheck:`, or let one of its steps look, ask or measure. A note that waits for who will have some is marked `ask: who` in `steps.yaml`.'
   },
   'check-not-named': {
     says: f =>

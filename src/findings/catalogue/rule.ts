@@ -6,7 +6,7 @@ export const RULE_FINDINGS = {
     says: f =>
       `Nothing about ${quoted(f.observation)} is marked usual, so no rule with \`rest: usual\` can speak (${f.rules} here).`,
     remedy: f =>
-      `In shared/observations.yaml mark what an ordinary, untroubled jar shows about ${quoted(f.observation)}: \`usual: true\` on an answer, \`usual:\` with a range on a measure.`
+      `In observations.yaml mark what an ordinary, untroubled jar shows about ${quoted(f.observation)}: \`usual: true\` on an answer, \`usual:\` with a range on a measure.`
   },
   'rule-never-applies': {
     says: f => `The rule ${quoted(f.rule)} can never apply${f.why ? `: ${f.why}` : ''}.`,

@@ -26,7 +26,7 @@ export const WORD_FINDINGS = {
       `Say the limit of the tree, or as an instrument has to read for it.${
         f.part === ''
           ? ''
-          : ` What the sentence states besides is listed under \`states:\` in its line in \`shared/steps.yaml\`.`
+          : ` What the sentence states besides is listed under \`states:\` in its line in \`steps.yaml\`.`
       }`
   },
   'placeholder-differs': {

@@ -26,11 +26,11 @@ const meaning = z
   })
   .meta({ id: 'meaning' })
 
-/** `shared/said.yaml`: more of what callers say, a line a phrase. */
+/** `shared/said.yaml`, and `trees/<id>/said.yaml`: more of what callers say, a line a phrase. */
 export const saidSchema = z.strictObject({
-  foods: said.describe(
-    'What is made, and in what, by language: words that tell nothing by themselves.'
-  ),
+  foods: said
+    .default({})
+    .describe('What is made, and in what, by language: words that tell nothing by themselves.'),
   phrases: z
     .record(id, z.record(id, meaning).describe('By answer or sign; `none` for none of the signs.'))
     .describe('By observation.')

@@ -103,7 +103,10 @@ export const doesSchema = z.strictObject({
     )
     .optional()
     .describe('What a step can presume, by name.'),
-  steps: z.record(id, does).describe('Every step, by name, with what it does; {}: nothing.'),
+  steps: z
+    .record(id, does)
+    .default({})
+    .describe('Every step, by name, with what it does; {}: nothing.'),
   'follow-ups': z
     .record(id, does)
     .optional()
