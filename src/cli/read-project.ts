@@ -13,6 +13,7 @@ export const PROJECT = fileURLToPath(new URL('../../', import.meta.url))
 const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] = [
   { folder: 'shared', ending: '.yaml' },
   { folder: 'shared/pieces', ending: '.yaml' },
+  { folder: 'shared/rows', ending: '.yaml' },
   { folder: 'trees', ending: '.yaml' },
   { folder: 'trees/editions', ending: '.json' }
 ]

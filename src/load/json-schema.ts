@@ -5,6 +5,7 @@ import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
+import { rowsSchema } from './schemas/rows.ts'
 import { rulesSchema } from './schemas/rules.ts'
 import { saidSchema } from './schemas/said.ts'
 import { sourcesSchema } from './schemas/sources.ts'
@@ -55,6 +56,7 @@ const FORMATS: readonly Format[] = [
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),
+  yaml('rows', 'trees/<id>/rows', 'Rows of the guidance', rowsSchema),
   {
     stem: 'office',
     describes: 'public/office.json',
@@ -79,6 +81,7 @@ export function jsonSchemas(): readonly JsonSchema[] {
 export function schemaFileFor(file: FileKind): string | null {
   if (file.kind === 'edition' || file.kind === 'withdrawn' || file.kind === 'fault-scores')
     return null
+  if (file.kind === 'shared-rows') return 'rows.schema.json'
   if (file.kind !== 'words') return `${file.kind}.schema.json`
   return `locale-${Object.hasOwn(LOCALE_SCHEMAS, file.stem) ? file.stem : 'tree'}.schema.json`
 }

@@ -8,7 +8,7 @@ export type FileKind =
       readonly kind: 'verdicts' | 'sources' | 'office' | 'withdrawn' | 'fault-scores'
     }
   | { readonly kind: SharedOut }
-  | { readonly kind: 'piece' | 'tree' | 'rules'; readonly stem: string }
+  | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
 
@@ -25,6 +25,11 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [new RegExp(`^shared/pieces/(${NAME})\\.yaml$`), ([, stem = '']) => ({ kind: 'piece', stem })],
   [new RegExp(`^trees/(${NAME})/rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
   [new RegExp(`^trees/(${NAME})/tree\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],
+  [new RegExp(`^trees/(${NAME})/rows\\.yaml$`), ([, stem = '']) => ({ kind: 'rows', stem })],
+  [
+    new RegExp(`^shared/rows/(${NAME})\\.yaml$`),
+    ([, stem = '']) => ({ kind: 'shared-rows', stem })
+  ],
   [
     new RegExp(`^trees/editions/(${NAME})@([1-9]\\d{0,5})\\.json$`),
     ([, stem = '', edition = '']) => ({ kind: 'edition', stem, edition: Number(edition) })

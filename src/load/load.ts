@@ -5,6 +5,7 @@ import type { Observation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
+import { type Row, rowsOf } from './build-rows.ts'
 import { buildVerdicts, checkSharedSources } from './build-verdicts.ts'
 import { checkEditions, checkWithdrawn, readEditions } from './check-editions.ts'
 import { checkNumbers } from './check-numbers.ts'
@@ -25,7 +26,7 @@ import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
 
-export type { AuthoredFile, CallersWords, RecordedScores, Sources }
+export type { AuthoredFile, CallersWords, RecordedScores, Row, Sources }
 
 const SHOWN_OF_A_FILE = 50
 
@@ -36,6 +37,8 @@ export interface Loaded {
   /** By tree id. */
   readonly places: Readonly<Record<string, Places>>
   readonly observations: Readonly<Record<string, Observation>>
+  /** Rows of the guidance, by tree id. */
+  readonly rows: Readonly<Record<string, readonly Row[]>>
   /** Callers' own words, by language tag. */
   readonly said: CallersWords
   /** Which drawing shows an answer, by observation; `null` for the observation itself. */
@@ -70,6 +73,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   checkOffice(project, report)
   const { lookAlikes, followUps } = companionsOf(project, report)
   const said = saidBy(project, report)
+  const rows = linked.map(({ tree }) => [tree.id, rowsOf(tree, project, report)] as const)
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
@@ -119,6 +123,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     observations: observations
       ? Object.fromEntries(buildObservations(observations, openReport()))
       : {},
+    rows: Object.fromEntries(rows),
     said,
     pictures: observations ? picturesBy(observations.value) : {},
     sources: project.sources?.value ?? {},

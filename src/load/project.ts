@@ -12,6 +12,7 @@ import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
+import { type AuthoredRows, rowsSchema } from './schemas/rows.ts'
 import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
@@ -42,6 +43,9 @@ export interface Project {
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<AuthoredRules>>
+  readonly rows: Map<string, Shaped<AuthoredRows>>
+  /** Rows that several trees share, by name. */
+  readonly sharedRows: Map<string, Shaped<AuthoredRows>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -69,6 +73,8 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
     pieces: new Map(),
     trees: new Map(),
     rules: new Map(),
+    rows: new Map(),
+    sharedRows: new Map(),
     words: new Map()
   }
   const stems = new Set(
@@ -147,6 +153,12 @@ function readInto(
       break
     case 'rules':
       keep(project.rules, what.stem, as(rulesSchema))
+      break
+    case 'rows':
+      keep(project.rows, what.stem, as(rowsSchema))
+      break
+    case 'shared-rows':
+      keep(project.sharedRows, what.stem, as(rowsSchema))
       break
     case 'words': {
       const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()

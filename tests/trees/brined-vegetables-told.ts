@@ -1,31 +1,10 @@
 import type { Answers } from '../../src/tree/answers.ts'
-import { days, meter } from './kombucha-jar-rows.ts'
-import { choice, growth, sign } from './told.ts'
-
-export {
-  again,
-  caution,
-  discard,
-  emergency,
-  fine,
-  growing,
-  hazard,
-  mold,
-  person,
-  practice,
-  quality,
-  specialist,
-  toxin,
-  wait
-} from './told.ts'
-
-/** What an ordinary crock of kraut shows where a row does not say otherwise. */
-export const ORDINARY: Answers = { 'days-in-brine': days(35), 'salt-share': days(2.4) }
+import { choice, days, meter, sign } from './told.ts'
 
 /** Which ferment it is. */
 export const kind = choice('brine-kind')
 /** What stands on top. */
-export const surface = growth
+export const surface = choice('surface-growth')
 /** What color it has. */
 export const color = choice('brine-color')
 /** Where a pink may come from. */
@@ -40,8 +19,6 @@ export const lid = sign('lid-and-glass')
 export const brine = sign('brine-signs')
 /** How warm it stood. */
 export const warmth = choice('ferment-warmth')
-/** What holds it. */
-export const vessel = choice('brine-vessel')
 /** A flat film, and how long it has been there. */
 export const film = (history: string): Answers => ({
   ...surface('flat-film'),
@@ -54,12 +31,5 @@ export const acid = (ph: number, day: number): Answers => ({
 })
 /** Salt by weight of cabbage, in percent. */
 export const salt = (share: number): Answers => ({ 'salt-share': days(share) })
-/** Nobody measured. */
-export const noReading: Answers = { 'brine-ph': 'unsure' }
 /** Kimchi put straight in the fridge. */
 export const coldKimchi: Answers = { ...kind('kimchi'), 'kimchi-start': 'straight-to-fridge' }
-
-/** A film of yeast. */
-export const yeast = { batch: 'yeast-strands', use: 'as-directed' }
-/** Under pressure, and nothing else. */
-export const pressure = { container: 'pressure-caution', batch: 'normal-growth', use: 'not-yet' }

@@ -3,20 +3,10 @@ import { withDerived } from '../../src/machine/derived/derive.ts'
 import { isInterval } from '../../src/tree/answers.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { loadShipped } from '../helpers/shipped.ts'
-import { BOTTLE_LIMITS, BOTTLE_ROWS } from './kombucha-bottle-rows.ts'
-import { days } from './kombucha-jar-rows.ts'
-import { expectRow, titled } from './walked-rows.ts'
+import { days } from './told.ts'
 
 const { trees } = await loadShipped()
 const tree = trees.find(({ id }) => id === 'kombucha-bottle') as Tree
-
-describe('every row on bottles has a walk to its verdict', () => {
-  test.each(titled(BOTTLE_ROWS))('%s', (_, row) => expectRow(tree, row))
-})
-
-describe('every limit counts on both sides', () => {
-  test.each(titled(BOTTLE_LIMITS))('%s', (_, row) => expectRow(tree, row))
-})
 
 describe('the pressure is worked out from what people know', () => {
   const told = (bottle: string, sugar: number) => ({

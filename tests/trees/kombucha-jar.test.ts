@@ -10,47 +10,9 @@ import type { Tree } from '../../src/tree/tree.ts'
 import { walk } from '../../src/tree/walk.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
-import { ROWS, type Row } from './kombucha-jar-rows.ts'
-import { WAITS } from './kombucha-jar-waits.ts'
-import { LIMITS } from './kombucha-limits.ts'
-import { LID_AND_GLASS } from './lid-and-glass-rows.ts'
 
 const { trees, places, sources } = await loadShipped()
 const tree = trees.find(({ id }) => id === 'kombucha-jar') as Tree
-
-/** Named so that a failing row tells what it says and where that is published. */
-const titled = (rows: readonly Row[]) =>
-  rows.map((row, i) => [`${row.row}.${i} ${row.finding} (${row.source})`, row] as const)
-
-const outcomeOf = ({ told, expect: wanted }: Row) => {
-  const { finished, outcome } = walk(tree, usualExcept(tree, told))
-  expect(finished).toBe(true)
-  return Object.fromEntries(Object.keys(wanted).map(side => [side, outcome[side as 'batch']]))
-}
-
-describe('every row of the guidance has a walk to its verdict', () => {
-  test.each(titled(ROWS))('%s', (_, row) => {
-    expect(outcomeOf(row)).toEqual(row.expect)
-  })
-})
-
-describe('lid and glass', () => {
-  test.each(titled(LID_AND_GLASS))('%s', (_, row) => {
-    expect(outcomeOf(row)).toEqual(row.expect)
-  })
-})
-
-describe('every wait names what ends it', () => {
-  test.each(titled(WAITS))('%s', (_, row) => {
-    expect(outcomeOf(row)).toEqual(row.expect)
-  })
-})
-
-describe('every published limit holds on both sides', () => {
-  test.each(titled(LIMITS))('%s', (_, row) => {
-    expect(outcomeOf(row)).toEqual(row.expect)
-  })
-})
 
 describe('the rules of the tree', () => {
   test('are all proved over the whole answer space', () => {

@@ -1,5 +1,4 @@
 import type { Answers } from '../../src/tree/answers.ts'
-import { days, meter, narrowStrip } from './kombucha-jar-rows.ts'
 import {
   discard,
   fine,
@@ -11,6 +10,7 @@ import {
   toxin,
   wait
 } from './published.ts'
+import { days, meter, narrowStrip } from './told.ts'
 
 const bottle = statedIn('kombucha-bottle')
 const culture = statedIn('kombucha-culture')

@@ -1,5 +1,4 @@
 import type { Answers } from '../../src/tree/answers.ts'
-import { days, meter, narrowStrip } from './kombucha-jar-rows.ts'
 import {
   discard,
   emergency,
@@ -12,6 +11,7 @@ import {
   statedIn,
   wait
 } from './published.ts'
+import { days, meter, narrowStrip } from './told.ts'
 
 const stated = statedIn('kombucha-jar')
 const on = (day: number, ph: ReturnType<typeof meter>): Answers => ({

@@ -1,5 +1,4 @@
 import type { Answers } from '../../src/tree/answers.ts'
-import { days, meter, narrowStrip } from './kombucha-jar-rows.ts'
 import {
   discard,
   emergency,
@@ -14,6 +13,7 @@ import {
   toxin,
   wait
 } from './published.ts'
+import { days, meter, narrowStrip } from './told.ts'
 
 const dough = statedIn('sourdough-starter')
 const kefir = statedIn('milk-and-water-kefir')

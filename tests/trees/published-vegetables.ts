@@ -14,7 +14,6 @@ import {
   surface,
   warmth
 } from './brined-vegetables-told.ts'
-import { days } from './kombucha-jar-rows.ts'
 import {
   discard,
   emergency,
@@ -28,6 +27,7 @@ import {
   toxin,
   wait
 } from './published.ts'
+import { days } from './told.ts'
 
 const stated = statedIn('brined-vegetables')
 const pickles = kind('cucumber-pickles')

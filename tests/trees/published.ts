@@ -1,5 +1,5 @@
 import type { Answers } from '../../src/tree/answers.ts'
-import type { Expected } from './kombucha-jar-rows.ts'
+import type { Expected } from './told.ts'
 
 /** Who published a statement, as the sources file names its publisher. */
 export const PUBLISHERS = {

@@ -1,5 +1,8 @@
+import type { Row } from '../../src/load/load.ts'
 import type { Answers } from '../../src/tree/answers.ts'
-import type { Expected } from './kombucha-jar-rows.ts'
+
+/** What must come out; a track or `use` that is not settled is left out. */
+export type Expected = Row['expect']
 
 /** One answer to one choice. */
 export const choice =
@@ -20,54 +23,19 @@ export const doubt =
 
 /** Something told of the people around it. */
 export const person = sign('people-signs')
-/** What stands on a brine, a dough, milk or vinegar. */
-export const growth = choice('surface-growth')
-/** The same trouble was there before. */
-export const again: Answers = { 'looked-before': 'second-look' }
 
-/** The source of what makers agree on. */
-export const practice = 'common practice, no source'
-/** The source of what is our own caution. */
-export const caution = 'own caution, no source'
-/** The source of what was written down from memory. */
-export const memory = 'from memory, to be checked'
-/** Where mold on soft food is published. */
-export const molds = 'USDA FSIS, Molds on food (copy)'
+/** A reading and what its instrument may be out by. */
+const reading = (middle: number, plusMinus: number) => ({
+  low: rounded(middle - plusMinus),
+  reading: middle,
+  high: rounded(middle + plusMinus)
+})
+// 4.15 + 0.05 must be exactly 4.2, or a pass at the limit turns into a doubt.
+const rounded = (value: number) => Math.round(value * 1e6) / 1e6
 
-/** Ready, and nothing to say against it. */
-export const fine: Expected = {
-  person: null,
-  container: null,
-  batch: 'normal-growth',
-  use: 'as-directed'
-}
-/** Nothing against it, and not ready. */
-export const growing: Expected = {
-  person: null,
-  container: null,
-  batch: 'normal-growth',
-  use: 'not-yet'
-}
-/** A fault of quality alone. */
-export const quality: Expected = { batch: 'quality-only', use: 'as-directed' }
-/** To be looked at again. */
-export const wait: Expected = { batch: 'wait-and-recheck', use: 'not-yet' }
-/** For the specialist. */
-export const specialist: Expected = { batch: 'ask-specialist', use: 'not-yet' }
-/** To be thrown out. */
-export const discard: Expected = { batch: 'discard-and-sanitize', use: 'never' }
-/** To be thrown out as mold. */
-export const mold: Expected = { batch: 'likely-mold', use: 'never' }
-/** To be left closed and bagged. */
-export const toxin: Expected = { batch: 'possible-toxin', use: 'never' }
-/** A closed vessel that needs care. */
-export const pressure: Expected = { container: 'pressure-caution', use: 'not-yet' }
-/** A vessel that nobody touches. */
-export const hazard: Expected = { container: 'pressure-hazard', use: 'never' }
-/** An emergency, which leaves the jar unspoken. */
-export const emergency: Expected = {
-  person: 'emergency',
-  container: null,
-  batch: null,
-  use: 'never'
-}
+/** A pH read with a calibrated meter. */
+export const meter = (ph: number) => reading(ph, 0.05)
+/** A pH read with a narrow-range strip. */
+export const narrowStrip = (ph: number) => reading(ph, 0.3)
+/** An exact count, such as days since sweet tea was last added. */
+export const days = (count: number) => reading(count, 0)
