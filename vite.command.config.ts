@@ -34,8 +34,9 @@ export default defineConfig({
       output: {
         // As deep in its folder as the source is in `src`: both find the project two folders up.
         entryFileNames: 'cli/jarside.js',
-        banner: '#!/usr/bin/env node',
-        codeSplitting: false
+        // A command's own part is read when that command runs.
+        chunkFileNames: 'cli/[name]-[hash].js',
+        banner: chunk => (chunk.isEntry ? '#!/usr/bin/env node' : '')
       }
     }
   }

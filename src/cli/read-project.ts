@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { type AuthoredFile, type Loaded, load } from '../load/load.ts'
+import type { AuthoredFile, Loaded } from '../load/load.ts'
 import type { OfficePack } from '../office/office-pack.ts'
 import { readOfficePack } from '../office/read-office.ts'
 import { BadUse } from './bad-use.ts'
@@ -51,6 +51,8 @@ export async function loadProject(project: string = PROJECT): Promise<Project> {
   if (!files.some(({ path }) => path.startsWith('trees/'))) {
     throw new BadUse(`No tree stands in \`${join(project, 'trees')}\`. Trees are \`.yaml\` files.`)
   }
+  // What reads YAML is imported only where something has to be read.
+  const { load } = await import('../load/load.ts')
   const loaded = await load(files)
   return { files, loaded, office: readOfficePack(loaded.office) }
 }
