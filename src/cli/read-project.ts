@@ -46,16 +46,23 @@ function textOf(project: string, path: string): string {
 export type OpenProject = (folder?: string) => Promise<Project>
 
 /** Reads and loads a project. @throws BadUse when there is no such folder, or no tree in it. */
-export async function loadProject(project: string = PROJECT): Promise<Project> {
+export async function loadProject(
+  project: string = PROJECT,
+  loadFiles: LoadFiles = loadAnew
+): Promise<Project> {
   const files = readAuthored(project)
   if (!files.some(({ path }) => path.startsWith('trees/'))) {
     throw new BadUse(`No tree stands in \`${join(project, 'trees')}\`. Trees are \`.yaml\` files.`)
   }
-  // What reads YAML is imported only where something has to be read.
-  const { load } = await import('../load/load.ts')
-  const loaded = await load(files)
+  const loaded = await loadFiles(files)
   return { files, loaded, office: readOfficePack(loaded.office) }
 }
+
+/** How authored files are loaded. */
+export type LoadFiles = (files: readonly AuthoredFile[]) => Promise<Loaded>
+
+/** Loads authored files. What reads YAML is imported only here: it takes longer than a whole walk. */
+export const loadAnew: LoadFiles = async files => (await import('../load/load.ts')).load(files)
 
 /** What was read, and what loading made of it. */
 export interface Project {
