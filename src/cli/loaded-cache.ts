@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, statSync, utimesSync } from 'node:fs'
 import { join } from 'node:path'
-import { deserialize, serialize } from 'node:v8'
 import type { AuthoredFile, Loaded } from '../load/load.ts'
+import { readDeferred, writeDeferred } from './deferred.ts'
 import type { LoadFiles } from './read-project.ts'
 import { writeWhole } from './write-file.ts'
 
@@ -32,7 +32,7 @@ export async function loadThrough(
   if (kept !== null) return kept
   const loaded = await load(files)
   try {
-    const content = serialize(loaded)
+    const content = writeDeferred(loaded)
     writeWhole(entry, Buffer.concat([sumOf(key, content), content]))
     dropOldest(folder)
   } catch {
@@ -58,7 +58,7 @@ function readEntry(entry: string, key: string): Loaded | null {
     const content = bytes.subarray(SUM_BYTES)
     // A damaged entry may well be read without an error, as another tree.
     if (!sumOf(key, content).equals(bytes.subarray(0, SUM_BYTES))) return null
-    const loaded: Loaded = deserialize(content)
+    const loaded = readDeferred(content) as Loaded
     markUsed(entry)
     return loaded
   } catch {

@@ -55,7 +55,16 @@ export async function loadProject(
     throw new BadUse(`No tree stands in \`${join(project, 'trees')}\`. Trees are \`.yaml\` files.`)
   }
   const loaded = await loadFiles(files)
-  return { files, loaded, office: readOfficePack(loaded.office) }
+  let office: OfficePack | null | undefined
+  return {
+    files,
+    loaded,
+    get office() {
+      // Looking up its time zone takes as long as listing every tree.
+      if (office === undefined) office = readOfficePack(loaded.office)
+      return office
+    }
+  }
 }
 
 /** How authored files are loaded. */
