@@ -6,8 +6,14 @@ import type { OfficePack } from '../office/office-pack.ts'
 import { readOfficePack } from '../office/read-office.ts'
 import { BadUse } from './bad-use.ts'
 
+/** Set where a checkout builds its own command, which stands far from its project. */
+declare const PROJECT_OF_BUILD: string | undefined
+
 /** The folder of this project, where authored files are looked for unless `--in` says otherwise. */
-export const PROJECT = fileURLToPath(new URL('../../', import.meta.url))
+export const PROJECT =
+  typeof PROJECT_OF_BUILD === 'string'
+    ? PROJECT_OF_BUILD
+    : fileURLToPath(new URL('../../', import.meta.url))
 
 /** Where authored files stand in a project, and how their names end. */
 const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] = [

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { nearestNames } from '../findings/nearest-name.ts'
 import { clean } from '../findings/wording.ts'
 import { MissingText } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { COMMANDS, commandNamed } from './commands.ts'
 import { faultText } from './fault-text.ts'
-import { loadProject, type OpenProject } from './read-project.ts'
+import { loadProject, type OpenProject, PROJECT } from './read-project.ts'
 import { say, type Terminal } from './terminal.ts'
 
 async function manual(): Promise<string> {
@@ -78,9 +79,7 @@ function unknownCommand(given: string): BadUse {
 }
 
 function version(): string {
-  const manifest: unknown = JSON.parse(
-    readFileSync(new URL('../../package.json', import.meta.url), 'utf8')
-  )
+  const manifest: unknown = JSON.parse(readFileSync(join(PROJECT, 'package.json'), 'utf8'))
   return typeof manifest === 'object' && manifest !== null && 'version' in manifest
     ? String(manifest.version)
     : 'unknown'
