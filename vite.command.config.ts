@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { defineConfig, type Plugin } from 'vite'
@@ -19,10 +20,26 @@ function paperStyles(): Plugin {
   }
 }
 
+/** What tells this build from every other: its code, and the packages that the code was built for. */
+function codeIdentity(): Plugin {
+  return {
+    name: 'jarside-code-identity',
+    generateBundle(_, bundle) {
+      const hash = createHash('sha256')
+      for (const output of Object.values(bundle)) {
+        if (output.type === 'chunk') hash.update(output.code)
+      }
+      hash.update(readFileSync(join(import.meta.dirname, 'package-lock.json')))
+      const source = hash.digest('hex')
+      this.emitFile({ type: 'asset', fileName: 'cli/code-identity.txt', source })
+    }
+  }
+}
+
 /** The command as plain JavaScript, which needs Node.js and the packages of `dependencies` alone. */
 export default defineConfig({
   publicDir: false,
-  plugins: [paperStyles()],
+  plugins: [paperStyles(), codeIdentity()],
   build: {
     ssr: 'src/cli/main.ts',
     outDir: 'lib',
@@ -34,8 +51,9 @@ export default defineConfig({
       output: {
         // As deep in its folder as the source is in `src`: both find the project two folders up.
         entryFileNames: 'cli/jarside.js',
-        banner: '#!/usr/bin/env node',
-        codeSplitting: false
+        // A command's own part is read when that command runs.
+        chunkFileNames: 'cli/[name]-[hash].js',
+        banner: chunk => (chunk.isEntry ? '#!/usr/bin/env node' : '')
       }
     }
   }

@@ -73,7 +73,7 @@ async function embed() {
 
 async function sheet() {
   const verdict = ['--verdict', 'likely-mold', '--lang', 'es']
-  jarside(['handout', 'kombucha-jar', ...verdict, '--out', built])
+  await jarside(['handout', 'kombucha-jar', ...verdict, '--out', built])
   const page = await browser.newPage({ viewport: { width: 850, height: 1100 } })
   await page.goto(pathToFileURL(join(built, 'kombucha-jar-likely-mold-es-letter.html')).href)
   await shoot(page, 'sheet')

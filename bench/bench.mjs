@@ -1,11 +1,14 @@
-// npm run -s bench: the page and the engine. npm run -s bench -- prove: the prover beside others. -- science: the models.
+// npm run -s bench: the page and the engine. npm run -s bench -- prove: the prover beside others. -- science: the models. -- commands: the command line.
 const [what = 'page'] = process.argv.slice(2)
 if (what === 'page') await import('./page.mjs')
 else if (what === 'prove') await import('./prove.mjs')
 else if (what === 'science') {
   const { measureScience } = await import('./science.mjs')
   process.stdout.write(`${JSON.stringify(await measureScience(), null, 2)}\n`)
+} else if (what === 'commands') {
+  const { measureCommands } = await import('./commands.mjs')
+  process.stdout.write(`${JSON.stringify(measureCommands(), null, 2)}\n`)
 } else {
-  process.stderr.write(`There is no bench \`${what}\`: page, prove, science.\n`)
+  process.stderr.write(`There is no bench \`${what}\`: page, prove, science, commands.\n`)
   process.exitCode = 2
 }

@@ -4,17 +4,20 @@ import { type AdviceScore, adviceScoreOf } from '../prove/faults/advice-score.ts
 import { type Score, scoreOf } from '../prove/faults/score.ts'
 import { closedFaults, unknownFaults } from '../prove/faults/unfound.ts'
 import { prove } from '../prove/prove.ts'
+import type { Tree } from '../tree/tree.ts'
 import { BadUse } from './bad-use.ts'
 import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
 import { type Command, readArguments } from './command.ts'
 import { adviceLines, recordedLine, recordScores, scoreLines } from './fault-scores.ts'
+import type { Project } from './read-project.ts'
 import { say } from './terminal.ts'
+import { authoredTrees, noSuchTree } from './tree-named.ts'
 
 const MANUAL = `NAME
   jarside check - load every authored file and prove every tree
 
 USAGE
-  jarside check [--faults [--every <n> | --record] [--tree <id>]] [--json] [--in <folder>]
+  jarside check [--tree <id>] [--faults [--every <n> | --record]] [--json] [--in <folder>]
 
   Prints each finding with its place, its reason and how to mend it, then one line for each
   property of each tree: in how many cases it is proved (rules, questions, danger signs …).
@@ -28,10 +31,10 @@ USAGE
   With --record it writes the scores down, and without --faults it tells what was written down.
 
 OPTIONS
+  --tree <id>    load everything, but prove and score this tree alone
   --faults       score the trees by seeded faults, and name those that nothing finds
   --every <n>    make every nth fault alone
   --record       write the scores into trees/fault-scores.json
-  --tree <id>    score this tree alone
   --json         print one object: { ok, findings, trees: [ { tree, proved, properties } ] }
   --in <folder>  check this folder's files
   --help         show this page
@@ -59,8 +62,10 @@ export const check: Command = {
     if (positionals.length > 0) {
       throw new BadUse('`jarside check` takes no names. For another folder use --in <folder>.')
     }
-    const { loaded, files } = await open(values.in)
-    const trees = loaded.trees.map(tree =>
+    const project = await open(values.in)
+    const { loaded, files } = project
+    const wanted = values.tree === undefined ? loaded.trees : treesNamed(values.tree, project)
+    const trees = wanted.map(tree =>
       checkedTree(tree.id, prove(tree, loaded.places[tree.id], loaded.sources))
     )
     const every = Number(values.every)
@@ -72,16 +77,14 @@ export const check: Command = {
         '`--record` goes with `--faults`, and with every fault: leave out `--every`.'
       )
     }
-    const scored = values.faults
-      ? loaded.trees.filter(({ id }) => values.tree === undefined || id === values.tree)
-      : []
+    const scored = values.faults ? wanted : []
     const scores = scored.map(tree => scoreOf(tree, loaded.sources, every))
     const ofAdvice = scored.map(tree => adviceScoreOf(tree, loaded.sources, every))
     if (values.record) await recordScores(scored, scores, ofAdvice, values.in)
     const findings = [
       ...loaded.findings,
       ...trees.flatMap(tree => tree.findings),
-      ...loaded.trees.flatMap(tree => unknownFaults(tree, loaded.places[tree.id] ?? {})),
+      ...wanted.flatMap(tree => unknownFaults(tree, loaded.places[tree.id] ?? {})),
       ...scored.flatMap(tree => closedFaults(tree, loaded.places[tree.id] ?? {}, loaded.sources))
     ]
     const ok = findings.length === 0 && trees.length > 0 && trees.every(({ proved }) => proved)
@@ -111,8 +114,8 @@ export const check: Command = {
               ...scored.flatMap((tree, index) => scoreLines(tree, scores[index] as Score)),
               ...scored.flatMap((tree, index) => adviceLines(tree, ofAdvice[index] as AdviceScore))
             ]
-          : loaded.trees.map(tree => recordedLine(tree, loaded.faultScores))),
-        lastLine(findings.length, ok, openCases(trees))
+          : wanted.map(tree => recordedLine(tree, loaded.faultScores))),
+        lastLine(findings.length, ok, openCases(trees), values.tree)
       )
     }
     return ok ? 0 : 1
@@ -127,12 +130,20 @@ const openCases = (trees: readonly CheckedTree[]): number =>
 
 const plain = ({ tree, proved, properties }: CheckedTree) => ({ tree, proved, properties })
 
-function lastLine(findings: number, ok: boolean, open: number): string {
+/** None, where loading found something in it. @throws BadUse when nobody wrote such a tree. */
+function treesNamed(id: string, { loaded, files }: Project): readonly Tree[] {
+  const authored = authoredTrees(files)
+  if (!authored.includes(id)) throw noSuchTree(id, authored)
+  return loaded.trees.filter(tree => tree.id === id)
+}
+
+function lastLine(findings: number, ok: boolean, open: number, tree?: string): string {
+  const all = tree === undefined ? 'Everything' : `Everything of \`${tree}\``
   if (ok && open > 0) {
     const cases = open === 1 ? 'one case' : `${open} cases`
-    return `No findings. Everything is proved but ${cases} that \`open-cases:\` lists.`
+    return `No findings. ${all} is proved but ${cases} that \`open-cases:\` lists.`
   }
-  if (ok) return 'No findings. Everything is proved.'
+  if (ok) return `No findings. ${all} is proved.`
   if (findings === 0) return 'No findings, but not everything is proved.'
   return findings === 1 ? '1 finding.' : `${findings} findings.`
 }

@@ -1,4 +1,5 @@
 import { faultText } from './fault-text.ts'
+import { openProject } from './open-project.ts'
 import { run } from './run.ts'
 import { processTerminal } from './terminal.ts'
 
@@ -14,5 +15,5 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 process.stderr.on('error', () => undefined)
 
 // Not process.exit: what is still being written would be cut off.
-const code = await run(process.argv.slice(2), processTerminal())
+const code = await run(process.argv.slice(2), processTerminal(), openProject)
 process.exitCode = lost ? 2 : code

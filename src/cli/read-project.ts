@@ -1,13 +1,19 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { type AuthoredFile, type Loaded, load } from '../load/load.ts'
+import type { AuthoredFile, Loaded } from '../load/load.ts'
 import type { OfficePack } from '../office/office-pack.ts'
 import { readOfficePack } from '../office/read-office.ts'
 import { BadUse } from './bad-use.ts'
 
+/** Set where a checkout builds its own command, which stands far from its project. */
+declare const PROJECT_OF_BUILD: string | undefined
+
 /** The folder of this project, where authored files are looked for unless `--in` says otherwise. */
-export const PROJECT = fileURLToPath(new URL('../../', import.meta.url))
+export const PROJECT =
+  typeof PROJECT_OF_BUILD === 'string'
+    ? PROJECT_OF_BUILD
+    : fileURLToPath(new URL('../../', import.meta.url))
 
 /** Where authored files stand in a project, and how their names end. */
 const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] = [
@@ -53,16 +59,34 @@ function textOf(project: string, path: string): string {
 export type OpenProject = (folder?: string) => Promise<Project>
 
 /** Reads and loads a project. @throws BadUse when there is no such folder, or no tree in it. */
-export async function loadProject(project: string = PROJECT): Promise<Project> {
+export async function loadProject(
+  project: string = PROJECT,
+  loadFiles: LoadFiles = loadAnew
+): Promise<Project> {
   const files = readAuthored(project)
   if (!files.some(({ path }) => path.startsWith('trees/'))) {
     throw new BadUse(
       `No tree stands in \`${join(project, 'trees')}\`. A tree is a folder with a \`tree.yaml\`.`
     )
   }
-  const loaded = await load(files)
-  return { files, loaded, office: readOfficePack(loaded.office) }
+  const loaded = await loadFiles(files)
+  let office: OfficePack | null | undefined
+  return {
+    files,
+    loaded,
+    get office() {
+      // Looking up its time zone takes as long as listing every tree.
+      if (office === undefined) office = readOfficePack(loaded.office)
+      return office
+    }
+  }
 }
+
+/** How authored files are loaded. */
+export type LoadFiles = (files: readonly AuthoredFile[]) => Promise<Loaded>
+
+/** Loads authored files. What reads YAML is imported only here: it takes longer than a whole walk. */
+export const loadAnew: LoadFiles = async files => (await import('../load/load.ts')).load(files)
 
 /** What was read, and what loading made of it. */
 export interface Project {

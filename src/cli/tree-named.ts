@@ -12,7 +12,7 @@ export function treeNamed(
   positionals: readonly string[],
   terminal: Terminal
 ): Tree | undefined {
-  const authored = files.flatMap(({ path }) => treeAt(path) ?? [])
+  const authored = authoredTrees(files)
   const [name, ...rest] = positionals
   if (name === undefined || rest.length > 0) {
     throw new BadUse(`Name one tree: ${authored.map(id => `\`${id}\``).join(', ')}.`)
@@ -30,12 +30,19 @@ export function treeNamed(
     return undefined
   }
   if (tree) return tree
-  if (!authored.includes(name)) {
-    const near = didYouMean(nearestNames(name, authored))
-    throw new BadUse(`There is no tree \`${name}\`.${near} Trees: ${authored.join(', ')}.`)
-  }
+  if (!authored.includes(name)) throw noSuchTree(name, authored)
   const textOf = (path: string) => files.find(file => file.path === path)?.text
   say(terminal.errors, ...loaded.findings.map(finding => formatFinding(finding, textOf)))
   say(terminal.errors, `\`${name}\` cannot be used until these are mended: jarside check.`)
   return undefined
+}
+
+/** The ids of every tree that somebody wrote, right or wrong. */
+export const authoredTrees = (files: Project['files']): readonly string[] =>
+  files.flatMap(({ path }) => treeAt(path) ?? [])
+
+/** What is said of a tree that nobody wrote. */
+export function noSuchTree(name: string, authored: readonly string[]): BadUse {
+  const near = didYouMean(nearestNames(name, authored))
+  return new BadUse(`There is no tree \`${name}\`.${near} Trees: ${authored.join(', ')}.`)
 }

@@ -4,7 +4,6 @@ import { evaluate } from '../tree/evaluate.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { type Command, readArguments } from './command.ts'
 import { readTold } from './given.ts'
-import { walkInteractively } from './interactive-walk.ts'
 import { readLines } from './line-reader.ts'
 import type { Making } from './making.ts'
 import { outcomeText } from './outcome-text.ts'
@@ -46,6 +45,8 @@ export const walkCommand: Command = {
       office
     }
     if (terminal.interactive && !values.json) {
+      // The library of its session is not waited for where nothing is asked.
+      const { walkInteractively } = await import('./interactive-walk.ts')
       const lines = readLines(terminal)
       try {
         const end = await walkInteractively(tree, told, { terminal, lines, making })

@@ -40,13 +40,15 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
       'playwright-core',
       'node:crypto',
       'node:fs',
+      'node:os',
       'node:path',
       'node:process',
       'node:readline',
       'node:stream',
       'node:timers',
       'node:url',
-      'node:util'
+      'node:util',
+      'node:v8'
     ]
   }
 }

@@ -98,6 +98,15 @@ describe('the command works where it is installed', () => {
     expect(output).toMatch(/^trees\/jar\/tree\.yaml:\d+:\d+ {2}unknown-key$/m)
   })
 
+  test('what it loaded it keeps in the cache of the user, and says the same from there', () => {
+    const kept = () => readdirSync(join(jarside.folder, 'users-cache/jarside/loaded')).length
+    const first = jarside.run('list')
+    const before = kept()
+    expect(before).toBeGreaterThan(0)
+    expect(jarside.run('list')).toEqual(first)
+    expect(kept()).toBe(before)
+  })
+
   test('it puts the schemas beside a tree of somebody’s own', () => {
     const out = join(jarside.folder, 'mine/shared/schemas')
     expect(jarside.run('schema', '--out', out).code).toBe(0)

@@ -70,7 +70,7 @@ function installedIn(folder: string): Installed {
         cwd: folder,
         encoding: 'utf8',
         input: '',
-        env: withoutNpm()
+        env: { ...withoutNpm(), XDG_CACHE_HOME: join(folder, 'users-cache') }
       })
       return { code: status, output: stdout, errors: stderr }
     },

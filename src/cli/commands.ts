@@ -1,0 +1,25 @@
+import type { Command } from './command.ts'
+
+/**
+ * Every command by its name, in the order of the manual. Its module is imported only when it is
+ * wanted: a walk waits for no browser, no prover and no paper.
+ */
+export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
+  walk: async () => (await import('./walk.ts')).walkCommand,
+  list: async () => (await import('./list.ts')).list,
+  check: async () => (await import('./check.ts')).check,
+  compare: async () => (await import('./compare.ts')).compareCommand,
+  publish: async () => (await import('./publish.ts')).publish,
+  withdraw: async () => (await import('./withdraw.ts')).withdraw,
+  cites: async () => (await import('./cites.ts')).cites,
+  reckon: async () => (await import('./reckon.ts')).reckon,
+  handout: async () => (await import('./handout.ts')).handout,
+  table: async () => (await import('./table.ts')).table,
+  figures: async () => (await import('./figures.ts')).figures,
+  schema: async () => (await import('./schema.ts')).schema
+}
+
+/** The command of that name, if there is one. */
+export async function commandNamed(name: string): Promise<Command | undefined> {
+  return Object.hasOwn(COMMANDS, name) ? COMMANDS[name]?.() : undefined
+}
