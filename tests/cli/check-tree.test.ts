@@ -41,7 +41,7 @@ describe('what loading finds anywhere is told beside it', () => {
   beforeAll(() => {
     for (const { path, text } of [
       ...wholeProject(),
-      { path: 'trees/other.yaml', text: 'id: other\n' }
+      { path: 'trees/other/tree.yaml', text: 'id: other\n' }
     ]) {
       mkdirSync(dirname(join(folder, path)), { recursive: true })
       writeFileSync(join(folder, path), text)
@@ -56,7 +56,7 @@ describe('what loading finds anywhere is told beside it', () => {
     const { code, output } = await runCommand(['check', '--tree', tree, '--in', folder, '--json'])
     const { ok, findings, trees } = JSON.parse(output)
     expect([code, ok]).toEqual([1, false])
-    expect(findings[0].place.file).toBe('trees/other.yaml')
+    expect(findings[0].place.file).toBe('trees/other/tree.yaml')
     expect(trees).toHaveLength(proved)
   })
 })

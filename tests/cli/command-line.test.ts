@@ -60,9 +60,9 @@ describe('the command works as a process of its own', () => {
 describe('nothing kept outlives what it was made of', () => {
   test('a change of a tree is in the next answer, and gone with it', async () => {
     const before = await list()
-    change('small/trees/jar.yaml', 'questions:', 'questoins:')
+    change('small/trees/jar/tree.yaml', 'questions:', 'questoins:')
     expect((await list()).errors).toContain('jarside check')
-    change('small/trees/jar.yaml', 'questoins:', 'questions:')
+    change('small/trees/jar/tree.yaml', 'questoins:', 'questions:')
     expect(await list()).toEqual(before)
   })
 
