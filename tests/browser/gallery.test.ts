@@ -5,7 +5,7 @@ import { basename, join } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
-import { BROWSER_FLAGS } from '../../.ci/browser.mjs'
+import { BROWSER_FLAGS } from '../../tools/browser.mjs'
 import { axeFaults } from './axe.ts'
 
 const root = join(import.meta.dirname, '../..')

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { KIOSK, touchLanguage } from './kiosk.ts'
 import { begin, play, playOn } from './play.ts'

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 
 /** The command as a shell runs it: a real process, its streams piped. */
 const jarside = (...args: string[]) =>
-  spawnSync(process.execPath, ['.ci/jarside.mjs', ...args], {
+  spawnSync(process.execPath, ['tools/jarside.mjs', ...args], {
     encoding: 'utf8',
     input: ''
   })

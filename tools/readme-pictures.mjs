@@ -1,4 +1,4 @@
-// Writes the pictures of README.md, of the running app: node --import tsx .ci/readme-pictures.mjs
+// Writes the pictures of README.md, of the running app: node --import tsx tools/readme-pictures.mjs
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'
 import { createServer } from 'node:http'
 import { tmpdir } from 'node:os'
@@ -6,10 +6,10 @@ import { extname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { chromium } from 'playwright-core'
 import { preview } from 'vite'
+import { root } from '../.ci/install.mjs'
+import { JARS, playJar } from '../tests/helpers/jars.mjs'
 import { BROWSER_FLAGS, findBrowser } from './browser.mjs'
 import { buildAll } from './build.mjs'
-import { root } from './install.mjs'
-import { JARS, playJar } from './jars.mjs'
 import { jarside } from './jarside.mjs'
 
 const LARGEST = 300_000

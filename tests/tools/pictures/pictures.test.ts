@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { gzipSync } from 'node:zlib'
 import { describe, expect, test } from 'vitest'
-import { HAND_DRAWN } from '../../../src/ui/pictures/hand-drawn.ts'
-import { drawPicture, PICTURES } from '../../../src/ui/pictures/pictures.ts'
+import { HAND_DRAWN } from '../../../tools/pictures/hand-drawn.ts'
+import { drawPicture, PICTURES } from '../../../tools/pictures/pictures.ts'
 
 const FOLDER = 'shared/pictures'
 const LARGEST = 150_000

@@ -1,9 +1,9 @@
-// Builds the pages, then the embed, into one folder: npm run build, or node .ci/build.mjs --outDir <folder>
+// Builds the pages, then the embed, into one folder: npm run build, or node tools/build.mjs --outDir <folder>
 
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
-import { install, root } from './install.mjs'
+import { install, root } from '../.ci/install.mjs'
 
 /** Builds everything that is served; `outDir` in place of `dist`. */
 export async function buildAll({ outDir = resolve(root, 'dist'), logLevel = 'warn' } = {}) {

@@ -1,5 +1,5 @@
+import { install, root } from '../.ci/install.mjs'
 import { buildAll } from './build.mjs'
-import { install, root } from './install.mjs'
 
 /**
  * Installs what is missing, builds the page and serves it to this machine alone until Ctrl-C.

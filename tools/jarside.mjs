@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { install, root } from './install.mjs'
+import { install, root } from '../.ci/install.mjs'
 
 /** Runs `jarside` with the arguments and gives its exit code. */
 export function jarside(args) {

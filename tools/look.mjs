@@ -1,10 +1,10 @@
-// Pictures of the running app: node --import tsx .ci/look.mjs <folder> [width] [light|dark] — for eyes, and for README.
+// Pictures of the running app: node --import tsx tools/look.mjs <folder> [width] [light|dark] — for eyes, and for README.
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import { build, preview } from 'vite'
+import { JARS, playJar } from '../tests/helpers/jars.mjs'
 import { BROWSER_FLAGS, findBrowser } from './browser.mjs'
-import { JARS, playJar } from './jars.mjs'
 
 const [folder = '.ci/out/look', width = '1280', scheme = 'light', only] = process.argv.slice(2)
 mkdirSync(folder, { recursive: true })

@@ -1,9 +1,9 @@
-// Cuts the two typefaces down to what the Latin-script languages here need: node .ci/subset-fonts.mjs
+// Cuts the two typefaces down to what the Latin-script languages here need: node tools/subset-fonts.mjs
 // The cut files are committed, so that a build needs no font tools; run it again when a typeface changes.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import subsetFont from 'subset-font'
-import { root } from './install.mjs'
+import { root } from '../.ci/install.mjs'
 
 const range = (from, to) =>
   Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i))

@@ -1,11 +1,11 @@
-// The contact sheet of all pictures, in color and in gray: node --import tsx .ci/picture-sheet.mjs
+// The contact sheet of all pictures, in color and in gray: node --import tsx tools/picture-sheet.mjs
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
-import { PICTURES } from '../src/ui/pictures/pictures.ts'
+import { root } from '../.ci/install.mjs'
 import { BROWSER_FLAGS, findBrowser } from './browser.mjs'
-import { root } from './install.mjs'
 import { palettePng } from './palette-png.mjs'
+import { PICTURES } from './pictures/pictures.ts'
 
 const LARGEST = 400_000
 const folder = join(root, 'docs/pictures')

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { drawPicture, PICTURES } from '../../../src/ui/pictures/pictures.ts'
+import { drawPicture, PICTURES } from '../../../tools/pictures/pictures.ts'
 
 /** How light a tint is, 0 to 255, as a photocopier sees it. */
 function lightness(tint: string): number {
