@@ -13,7 +13,6 @@ export class TreeDiagrams {
   readonly diagrams: Diagrams
   readonly #index: ReadonlyMap<string, number>
   readonly #made = new Map<string, number>()
-  #whole = false
   readonly #apart = new Map<string, readonly string[]>()
 
   /** Over its own answer space, or over a wider one with the diagrams that another tree shares. */
@@ -42,14 +41,7 @@ export class TreeDiagrams {
 
   /** The level of caution on one side of the outcome, as a function of the answers. */
   of(lens: Lens): number {
-    const made = this.from(this.tree.start, lens)
-    this.#whole = true
-    return made
-  }
-
-  /** Whether one side of the whole outcome was made. */
-  get isMade(): boolean {
-    return this.#whole
+    return this.from(this.tree.start, lens)
   }
 
   /** The level of caution that a walk meets from a question on. */

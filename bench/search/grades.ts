@@ -1,6 +1,6 @@
-import { type Lens, lensName, levelOf } from '../../tree/lens.ts'
-import type { Effect, Tree } from '../../tree/tree.ts'
-import type { Breach } from '../claim.ts'
+import type { Breach } from '../../src/prove/claim.ts'
+import { type Lens, lensName, levelOf } from '../../src/tree/lens.ts'
+import type { Effect, Tree } from '../../src/tree/tree.ts'
 import type { Plan } from './plan.ts'
 
 /** What every way and every sign of a plan gives on one side of the outcome, as a level of caution. */

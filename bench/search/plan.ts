@@ -1,6 +1,6 @@
-import type { Interval, SignValue } from '../../tree/answers.ts'
-import { decide, takesTurn } from '../../tree/decide.ts'
-import type { Variable } from '../../tree/space.ts'
+import type { Interval, SignValue } from '../../src/tree/answers.ts'
+import { decide, takesTurn } from '../../src/tree/decide.ts'
+import type { Variable } from '../../src/tree/space.ts'
 import type {
   Branch,
   Effect,
@@ -8,8 +8,8 @@ import type {
   Question,
   SignsQuestion,
   Tree
-} from '../../tree/tree.ts'
-import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
+} from '../../src/tree/tree.ts'
+import type { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 
 /** A tree laid out for searching: its questions in an order in which every one leads only to later ones. */
 export interface Plan {
