@@ -1,8 +1,8 @@
 // One case of the prover's bench, alone in a process: its lines of JSON replace one another, the last counts.
 import { getSimplePaths } from 'xstate/graph'
 import { loadProject } from '../src/cli/read-project.ts'
+import { sharesOf } from '../src/figures/shares.ts'
 import { compileMachine } from '../src/machine/compile-machine.ts'
-import { sharesOf } from '../src/prove/figures/shares.ts'
 import { everything } from '../src/prove/open.ts'
 import { anUnsureDangerSignIsNotGentle } from '../src/prove/properties/an-unsure-danger-sign-is-not-gentle.ts'
 import { notKnowingNeverReassures } from '../src/prove/properties/not-knowing-never-reassures.ts'

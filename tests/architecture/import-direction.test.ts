@@ -10,6 +10,9 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   office: { folders: ['tree', 'findings'], packages: [] },
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
   prove: { folders: ['tree', 'findings'], packages: [] },
+  compare: { folders: ['tree', 'prove'], packages: [] },
+  tables: { folders: ['tree', 'prove'], packages: [] },
+  figures: { folders: ['tree', 'prove'], packages: [] },
   machine: { folders: ['tree', 'science'], packages: ['xstate'] },
   words: {
     folders: ['tree', 'findings', 'science', 'office'],
@@ -20,7 +23,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
     packages: ['preact', 'd3-scale', 'd3-shape', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
   paper: {
-    folders: ['tree', 'office', 'prove', 'words', 'ui'],
+    folders: ['tree', 'office', 'compare', 'tables', 'words', 'ui'],
     packages: ['preact-render-to-string']
   },
   cli: {
@@ -31,6 +34,9 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
       'office',
       'load',
       'prove',
+      'compare',
+      'tables',
+      'figures',
       'machine',
       'words',
       'ui',

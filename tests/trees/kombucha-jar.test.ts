@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { figuresOf } from '../../src/figures/figures.ts'
 import { isUpperBound } from '../../src/prove/claim.ts'
-import { figuresOf } from '../../src/prove/figures/figures.ts'
 import { answerSets, prove } from '../../src/prove/prove.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { possible } from '../../src/tree/possible.ts'
