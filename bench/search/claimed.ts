@@ -1,4 +1,4 @@
-import type { Open } from '../../src/tree/reach.ts'
+import type { Open } from '../../src/diagrams/reach.ts'
 import { type Costs, type Exit, exitsOfOne, exitsOfSigns } from './exits.ts'
 import type { Grades, Levels } from './grades.ts'
 import { NONE, type Plan, type Spot } from './plan.ts'

@@ -1,4 +1,4 @@
-import type { Open } from '../../src/tree/reach.ts'
+import type { Open } from '../../src/diagrams/reach.ts'
 import type { Cell, Spot } from './plan.ts'
 import type { Taken } from './remembered.ts'
 

@@ -1,9 +1,9 @@
+import type { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import { breachOf } from '../../src/prove/claim.ts'
 import { boxesOf } from '../../src/prove/open.ts'
 import { proveRule } from '../../src/prove/prove-rule.ts'
 import type { Proved } from '../../src/prove/proved.ts'
 import type { Rule } from '../../src/tree/tree.ts'
-import type { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 import { Search } from './search.ts'
 
 /** From so many questions on a tree is searched first: its diagrams may not fit in memory. */

@@ -1,6 +1,7 @@
+import type { Variable } from '../../src/diagrams/space.ts'
+import type { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import type { Interval, SignValue } from '../../src/tree/answers.ts'
 import { decide, takesTurn } from '../../src/tree/decide.ts'
-import type { Variable } from '../../src/tree/space.ts'
 import type {
   Branch,
   Effect,
@@ -9,7 +10,6 @@ import type {
   SignsQuestion,
   Tree
 } from '../../src/tree/tree.ts'
-import type { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 
 /** A tree laid out for searching: its questions in an order in which every one leads only to later ones. */
 export interface Plan {

@@ -1,8 +1,8 @@
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { effectsOf } from '../tree/effects.ts'
 import type { Lens } from '../tree/lens.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { type Tree, USES } from '../tree/tree.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 
 /** What became of an outcome, gravest first where several sides changed. */
 export const CHANGES = ['same', 'sideways', 'more-cautious', 'less-cautious'] as const

@@ -1,7 +1,7 @@
+import type { Variable } from '../diagrams/space.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { type Answer, isInterval } from '../tree/answers.ts'
 import { bandKey } from '../tree/bands.ts'
-import type { Variable } from '../tree/space.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 
 /** Which value of which coordinates an answer is, by index. */
 export type Coordinates = readonly (readonly [number, number])[]

@@ -1,4 +1,4 @@
-import { mostScreens } from '../tree/progress.ts'
+import { mostScreens } from '../evaluate/progress.ts'
 import type { Tree } from '../tree/tree.ts'
 import { entropy, fewestScreens } from './bound.ts'
 import { Course } from './course.ts'

@@ -1,10 +1,10 @@
+import { walk } from '../evaluate/walk.ts'
 import { type Answer, type Answers, settlersOf } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { decide } from '../tree/decide.ts'
 import { effectiveChoice } from '../tree/effective.ts'
 import { emergenciesTold } from '../tree/emergency.ts'
 import type { Question, Tree } from '../tree/tree.ts'
-import { walk } from '../tree/walk.ts'
 import { StillRead } from './still-read.ts'
 
 /** Where a walk stands: the question that waits, and the answers that can still decide where it goes. */

@@ -1,12 +1,12 @@
+import { allowedValues } from '../diagrams/allowed.ts'
+import type { Variable } from '../diagrams/space.ts'
+import { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { levelIn } from '../prove/replay.ts'
-import { allowedValues } from '../tree/allowed.ts'
 import { type Answer, type Answers, settlersOf } from '../tree/answers.ts'
 import { type Outcome, verdictsOf } from '../tree/caution.ts'
 import { effectiveChoice } from '../tree/effective.ts'
 import { TRACKS } from '../tree/observation.ts'
-import type { Variable } from '../tree/space.ts'
 import type { Tree } from '../tree/tree.ts'
-import { TreeDiagrams } from '../tree/tree-diagrams.ts'
 import { type Coordinates, coordinatesOf } from './coordinates.ts'
 
 /** Person, container, batch and use as functions of what is not yet told: four diagrams. */

@@ -1,6 +1,6 @@
-import type { Diagrams } from '../tree/diagram.ts'
-import { type Open, reachable } from '../tree/reach.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
+import type { Diagrams } from '../diagrams/diagram.ts'
+import { type Open, reachable } from '../diagrams/reach.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { everything } from './open.ts'
 import { shortestTo } from './witness.ts'
 

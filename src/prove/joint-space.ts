@@ -1,5 +1,5 @@
+import { spaceOf, type Value, type Variable } from '../diagrams/space.ts'
 import { bandsOf } from '../tree/bands.ts'
-import { spaceOf, type Value, type Variable } from '../tree/space.ts'
 import type { Question, Tree } from '../tree/tree.ts'
 
 /** The answers that two editions both know, and those that only one of them does. */

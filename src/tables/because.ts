@@ -1,12 +1,12 @@
+import type { Value } from '../diagrams/space.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { walk } from '../evaluate/walk.ts'
 import { completed } from '../prove/witness.ts'
 import { type Answers, isInterval } from '../tree/answers.ts'
 import { decide } from '../tree/decide.ts'
 import { type Lens, levelOf } from '../tree/lens.ts'
 import { holds } from '../tree/range.ts'
-import type { Value } from '../tree/space.ts'
 import type { Question, Tree } from '../tree/tree.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
-import { walk } from '../tree/walk.ts'
 import { type Cell, type Input, MEASURED, outputsOf } from './table.ts'
 
 /** Whether a value of a coordinate fits what a row asks of its inputs. */

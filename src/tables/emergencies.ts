@@ -1,7 +1,7 @@
+import type { Variable } from '../diagrams/space.ts'
 import type { Answers } from '../tree/answers.ts'
 import { SIGN_VALUES } from '../tree/answers.ts'
 import { emergencySigns } from '../tree/emergency.ts'
-import type { Variable } from '../tree/space.ts'
 import type { Tree } from '../tree/tree.ts'
 
 /** A coordinate that can tell of an emergency, with the values that do and those that do not. */

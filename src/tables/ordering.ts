@@ -1,4 +1,4 @@
-import type { Diagrams } from '../tree/diagram.ts'
+import type { Diagrams } from '../diagrams/diagram.ts'
 
 interface Vertex {
   readonly variable: number

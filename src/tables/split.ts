@@ -1,4 +1,4 @@
-import type { Diagrams } from '../tree/diagram.ts'
+import type { Diagrams } from '../diagrams/diagram.ts'
 import type { Columns } from './columns.ts'
 import { Ordering } from './ordering.ts'
 import type { Cell } from './table.ts'

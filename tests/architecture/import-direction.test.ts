@@ -5,21 +5,20 @@ import { describe, expect, test } from 'vitest'
 /** What each folder of `src` may import besides itself: only folders listed above it, so never in a circle. */
 const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   tree: { folders: [], packages: [] },
+  diagrams: { folders: ['tree'], packages: [] },
+  evaluate: { folders: ['tree', 'diagrams'], packages: [] },
   findings: { folders: ['tree'], packages: [] },
   science: { folders: [], packages: [] },
-  office: { folders: ['tree', 'findings'], packages: [] },
+  office: { folders: ['tree', 'evaluate'], packages: [] },
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
-  prove: { folders: ['tree', 'findings'], packages: [] },
-  compare: { folders: ['tree', 'prove'], packages: [] },
-  tables: { folders: ['tree', 'prove'], packages: [] },
-  figures: { folders: ['tree', 'prove'], packages: [] },
-  machine: { folders: ['tree', 'science'], packages: ['xstate'] },
-  words: {
-    folders: ['tree', 'findings', 'science', 'office'],
-    packages: ['i18next']
-  },
+  prove: { folders: ['tree', 'diagrams', 'evaluate', 'findings'], packages: [] },
+  compare: { folders: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
+  tables: { folders: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
+  figures: { folders: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
+  machine: { folders: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
+  words: { folders: ['tree', 'evaluate', 'science', 'office'], packages: ['i18next'] },
   ui: {
-    folders: ['tree', 'science', 'office', 'machine', 'words'],
+    folders: ['tree', 'evaluate', 'science', 'office', 'machine', 'words'],
     packages: ['preact', 'd3-scale', 'd3-shape', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
   paper: {
@@ -29,6 +28,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   cli: {
     folders: [
       'tree',
+      'evaluate',
       'findings',
       'science',
       'office',

@@ -1,3 +1,4 @@
+import { walk } from '../../src/evaluate/walk.ts'
 import { variableName } from '../../src/tables/names.ts'
 import type { Cell, Input, Row, Table } from '../../src/tables/table.ts'
 import { type Answers, isInterval, measureOf, signsOf } from '../../src/tree/answers.ts'
@@ -5,7 +6,6 @@ import { effectiveChoice } from '../../src/tree/effective.ts'
 import type { Lens } from '../../src/tree/lens.ts'
 import { holds } from '../../src/tree/range.ts'
 import type { Tree } from '../../src/tree/tree.ts'
-import { walk } from '../../src/tree/walk.ts'
 import type { Context } from './outside-engine.ts'
 
 /** What somebody who fills in a table writes for an input, read straight from the answers. */

@@ -1,6 +1,6 @@
 import { expect } from 'vitest'
+import { walk } from '../../src/evaluate/walk.ts'
 import type { Tree } from '../../src/tree/tree.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { usualExcept } from '../helpers/usual.ts'
 import type { Row } from './kombucha-jar-rows.ts'
 

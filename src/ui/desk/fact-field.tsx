@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
-import type { Fact } from '../../tree/facts.ts'
+import type { Fact } from '../../evaluate/facts.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { type Candidate, type Fragment, factKey, type Told } from '../../words/facts/fact.ts'
 import type { FactReader } from '../../words/facts/fact-reader.ts'

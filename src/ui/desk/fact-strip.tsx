@@ -1,4 +1,4 @@
-import type { Contradiction, Fact } from '../../tree/facts.ts'
+import type { Contradiction, Fact } from '../../evaluate/facts.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { factText, shortName, signText } from './fact-text.ts'
 import type { CallInHand } from './use-call.ts'

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks'
+import { type Call, callOf, type Fact } from '../../evaluate/facts.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
-import { type Call, callOf, type Fact } from '../../tree/facts.ts'
 import { factKey, type Told } from '../../words/facts/fact.ts'
 import { without } from '../../words/facts/heard.ts'
 import { emergencyTold, withoutEmergency } from '../parts/emergency-told.ts'

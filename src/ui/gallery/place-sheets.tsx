@@ -1,6 +1,6 @@
+import { evaluate } from '../../evaluate/evaluate.ts'
 import { reportOn } from '../../office/report.ts'
 import type { Answers } from '../../tree/answers.ts'
-import { evaluate } from '../../tree/evaluate.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'
 import { Before } from '../parts/before.tsx'

@@ -1,6 +1,6 @@
+import { answersToKeep } from '../../evaluate/keep.ts'
 import type { Answer, Answers, SignValue } from '../../tree/answers.ts'
 import { isInterval, SIGN_VALUES } from '../../tree/answers.ts'
-import { answersToKeep } from '../../tree/keep.ts'
 import type { Observation } from '../../tree/observation.ts'
 import { measured } from '../../tree/tell.ts'
 import type { Tree } from '../../tree/tree.ts'

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks'
+import { walk } from '../../evaluate/walk.ts'
 import type { Answer, Answers as Told } from '../../tree/answers.ts'
 import { isLeft } from '../../tree/caution.ts'
-import { walk } from '../../tree/walk.ts'
 import { Answers } from './answers.tsx'
 import { useSetting } from './setting.tsx'
 

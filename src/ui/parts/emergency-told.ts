@@ -1,7 +1,7 @@
+import type { Walk } from '../../evaluate/walk.ts'
 import { type Answers, choiceOf, signsOf } from '../../tree/answers.ts'
 import { EMERGENCY, emergenciesTold } from '../../tree/emergency.ts'
 import type { Tree } from '../../tree/tree.ts'
-import type { Walk } from '../../tree/walk.ts'
 
 /** An answer or a sign that was told and is an emergency. */
 export interface EmergencyTold {

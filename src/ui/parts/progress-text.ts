@@ -1,4 +1,4 @@
-import type { Progress } from '../../tree/progress.ts'
+import type { Progress } from '../../evaluate/progress.ts'
 import type { Words } from '../../words/words.ts'
 
 /** How far a walk has come, in words. */

@@ -1,4 +1,4 @@
-import type { Fact } from '../../tree/facts.ts'
+import type { Fact } from '../../evaluate/facts.ts'
 import type { Range } from '../../tree/observation.ts'
 
 export type { Fact }

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { walk } from '../../../src/evaluate/walk.ts'
 import { type Answers, isInterval, SIGN_VALUES } from '../../../src/tree/answers.ts'
 import { measured, tell } from '../../../src/tree/tell.ts'
-import { walk } from '../../../src/tree/walk.ts'
 import { type Fact, factKey } from '../../../src/words/facts/fact.ts'
 import { offered, shippedReader, suggested, sureOf } from './shipped-reader.ts'
 
