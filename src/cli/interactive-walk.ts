@@ -1,7 +1,7 @@
 import { type Evaluation, evaluate } from '../evaluate/evaluate.ts'
 import type { Walk } from '../evaluate/walk.ts'
 import { withDerived } from '../machine/derived/derive.ts'
-import { reportOn } from '../office/report.ts'
+import { reportOn } from '../report/report.ts'
 import type { Answers } from '../tree/answers.ts'
 import { isAskedFromMemory } from '../tree/caution.ts'
 import type { Observation } from '../tree/observation.ts'

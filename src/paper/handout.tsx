@@ -1,6 +1,6 @@
 import { renderToString } from 'preact-render-to-string'
 import type { OfficePack } from '../office/office-pack.ts'
-import { reportOf } from '../office/report.ts'
+import { reportOf } from '../report/report.ts'
 import type { Tree } from '../tree/tree.ts'
 import { generalOutcome } from '../ui/opening/outcome-address.ts'
 import { sheetAddress } from '../ui/opening/sheet-address.ts'

@@ -1,7 +1,7 @@
 import { isDiscarded, type SpokenAdvice } from '../evaluate/advice.ts'
 import { nameIn, textIn } from '../office/local-text.ts'
 import type { Referral } from '../office/referral.ts'
-import type { Report } from '../office/report.ts'
+import type { Report } from '../report/report.ts'
 import { verdict } from '../tree/caution.ts'
 import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'

@@ -9,20 +9,22 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
   evaluate: { folders: ['tree', 'diagrams'], packages: [] },
   findings: { folders: ['tree'], packages: [] },
   science: { folders: [], packages: [] },
-  office: { folders: ['tree', 'evaluate'], packages: [] },
+  office: { folders: [], packages: [] },
+  report: { folders: ['tree', 'evaluate', 'office'], packages: [] },
   load: { folders: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
   prove: { folders: ['tree', 'diagrams', 'evaluate', 'findings'], packages: [] },
   compare: { folders: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   tables: { folders: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   figures: { folders: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   machine: { folders: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
-  words: { folders: ['tree', 'evaluate', 'science', 'office'], packages: ['i18next'] },
+  words: { folders: ['tree', 'evaluate', 'science', 'office', 'report'], packages: ['i18next'] },
+  reader: { folders: ['tree', 'evaluate', 'words'], packages: [] },
   ui: {
-    folders: ['tree', 'evaluate', 'science', 'office', 'machine', 'words'],
+    folders: ['tree', 'evaluate', 'science', 'office', 'report', 'machine', 'words', 'reader'],
     packages: ['preact', 'd3-scale', 'd3-shape', 'uqr', 'virtual:jarside', 'virtual:pwa-register']
   },
   paper: {
-    folders: ['tree', 'office', 'compare', 'tables', 'words', 'ui'],
+    folders: ['tree', 'office', 'report', 'compare', 'tables', 'words', 'ui'],
     packages: ['preact-render-to-string']
   },
   cli: {
@@ -32,6 +34,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
       'findings',
       'science',
       'office',
+      'report',
       'load',
       'prove',
       'compare',
@@ -39,6 +42,7 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
       'figures',
       'machine',
       'words',
+      'reader',
       'ui',
       'paper'
     ],
@@ -54,6 +58,10 @@ const MAY_IMPORT: Record<string, { folders: string[]; packages: string[] }> = {
       'node:url',
       'node:util'
     ]
+  },
+  bundle: {
+    folders: ['tree', 'evaluate', 'load', 'prove', 'words', 'ui', 'cli'],
+    packages: ['node:fs', 'node:path']
   }
 }
 

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks'
-import { reportOf } from '../../office/report.ts'
+import { reportOf } from '../../report/report.ts'
 import { NOTHING_YET, verdict } from '../../tree/caution.ts'
 import { Calls } from '../parts/calls.tsx'
 import { Steps } from '../parts/outcome.tsx'

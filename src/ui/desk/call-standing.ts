@@ -1,6 +1,6 @@
 import { type Claims, claimsOf } from '../../evaluate/claims.ts'
 import type { AtLeast, Possible } from '../../evaluate/possible.ts'
-import { type Report, reportOf } from '../../office/report.ts'
+import { type Report, reportOf } from '../../report/report.ts'
 import { isAskedFromMemory, isLeft, level, NOTHING_YET } from '../../tree/caution.ts'
 import { EMERGENCY } from '../../tree/emergency.ts'
 import type { Tree } from '../../tree/tree.ts'

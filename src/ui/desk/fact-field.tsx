@@ -1,9 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import type { Fact } from '../../evaluate/facts.ts'
+import { type Candidate, type Fragment, factKey, type Told } from '../../reader/fact.ts'
+import type { FactReader } from '../../reader/fact-reader.ts'
+import { isDangerFact } from '../../reader/worry.ts'
 import type { Tree } from '../../tree/tree.ts'
-import { type Candidate, type Fragment, factKey, type Told } from '../../words/facts/fact.ts'
-import type { FactReader } from '../../words/facts/fact-reader.ts'
-import { isDangerFact } from '../../words/facts/worry.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { factText } from './fact-text.ts'
 

@@ -1,7 +1,7 @@
+import type { Told } from '../../reader/fact.ts'
 import { type Answer, isInterval } from '../../tree/answers.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { answerText } from '../../words/answer-text.ts'
-import type { Told } from '../../words/facts/fact.ts'
 import { answerLabel } from '../../words/tree-texts.ts'
 import type { Words } from '../../words/words.ts'
 

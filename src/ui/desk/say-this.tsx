@@ -1,4 +1,4 @@
-import type { Report } from '../../office/report.ts'
+import type { Report } from '../../report/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import { homeOf } from '../opening/sheet-address.ts'
 import { Actions } from '../parts/actions.tsx'

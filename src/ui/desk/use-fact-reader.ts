@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { CallersWords } from '../../reader/fact.ts'
+import { createFactReader, type FactReader } from '../../reader/fact-reader.ts'
 import type { Tree } from '../../tree/tree.ts'
-import type { CallersWords } from '../../words/facts/fact.ts'
-import { createFactReader, type FactReader } from '../../words/facts/fact-reader.ts'
 import type { Words } from '../../words/words.ts'
 import type { TreeOpener } from '../opening/bundle.ts'
 

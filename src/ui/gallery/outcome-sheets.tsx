@@ -1,7 +1,7 @@
 import { evaluate } from '../../evaluate/evaluate.ts'
 import { walk } from '../../evaluate/walk.ts'
 import type { OfficePack } from '../../office/office-pack.ts'
-import { reportOf, reportOn } from '../../office/report.ts'
+import { reportOf, reportOn } from '../../report/report.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { NOTHING_YET, type Outcome as TreeOutcome } from '../../tree/caution.ts'
 import type { Verdict } from '../../tree/tree.ts'

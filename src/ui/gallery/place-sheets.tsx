@@ -1,5 +1,5 @@
 import { evaluate } from '../../evaluate/evaluate.ts'
-import { reportOn } from '../../office/report.ts'
+import { reportOn } from '../../report/report.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { Actions } from '../parts/actions.tsx'
 import { After } from '../parts/after.tsx'

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
-import { isPast } from '../../office/report.ts'
+import { isPast } from '../../report/report.ts'
 import type { Language } from '../../words/languages.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { speechIn, type TextsByTag } from '../opening/speech.ts'

@@ -1,5 +1,5 @@
+import type { CallersWords } from '../../reader/fact.ts'
 import type { Tree } from '../../tree/tree.ts'
-import type { CallersWords } from '../../words/facts/fact.ts'
 import type { Language } from '../../words/languages.ts'
 import type { SourceLedger } from '../../words/sources.ts'
 import type { Setting } from '../parts/setting.tsx'

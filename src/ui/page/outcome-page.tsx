@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks'
-import { reportOf } from '../../office/report.ts'
+import { reportOf } from '../../report/report.ts'
 import type { Language } from '../../words/languages.ts'
 import type { NamedOutcome } from '../opening/outcome-address.ts'
 import { homeOf, sheetAddress } from '../opening/sheet-address.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { Fact } from '../../../src/words/facts/fact.ts'
-import { isDangerFact } from '../../../src/words/facts/worry.ts'
+import type { Fact } from '../../src/reader/fact.ts'
+import { isDangerFact } from '../../src/reader/worry.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
 const { tree, said, reader } = shippedReader()

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { walk } from '../../../src/evaluate/walk.ts'
-import { type Answers, isInterval, SIGN_VALUES } from '../../../src/tree/answers.ts'
-import { measured, tell } from '../../../src/tree/tell.ts'
-import { type Fact, factKey } from '../../../src/words/facts/fact.ts'
+import { walk } from '../../src/evaluate/walk.ts'
+import { type Fact, factKey } from '../../src/reader/fact.ts'
+import { type Answers, isInterval, SIGN_VALUES } from '../../src/tree/answers.ts'
+import { measured, tell } from '../../src/tree/tell.ts'
 import { offered, shippedReader, suggested, sureOf } from './shipped-reader.ts'
 
 const { tree, said, reader } = shippedReader()

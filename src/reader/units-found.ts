@@ -1,5 +1,5 @@
-import type { Answer } from '../../tree/answers.ts'
-import type { MeasureObservation, Unit } from '../../tree/observation.ts'
+import type { Answer } from '../tree/answers.ts'
+import type { MeasureObservation, Unit } from '../tree/observation.ts'
 import { ageAt } from './ages.ts'
 import type { InstrumentWords } from './instruments.ts'
 import { KITCHEN, LIGHT_BESIDE_READINGS, OWNERS, PERSONS, SAYING, SMALL_WORDS } from './lexicon.ts'

@@ -1,13 +1,13 @@
 import { adviceFor, type SpokenAdvice } from '../evaluate/advice.ts'
 import type { Evaluation } from '../evaluate/evaluate.ts'
 import type { Walk } from '../evaluate/walk.ts'
+import type { OfficePack } from '../office/office-pack.ts'
+import { type Referral, referralFor } from '../office/referral.ts'
+import { isExpired } from '../office/stale.ts'
 import type { Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
 import type { Tree } from '../tree/tree.ts'
-import type { OfficePack } from './office-pack.ts'
-import { type Referral, referralFor } from './referral.ts'
-import { isExpired } from './stale.ts'
 
 /** What an outcome of a tree comes to, gathered for whoever tells it. */
 export interface Report {

@@ -1,5 +1,5 @@
-import type { Fact } from '../../evaluate/facts.ts'
-import type { Range } from '../../tree/observation.ts'
+import type { Fact } from '../evaluate/facts.ts'
+import type { Range } from '../tree/observation.ts'
 
 export type { Fact }
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { expect, test } from 'vitest'
-import { browserBundle } from '../../src/cli/browser-bundle.ts'
-import { embedTrees } from '../../src/cli/embed-bundle.ts'
+import { browserBundle } from '../../src/bundle/browser-bundle.ts'
+import { embedTrees } from '../../src/bundle/embed-bundle.ts'
 
 const root = resolve(import.meta.dirname, '../..')
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { askedIn } from '../../../src/words/facts/asked.ts'
-import { type Fact, factKey, type SaidPhrase } from '../../../src/words/facts/fact.ts'
-import { SMALL_WORDS } from '../../../src/words/facts/lexicon.ts'
-import { wordsOf } from '../../../src/words/facts/normal.ts'
-import { answerLabel } from '../../../src/words/tree-texts.ts'
+import { askedIn } from '../../src/reader/asked.ts'
+import { type Fact, factKey, type SaidPhrase } from '../../src/reader/fact.ts'
+import { SMALL_WORDS } from '../../src/reader/lexicon.ts'
+import { wordsOf } from '../../src/reader/normal.ts'
+import { answerLabel } from '../../src/words/tree-texts.ts'
 import { offered, shippedReader, sureOf, TREES, toldBy, wholeFact } from './shipped-reader.ts'
 
 describe.each(TREES)('in %s whatever callers are known to say is understood', id => {

@@ -1,5 +1,5 @@
-import { type Answer, isInterval } from '../../tree/answers.ts'
-import type { Tree } from '../../tree/tree.ts'
+import { type Answer, isInterval } from '../tree/answers.ts'
+import type { Tree } from '../tree/tree.ts'
 import { type Denied, type Fact, type Fragment, factKey, type Told } from './fact.ts'
 import { SMALL_WORDS } from './lexicon.ts'
 import { wordsOf } from './normal.ts'

@@ -1,4 +1,4 @@
-import type { Tree } from '../../tree/tree.ts'
+import type { Tree } from '../tree/tree.ts'
 import { type Candidate, factKey } from './fact.ts'
 import { isDangerFact } from './worry.ts'
 

@@ -1,4 +1,4 @@
-import { isInterval } from '../../tree/answers.ts'
+import { isInterval } from '../tree/answers.ts'
 import { type Candidate, type Fragment, factKey } from './fact.ts'
 import { AND, COLD, EXCEPTING, KIN, NEGATORS, PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { isInterval } from '../../../src/tree/answers.ts'
-import { factKey } from '../../../src/words/facts/fact.ts'
-import { isDanger } from '../../../src/words/facts/worry.ts'
+import { factKey } from '../../src/reader/fact.ts'
+import { isDanger } from '../../src/reader/worry.ts'
+import { isInterval } from '../../src/tree/answers.ts'
 import { offered, shippedReader, sureOf, toldBy } from './shipped-reader.ts'
 
 const { tree, said, reader } = shippedReader('kombucha-jar', {

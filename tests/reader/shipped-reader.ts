@@ -1,10 +1,10 @@
-import type { Observation } from '../../../src/tree/observation.ts'
-import type { Tree } from '../../../src/tree/tree.ts'
-import type { Candidate, Fact, SaidPhrase } from '../../../src/words/facts/fact.ts'
-import { createFactReader, type FactReader } from '../../../src/words/facts/fact-reader.ts'
-import { isDanger } from '../../../src/words/facts/worry.ts'
-import { createWords, type Words } from '../../../src/words/words.ts'
-import { loadShipped } from '../../helpers/shipped.ts'
+import type { Candidate, Fact, SaidPhrase } from '../../src/reader/fact.ts'
+import { createFactReader, type FactReader } from '../../src/reader/fact-reader.ts'
+import { isDanger } from '../../src/reader/worry.ts'
+import type { Observation } from '../../src/tree/observation.ts'
+import type { Tree } from '../../src/tree/tree.ts'
+import { createWords, type Words } from '../../src/words/words.ts'
+import { loadShipped } from '../helpers/shipped.ts'
 
 /** A tree, what callers say of it, and the reader over both. */
 export interface Shipped {

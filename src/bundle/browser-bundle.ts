@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { loadProject } from '../cli/read-project.ts'
 import type { Loaded } from '../load/load.ts'
 import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
 import { prove } from '../prove/prove.ts'
@@ -7,7 +8,6 @@ import type { Tree } from '../tree/tree.ts'
 import type { Catalogue, Texts, TreeBundle } from '../ui/opening/bundle.ts'
 import { languagesOf } from '../words/languages.ts'
 import { SOURCE_TAG } from '../words/words.ts'
-import { loadProject } from './read-project.ts'
 
 export interface BrowserBundle {
   readonly catalogue: Catalogue

@@ -1,4 +1,4 @@
-import type { Unit } from '../../tree/observation.ts'
+import type { Unit } from '../tree/observation.ts'
 import { baseOf } from './lexicon.ts'
 
 /** A unit as people say it, and how it turns into the measure's own. */

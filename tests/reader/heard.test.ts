@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { Fact, Told } from '../../../src/words/facts/fact.ts'
-import { without } from '../../../src/words/facts/heard.ts'
+import type { Fact, Told } from '../../src/reader/fact.ts'
+import { without } from '../../src/reader/heard.ts'
 import { shippedReader } from './shipped-reader.ts'
 
 const sign = (observation: string, id: string, value = 'yes') =>

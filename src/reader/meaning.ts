@@ -1,5 +1,5 @@
-import type { SignValue } from '../../tree/answers.ts'
-import { unsureOf } from '../../tree/tell.ts'
+import type { SignValue } from '../tree/answers.ts'
+import { unsureOf } from '../tree/tell.ts'
 import type { Fact } from './fact.ts'
 import { meaningKey, type Phrase } from './phrase-book.ts'
 import { isDanger } from './worry.ts'

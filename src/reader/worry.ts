@@ -1,6 +1,6 @@
-import { type Answer, isInterval, SIGN_VALUES, type SignValue } from '../../tree/answers.ts'
-import type { Observation } from '../../tree/observation.ts'
-import type { Tree } from '../../tree/tree.ts'
+import { type Answer, isInterval, SIGN_VALUES, type SignValue } from '../tree/answers.ts'
+import type { Observation } from '../tree/observation.ts'
+import type { Tree } from '../tree/tree.ts'
 import type { Fact } from './fact.ts'
 
 /** The answers of a choice or the signs of a screen, most worrying first; none of a measure. */

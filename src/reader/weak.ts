@@ -1,4 +1,4 @@
-import type { SignValue } from '../../tree/answers.ts'
+import type { SignValue } from '../tree/answers.ts'
 import type { Candidate } from './fact.ts'
 import { NEGATORS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { isInterval } from '../../../src/tree/answers.ts'
-import { EMERGENCY, emergencySigns } from '../../../src/tree/emergency.ts'
-import type { Fact } from '../../../src/words/facts/fact.ts'
+import type { Fact } from '../../src/reader/fact.ts'
+import { isInterval } from '../../src/tree/answers.ts'
+import { EMERGENCY, emergencySigns } from '../../src/tree/emergency.ts'
 import { shippedReader, suggested, TREES } from './shipped-reader.ts'
 
 interface Line {
