@@ -23,6 +23,6 @@ for (const { family, wght } of FACES) {
     )
   )
   const cut = await subsetFont(whole, TEXT, { targetFormat: 'woff2', variationAxes: { wght } })
-  writeFileSync(join(root, `src/ui/style/fonts/${family}.woff2`), cut)
+  writeFileSync(join(root, `src/style/fonts/${family}.woff2`), cut)
   console.log(`${family}: ${whole.length} bytes, cut to ${cut.length}`)
 }

@@ -7,7 +7,7 @@ import { loadShipped } from '../helpers/shipped.ts'
 const root = join(import.meta.dirname, '../../src')
 
 /** The gallery plays jars for development. */
-const APART = /^ui\/gallery\//
+const APART = /^places\/gallery\//
 
 /** Words that are no ferment's: units, and the inputs that the calculators of every ferment share. */
 const SHARED = new Set([

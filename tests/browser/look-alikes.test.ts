@@ -89,7 +89,7 @@ describe('a photo of one’s own', () => {
   })
 
   test('nothing in the page reads where or when a photo was taken', () => {
-    const source = readFileSync('src/ui/look-alikes/own-photo.tsx', 'utf8')
+    const source = readFileSync('src/places/look-alikes/own-photo.tsx', 'utf8')
     expect(source).not.toMatch(/exif|arrayBuffer|FileReader|\.text\(\)|stream\(\)|createObjectURL/i)
   })
 })

@@ -19,7 +19,7 @@ function modulesFrom(file: string, seen = new Set<string>()): ReadonlySet<string
 const ELSEWHERE = new Set(['prompts', 'errors', 'unit-names', 'go-on', 'recall'])
 
 test('the first question has every text that its screen can show, and no outcome’s', async () => {
-  const modules = modulesFrom(join(root, 'src/ui/embed/first-screen.tsx'))
+  const modules = modulesFrom(join(root, 'src/places/embed/first-screen.tsx'))
   const named = [...modules].flatMap(file =>
     [...readFileSync(file, 'utf8').matchAll(/['`"]ui:([a-z-]+)/g)].map(([, key = '']) => key)
   )
