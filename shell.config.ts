@@ -5,7 +5,7 @@ import { numbersOf } from './src/office/constants.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
 const root = import.meta.dirname
-const WATCHDOG = join(root, 'src/ui/last-resort/watchdog.ts')
+const WATCHDOG = join(root, 'src/last-resort/watchdog.ts')
 
 /** What a page may load and do: nothing but this installation's own files. */
 const PARTS = [
@@ -39,8 +39,8 @@ interface Layer {
 /** What is served and no list of bundled packages names: our own, the typefaces, what the worker is made of. */
 const LICENSES: Readonly<Record<string, string>> = {
   'jarside.txt': 'LICENSE',
-  'OFL-atkinson-hyperlegible-next.txt': 'src/ui/style/fonts/OFL-atkinson-hyperlegible-next.txt',
-  'OFL-literata.txt': 'src/ui/style/fonts/OFL-literata.txt',
+  'OFL-atkinson-hyperlegible-next.txt': 'src/style/fonts/OFL-atkinson-hyperlegible-next.txt',
+  'OFL-literata.txt': 'src/style/fonts/OFL-literata.txt',
   'workbox.txt': 'node_modules/workbox-core/LICENSE',
   'vite-plugin-pwa.txt': 'node_modules/vite-plugin-pwa/LICENSE'
 }
@@ -76,7 +76,7 @@ export function shell(): Plugin[] {
           const dials = !html.includes('class="kiosk"')
           const more = [
             `<link rel="license" href="./${PACKAGE_LICENSES}">`,
-            '<link rel="stylesheet" href="/src/ui/style/last-resort.css">'
+            '<link rel="stylesheet" href="/src/style/last-resort.css">'
           ]
           return inShell(html, '</body>', lastResort({ dials, again: true }), more)
         }

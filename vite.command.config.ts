@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { defineConfig, type Plugin } from 'vite'
 import { PAPER_SHEETS } from './src/cli/paper-style.ts'
 
-const STYLE = join(import.meta.dirname, 'src/ui/style')
+const STYLE = join(import.meta.dirname, 'src/style')
 
 /** The sheets and typefaces of paper, with the licenses of the typefaces, where the command looks. */
 function paperStyles(): Plugin {
@@ -14,7 +14,7 @@ function paperStyles(): Plugin {
       const fonts = readdirSync(join(STYLE, 'fonts')).map(name => `fonts/${name}`)
       for (const name of [...PAPER_SHEETS.map(sheet => `${sheet}.css`), ...fonts]) {
         const source = readFileSync(join(STYLE, name))
-        this.emitFile({ type: 'asset', fileName: `ui/style/${name}`, source })
+        this.emitFile({ type: 'asset', fileName: `style/${name}`, source })
       }
     }
   }

@@ -1,7 +1,7 @@
 import { defineConfig, type Plugin } from 'vite'
 import { kioskEdition, kioskWorker } from './kiosk.config.ts'
 import { licenses, PACKAGE_LICENSES, PAGE_POLICY, SERVED_POLICY, shell } from './shell.config.ts'
-import { type BrowserBundle, browserBundle } from './src/cli/browser-bundle.ts'
+import { type BrowserBundle, browserBundle } from './src/bundle/browser-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
 const NAME = 'virtual:jarside'

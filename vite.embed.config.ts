@@ -3,9 +3,9 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { defineConfig, type Plugin } from 'vite'
 import { framedShell } from './shell.config.ts'
-import { browserBundle } from './src/cli/browser-bundle.ts'
-import { embedTrees, helpTexts } from './src/cli/embed-bundle.ts'
-import type { EmbedCatalogue } from './src/ui/embed/embed-files.ts'
+import { browserBundle } from './src/bundle/browser-bundle.ts'
+import { embedTrees, helpTexts } from './src/bundle/embed-bundle.ts'
+import type { EmbedCatalogue } from './src/places/embed/embed-files.ts'
 
 const NAME = 'virtual:jarside/embed'
 const root = import.meta.dirname
@@ -120,8 +120,8 @@ export default defineConfig({
     modulePreload: false,
     rollupOptions: {
       input: {
-        'jarside-walk': 'src/ui/embed/element.tsx',
-        'jarside-frame': 'src/ui/embed/framed-page.ts'
+        'jarside-walk': 'src/places/embed/element.tsx',
+        'jarside-frame': 'src/places/embed/framed-page.ts'
       },
       output: { entryFileNames: '[name].js', chunkFileNames: 'embed/[name]-[hash].js' }
     }

@@ -24,7 +24,7 @@ const steps = [
       `--outputFile.json=${report}`
     )
   },
-  { name: 'trees', run: [join(root, '.ci/jarside.mjs'), 'check'] },
+  { name: 'trees', run: [join(root, 'tools/jarside.mjs'), 'check'] },
   { name: 'size of the embed', run: [join(root, 'bench/size.mjs')] }
 ]
 

@@ -1,4 +1,4 @@
-import { JARS } from '../.ci/jars.mjs'
+import { JARS } from '../tests/helpers/jars.mjs'
 import { median, quantile } from './figures.mjs'
 
 const MEASURES = ['jar-ph', 'day']

@@ -28,7 +28,7 @@ const COMMANDS = {
 
 /** How long each command takes with a warm cache, in times of a Node.js that does nothing. */
 export function measureCommands() {
-  const jarside = join(root, '.ci/jarside.mjs')
+  const jarside = join(root, 'tools/jarside.mjs')
   const works = { nothing: ['-e', '0'] }
   for (const [name, args] of Object.entries(COMMANDS)) works[name] = [jarside, ...args]
   for (const [name, args] of Object.entries(works)) run(name, args)

@@ -1,6 +1,6 @@
 import { loadProject } from '../src/cli/read-project.ts'
+import { diagramsOf, TreeDiagrams } from '../src/diagrams/tree-diagrams.ts'
 import { answerSets, prove } from '../src/prove/prove.ts'
-import { diagramsOf, TreeDiagrams } from '../src/tree/tree-diagrams.ts'
 import { median, timed } from './figures.mjs'
 
 const RUNS = 5

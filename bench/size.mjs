@@ -3,8 +3,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { brotliCompressSync, constants } from 'node:zlib'
-import { buildEmbed } from '../.ci/build.mjs'
 import { root } from '../.ci/install.mjs'
+import { buildEmbed } from '../tools/build.mjs'
 
 /** Bytes, so that a kilobyte is 1000 of them: the stricter reading of 40 kB. */
 const LIMIT = 40_000

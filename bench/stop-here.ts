@@ -1,9 +1,9 @@
 // How often an outcome can be told before the last question, and whether it ever differs from the end.
 // node --import tsx bench/stop-here.ts <calls a tree> [tree]
 import fc from 'fast-check'
+import { type Evaluation, evaluate } from '../src/evaluate/evaluate.ts'
+import { callOf } from '../src/evaluate/facts.ts'
 import { emergenciesTold } from '../src/tree/emergency.ts'
-import { type Evaluation, evaluate } from '../src/tree/evaluate.ts'
-import { callOf } from '../src/tree/facts.ts'
 import type { Tree } from '../src/tree/tree.ts'
 import { missing, rawCall, rawRest } from '../tests/helpers/random-call.ts'
 import { shippedTrees } from '../tests/helpers/shipped.ts'

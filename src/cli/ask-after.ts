@@ -1,5 +1,5 @@
+import { afterNotes } from '../evaluate/after.ts'
 import { withDerived } from '../machine/derived/derive.ts'
-import { afterNotes } from '../tree/after.ts'
 import { isOnlyWorkedOut } from '../tree/derived.ts'
 import type { Tree } from '../tree/tree.ts'
 import { section } from '../words/outcome-lines.ts'

@@ -1,6 +1,6 @@
+import { type Comparison, compare } from '../compare/compare.ts'
+import { reworded, type SpokenTree } from '../compare/wording.ts'
 import { comparisonHtml } from '../paper/comparison.tsx'
-import { type Comparison, compare } from '../prove/compare/compare.ts'
-import { reworded, type SpokenTree } from '../prove/compare/wording.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
+import { askedObservations, type Counted } from '../figures/shares.ts'
 import { nearestNames } from '../findings/nearest-name.ts'
-import { askedObservations, type Counted } from '../prove/figures/shares.ts'
 import type { Answer, Signs, SignValue } from '../tree/answers.ts'
 import type { Observation, SignsObservation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'

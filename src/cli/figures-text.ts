@@ -1,4 +1,4 @@
-import type { Figures, Mean } from '../prove/figures/figures.ts'
+import type { Figures, Mean } from '../figures/figures.ts'
 import type { Paint } from './paint.ts'
 
 /** The figures of a tree as a table for people. */

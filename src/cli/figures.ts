@@ -1,5 +1,5 @@
+import { figuresOf } from '../figures/figures.ts'
 import { clean } from '../findings/wording.ts'
-import { figuresOf } from '../prove/figures/figures.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { type Command, readArguments } from './command.ts'
 import { readShares, sharesText } from './figures-shares.ts'

@@ -1,5 +1,5 @@
+import { type Call, callOf, type Fact } from '../evaluate/facts.ts'
 import { nearestNames } from '../findings/nearest-name.ts'
-import { type Call, callOf, type Fact } from '../tree/facts.ts'
 import type { Observation } from '../tree/observation.ts'
 import { noneOf, unsureOf } from '../tree/tell.ts'
 import type { Tree } from '../tree/tree.ts'

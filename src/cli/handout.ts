@@ -1,6 +1,6 @@
+import { couldBeTogether } from '../evaluate/could-be.ts'
 import { nearestNames } from '../findings/nearest-name.ts'
 import { type HandoutOf, PAPERS, type Paper } from '../paper/handout.tsx'
-import { couldBeTogether } from '../tree/could-be.ts'
 import type { Tree } from '../tree/tree.ts'
 import { SOURCE_TAG } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'

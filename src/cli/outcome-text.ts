@@ -1,4 +1,4 @@
-import type { Report } from '../office/report.ts'
+import type { Report } from '../report/report.ts'
 import { outcomeLines, section } from '../words/outcome-lines.ts'
 import { say } from '../words/say.ts'
 import { footText } from './call-text.ts'

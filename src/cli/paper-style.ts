@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 // Beside this folder in `src`, and in the package beside the folder of the compiled command.
-const FOLDER = fileURLToPath(new URL('../ui/style/', import.meta.url))
+const FOLDER = fileURLToPath(new URL('../style/', import.meta.url))
 
 /** The style sheets that paper is made of. */
 export const PAPER_SHEETS: readonly string[] = ['fonts', 'base', 'outcome', 'sheet']

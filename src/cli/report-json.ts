@@ -1,5 +1,5 @@
 import type { Loaded } from '../load/load.ts'
-import type { WalkReport } from '../office/report.ts'
+import type { WalkReport } from '../report/report.ts'
 import { CAUTIONS } from '../tree/cautions.ts'
 import { alarmsOf } from '../words/alarms.ts'
 import { saidCall } from '../words/say.ts'

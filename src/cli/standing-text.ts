@@ -1,4 +1,4 @@
-import type { Report } from '../office/report.ts'
+import type { Report } from '../report/report.ts'
 import { standingLines } from '../words/outcome-lines.ts'
 import { standingOf } from '../words/say.ts'
 import type { Making } from './making.ts'

@@ -1,5 +1,5 @@
 import { nearestNames } from '../findings/nearest-name.ts'
-import { lensesOf } from '../prove/table/tables.ts'
+import { lensesOf } from '../tables/tables.ts'
 import { lensName } from '../tree/lens.ts'
 import type { Tree } from '../tree/tree.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'

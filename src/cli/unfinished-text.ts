@@ -1,5 +1,5 @@
-import type { WalkReport } from '../office/report.ts'
-import type { Evaluation } from '../tree/evaluate.ts'
+import type { Evaluation } from '../evaluate/evaluate.ts'
+import type { WalkReport } from '../report/report.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { answerText } from '../words/answer-text.ts'
 import { section } from '../words/outcome-lines.ts'

@@ -1,6 +1,6 @@
+import { evaluate } from '../evaluate/evaluate.ts'
 import { withDerived } from '../machine/derived/derive.ts'
-import { reportOn } from '../office/report.ts'
-import { evaluate } from '../tree/evaluate.ts'
+import { reportOn } from '../report/report.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { type Command, readArguments } from './command.ts'
 import { readTold } from './given.ts'

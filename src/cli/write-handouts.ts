@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import { type HandoutOf, handoutHtml } from '../paper/handout.tsx'
-import { fitSheet, SHEET_TYPE } from '../ui/parts/fit-sheet.ts'
+import { fitSheet, SHEET_TYPE } from '../parts/fit-sheet.ts'
 import { BadUse } from './bad-use.ts'
 import { BROWSER_FLAGS, browserProgram } from './browser.ts'
 import { makeFolder, writeWhole } from './write-file.ts'

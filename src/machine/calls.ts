@@ -1,5 +1,5 @@
 import { assign, createActor, setup } from 'xstate'
-import type { Fact } from '../tree/facts.ts'
+import type { Fact } from '../evaluate/facts.ts'
 
 interface Context {
   /** The language of the desk, which a new caller is taken to speak. */

@@ -1,4 +1,5 @@
 import { type AnyStateMachine, assign, createMachine } from 'xstate'
+import { stepOf, type Walk } from '../evaluate/walk.ts'
 import { type Answer, type Answers, measureOf, signsOf } from '../tree/answers.ts'
 import { join, NOTHING_YET, type Outcome } from '../tree/caution.ts'
 import { decide, takesTurn } from '../tree/decide.ts'
@@ -6,7 +7,6 @@ import { effectiveChoice } from '../tree/effective.ts'
 import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
 import { holdsAll } from '../tree/range.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
-import { stepOf, type Walk } from '../tree/walk.ts'
 
 /** What the machine remembers: the answers, what the walk has raised on its way here, and by what. */
 export interface Context {

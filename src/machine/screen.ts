@@ -1,6 +1,6 @@
 import { assign, setup } from 'xstate'
+import type { Evaluation } from '../evaluate/evaluate.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
-import type { Evaluation } from '../tree/evaluate.ts'
 
 interface Context {
   readonly evaluation: Evaluation

@@ -1,6 +1,6 @@
 import { renderToString } from 'preact-render-to-string'
-import type { Comparison, Pattern } from '../prove/compare/compare.ts'
-import type { Reworded } from '../prove/compare/wording.ts'
+import type { Comparison, Pattern } from '../compare/compare.ts'
+import type { Reworded } from '../compare/wording.ts'
 import type { Tree } from '../tree/tree.ts'
 import { commonLines } from '../words/comparison-lines.ts'
 import { CHANGE_NAMES, countText, outcomeText, shareText } from '../words/comparison-names.ts'

@@ -1,5 +1,5 @@
-import { isPast } from '../office/report.ts'
-import type { Table } from '../prove/table/table.ts'
+import { isPast } from '../report/report.ts'
+import type { Table } from '../tables/table.ts'
 import type { Tree } from '../tree/tree.ts'
 import { isDraft } from '../words/languages.ts'
 import { type Standing, standingOf } from '../words/say.ts'

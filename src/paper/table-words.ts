@@ -1,4 +1,4 @@
-import type { Among, Cell, Input, Table, Within } from '../prove/table/table.ts'
+import type { Among, Cell, Input, Table, Within } from '../tables/table.ts'
 import type { Range } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { TextKey } from '../words/text-key.ts'

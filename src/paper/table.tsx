@@ -1,5 +1,5 @@
 import { renderToString } from 'preact-render-to-string'
-import type { Input, Table } from '../prove/table/table.ts'
+import type { Input, Table } from '../tables/table.ts'
 import type { Tree } from '../tree/tree.ts'
 import { footNumbers } from '../words/foot-numbers.ts'
 import { directionOf } from '../words/languages.ts'

@@ -1,4 +1,4 @@
-import type { Diagrams } from '../tree/diagram.ts'
+import type { Diagrams } from '../diagrams/diagram.ts'
 
 /** In how many sets of answers a diagram gives each level: exact, by level. Sets of answers, not callers. */
 export function countLevels(diagrams: Diagrams, diagram: number): ReadonlyMap<number, bigint> {

@@ -1,8 +1,8 @@
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { effectsOf } from '../tree/effects.ts'
 import type { Lens } from '../tree/lens.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Question, Tree } from '../tree/tree.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 
 /** Every side of a tree's outcome: the tracks, the use, and each note that some answer adds. */
 export function lensesOf(tree: Tree): readonly Lens[] {

@@ -1,5 +1,5 @@
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
-import { type Walk, walk } from '../tree/walk.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { type Walk, walk } from '../evaluate/walk.ts'
 import { passing } from './lenses.ts'
 import { everything } from './open.ts'
 import { completed } from './witness.ts'

@@ -1,11 +1,11 @@
+import type { Open } from '../diagrams/reach.ts'
+import type { Value, Variable } from '../diagrams/space.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import type { Interval } from '../tree/answers.ts'
 import { rank } from '../tree/effective.ts'
 import type { ChoiceObservation } from '../tree/observation.ts'
 import { holdsAll } from '../tree/range.ts'
-import type { Open } from '../tree/reach.ts'
-import type { Value, Variable } from '../tree/space.ts'
 import type { Condition, Rule, Tree } from '../tree/tree.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 
 /** One literal on the coordinates: which values of which one it leaves. */
 interface Literal {

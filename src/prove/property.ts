@@ -1,5 +1,5 @@
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import type { Places } from '../findings/place.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
 import type { Kind, Proved } from './proved.ts'
 
 /** Something that must be so of every tree before it is shown to anybody. */

@@ -1,19 +1,18 @@
+import type { Open } from '../diagrams/reach.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { walk } from '../evaluate/walk.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Places } from '../findings/place.ts'
 import type { Answers } from '../tree/answers.ts'
 import { verdictsOf } from '../tree/caution.ts'
 import { type EmergencySign, emergencySigns } from '../tree/emergency.ts'
-import type { Open } from '../tree/reach.ts'
 import type { Rule, Tree } from '../tree/tree.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
-import { walk } from '../tree/walk.ts'
 import { type Breach, breachOf, claimText, levelText } from './claim.ts'
 import { names } from './danger.ts'
 import { found, shownBy } from './found.ts'
 import { boxesOf } from './open.ts'
 import { type Proved, standing } from './proved.ts'
 import { levelIn } from './replay.ts'
-import { soughtIn } from './search/large.ts'
 import { completed, shortestTo, unusualIn } from './witness.ts'
 
 /**
@@ -33,8 +32,7 @@ export function proveRule(made: TreeDiagrams, rule: Rule, places: Places): Prove
     const answers = emergencyAnswers(made.tree, emergency)
     return standing(rule.id, 'rule', [[refuted(made, rule, breach, top, answers, places)]])
   }
-  const sought = soughtIn(made, breach, boxes)
-  const answers = sought ? sought.answers : fewestUnusual(made, breach, boxes)
+  const answers = fewestUnusual(made, breach, boxes)
   if (answers !== undefined) {
     const got = levelIn(made.tree, breach.lens, walk(made.tree, answers).outcome)
     if (!breach.breaks(got)) throw new Error(`the walk does not show what refutes ${rule.id}`)

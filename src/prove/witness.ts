@@ -1,10 +1,10 @@
+import type { Open } from '../diagrams/reach.ts'
+import { type Value, type Variable, withValue } from '../diagrams/space.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { walk } from '../evaluate/walk.ts'
 import type { Witness } from '../findings/finding.ts'
 import { type Answers, isInterval } from '../tree/answers.ts'
-import type { Open } from '../tree/reach.ts'
-import { type Value, type Variable, withValue } from '../tree/space.ts'
 import type { Tree } from '../tree/tree.ts'
-import type { TreeDiagrams } from '../tree/tree-diagrams.ts'
-import { walk } from '../tree/walk.ts'
 import { isUsual } from './open.ts'
 
 /** A choice of value for some of the coordinates, by index. */

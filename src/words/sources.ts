@@ -1,4 +1,4 @@
-import type { Report } from '../office/report.ts'
+import type { Report } from '../report/report.ts'
 
 /** A publication, as the ledger in shared/sources.yaml has it. */
 export interface SourceEntry {

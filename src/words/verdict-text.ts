@@ -1,4 +1,4 @@
-import type { Manner } from '../tree/advice.ts'
+import type { Manner } from '../evaluate/advice.ts'
 import type { Use } from '../tree/tree.ts'
 import type { TextKey } from './text-key.ts'
 import type { Words } from './words.ts'

@@ -6,8 +6,8 @@ import { loadShipped } from '../helpers/shipped.ts'
 
 const root = join(import.meta.dirname, '../../src')
 
-/** The gallery plays jars for development; pictures are drawn by their own names. */
-const APART = /^ui\/(gallery|pictures)\//
+/** The gallery plays jars for development. */
+const APART = /^places\/gallery\//
 
 /** Words that are no ferment's: units, and the inputs that the calculators of every ferment share. */
 const SHARED = new Set([

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { generatedTree, type Size } from '../../bench/generated-tree.ts'
+import { searchOf } from '../../bench/search/large.ts'
+import { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import { breachOf } from '../../src/prove/claim.ts'
 import { boxesOf, everything } from '../../src/prove/open.ts'
-import { searchOf } from '../../src/prove/search/large.ts'
 import { shortestTo, unusualIn } from '../../src/prove/witness.ts'
-import { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 
 const SIZES: readonly Size[] = [
   { questions: 60, observations: 12 },

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import kombucha from '../../locales/en/kombucha-jar.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { answer, askedOn, begin, play, playOn, verdictsOn } from './play.ts'
 import { useVisits } from './visit.ts'
 

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core'
-import type { Jar } from '../../.ci/jars.mjs'
+import type { Jar } from '../helpers/jars.mjs'
 import { answer, askedOn } from './play.ts'
 
 /** Opens the desk as somebody who has just picked up the telephone. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { atDesk, callUntil, factsOn, say } from './desk-call.ts'
 import { verdictsOn } from './play.ts'
 import { useVisits } from './visit.ts'

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { atDesk, callUntil, say } from './desk-call.ts'
 import { verdictsOn } from './play.ts'

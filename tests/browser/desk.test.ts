@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import kombucha from '../../locales/en/kombucha-jar.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { atDesk, callOn, callUntil, factsOn, say } from './desk-call.ts'
 import { cutOff, spilling } from './layout.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { spillingInside, useEmbeds } from './embed-visit.ts'
 import { playOn, verdictsOn } from './play.ts'
 import { address } from './visit.ts'

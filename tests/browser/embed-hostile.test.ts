@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import english from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import spanish from '../../locales/es/kombucha-jar.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { useEmbeds } from './embed-visit.ts'
 import { playOn, verdictsOn } from './play.ts'
 import { SAID } from './said.ts'

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import english from '../../locales/en/ui.json' with { type: 'json' }
 import spanish from '../../locales/es/ui.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { useEmbeds } from './embed-visit.ts'
 import { answer, playOn, verdictsOn } from './play.ts'
 

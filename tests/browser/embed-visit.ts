@@ -1,6 +1,6 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
-import { BROWSER_FLAGS } from '../../.ci/browser.mjs'
+import { BROWSER_FLAGS } from '../../tools/browser.mjs'
 import { COUNTY, countyPage, HOSTILE, serveHost } from './embed-host.ts'
 
 const TWO = ['lang="en"', 'lang="es"'].map(

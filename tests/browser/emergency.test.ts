@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { atDesk, factsOn, say } from './desk-call.ts'
 import { KIOSK, touchLanguage, UPRIGHT } from './kiosk.ts'
 import { begin, play } from './play.ts'

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import notes from '../../locales/en/notes.json' with { type: 'json' }
 import ui from '../../locales/en/ui.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { askedOn, begin, play, playOn } from './play.ts'
 import { useVisits } from './visit.ts'
 

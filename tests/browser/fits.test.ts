@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { cutOff, smallTargets, spilling } from './layout.ts'
 import { begin, play, playOn } from './play.ts'

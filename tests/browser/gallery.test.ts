@@ -5,11 +5,11 @@ import { basename, join } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { type PreviewServer, preview } from 'vite'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
-import { BROWSER_FLAGS } from '../../.ci/browser.mjs'
+import { BROWSER_FLAGS } from '../../tools/browser.mjs'
 import { axeFaults } from './axe.ts'
 
 const root = join(import.meta.dirname, '../..')
-/** Files of `src/ui/parts` that draw nothing themselves. */
+/** Files of `src/parts` that draw nothing themselves. */
 const DRAWS_NOTHING = ['setting']
 
 let folder: string
@@ -85,7 +85,7 @@ describe('the gallery shows every part of the page', () => {
     const listed = await page
       .locator('[data-parts]')
       .evaluateAll(items => items.flatMap(item => item.getAttribute('data-parts')?.split(' ')))
-    const parts = readdirSync(join(root, 'src/ui/parts'))
+    const parts = readdirSync(join(root, 'src/parts'))
       .filter(file => file.endsWith('.tsx'))
       .map(file => basename(file, '.tsx'))
       .filter(part => !DRAWS_NOTHING.includes(part))

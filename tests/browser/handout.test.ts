@@ -8,7 +8,7 @@ import { PNG } from 'pngjs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import steps from '../../locales/en/steps.json' with { type: 'json' }
 import pasos from '../../locales/es/steps.json' with { type: 'json' }
-import { couldBeTogether } from '../../src/tree/could-be.ts'
+import { couldBeTogether } from '../../src/evaluate/could-be.ts'
 import { runCommand } from '../cli/run-command.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 import { useVisits } from './visit.ts'

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { answer, askedOn, begin, playOn, verdictsOn } from './play.ts'
 import { useVisits } from './visit.ts'
 

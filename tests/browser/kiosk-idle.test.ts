@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { KIOSK, LYING, smallForFingers, touchLanguage } from './kiosk.ts'
 import { askedOn, begin, play, playOn } from './play.ts'

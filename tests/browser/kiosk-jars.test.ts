@@ -2,9 +2,9 @@ import jsQR from 'jsqr'
 import type { Page } from 'playwright-core'
 import { PNG } from 'pngjs'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import words from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import office from '../../public/office.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { KIOSK, keptBy, SMALL, smallForFingers, touchLanguage, verdictsShown } from './kiosk.ts'
 import { play, TREE } from './play.ts'

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { KIOSK, touchLanguage, verdictsShown } from './kiosk.ts'
 import { officeServer } from './kiosk-office-server.ts'
 import { begin, play } from './play.ts'

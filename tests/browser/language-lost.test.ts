@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { factsOn, say } from './desk-call.ts'
 import { begin, playOn } from './play.ts'
 import { useVisits, type Visit } from './visit.ts'

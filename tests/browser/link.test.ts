@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import ui from '../../locales/en/ui.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { answer, askedOn, play, TREE, verdictsOn } from './play.ts'
 import { address, useVisits } from './visit.ts'
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
+import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { KIOSK, touchLanguage } from './kiosk.ts'
 import { begin, play, playOn } from './play.ts'
@@ -89,7 +89,7 @@ describe('a photo of one’s own', () => {
   })
 
   test('nothing in the page reads where or when a photo was taken', () => {
-    const source = readFileSync('src/ui/look-alikes/own-photo.tsx', 'utf8')
+    const source = readFileSync('src/places/look-alikes/own-photo.tsx', 'utf8')
     expect(source).not.toMatch(/exif|arrayBuffer|FileReader|\.text\(\)|stream\(\)|createObjectURL/i)
   })
 })

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core'
-import type { Jar } from '../../.ci/jars.mjs'
+import type { Jar } from '../helpers/jars.mjs'
 
 export const TREE = 'kombucha-jar'
 const MOST_SCREENS = 18

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, test } from 'vitest'
-import { JARS, type Jar } from '../../.ci/jars.mjs'
 import kombucha from '../../locales/en/kombucha-jar.json' with { type: 'json' }
+import { JARS, type Jar } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { play, verdictsOn } from './play.ts'
 import { SAID } from './said.ts'

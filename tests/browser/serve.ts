@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { preview } from 'vite'
 import type { TestProject } from 'vitest/node'
-import { findBrowser } from '../../.ci/browser.mjs'
+import { findBrowser } from '../../tools/browser.mjs'
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -55,7 +55,7 @@ function browserOrWhyNot() {
 
 // A process of its own: the test runner's NODE_ENV would build a page that nobody is given.
 function buildInto(outDir: string) {
-  execFileSync(process.execPath, [join(root, '.ci/build.mjs'), '--outDir', outDir], {
+  execFileSync(process.execPath, [join(root, 'tools/build.mjs'), '--outDir', outDir], {
     cwd: root,
     stdio: ['ignore', 'ignore', 'inherit'],
     env: { ...process.env, NODE_ENV: 'production' }

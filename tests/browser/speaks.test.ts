@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import jar from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import observations from '../../locales/en/observations.json' with { type: 'json' }
 import ui from '../../locales/en/ui.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { begin, play, playOn } from './play.ts'
 import { ofRole, spokenOn } from './spoken.ts'
 import { useVisits } from './visit.ts'

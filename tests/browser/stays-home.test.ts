@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { JARS } from '../../.ci/jars.mjs'
 import shipped from '../../public/office.json' with { type: 'json' }
+import { JARS } from '../helpers/jars.mjs'
 import { play } from './play.ts'
 import { address, useVisits } from './visit.ts'
 

@@ -6,7 +6,7 @@ import {
   type Page
 } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
-import { BROWSER_FLAGS } from '../../.ci/browser.mjs'
+import { BROWSER_FLAGS } from '../../tools/browser.mjs'
 
 /** A page opened by somebody, with everything that went wrong in it and everything it asked for. */
 export interface Visit {

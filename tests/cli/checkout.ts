@@ -34,7 +34,7 @@ export function checkout(): Checkout {
     folder,
     run: (...args) =>
       new Promise((resolve, reject) => {
-        const child = spawn(process.execPath, [join(folder, '.ci/jarside.mjs'), ...args], {
+        const child = spawn(process.execPath, [join(folder, 'tools/jarside.mjs'), ...args], {
           stdio: ['ignore', 'pipe', 'pipe'],
           env
         })

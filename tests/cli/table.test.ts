@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { csvOf } from '../../src/prove/table/csv.ts'
+import { csvOf } from '../../src/tables/csv.ts'
 import { runCommand } from './run-command.ts'
 
 const table = (...args: readonly string[]) => runCommand(['table', 'kombucha-jar', ...args])

@@ -2,8 +2,8 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { browserBundle } from '../../src/cli/browser-bundle.ts'
-import { embedTrees } from '../../src/cli/embed-bundle.ts'
+import { browserBundle } from '../../src/bundle/browser-bundle.ts'
+import { embedTrees } from '../../src/bundle/embed-bundle.ts'
 import { runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-withdrawn-'))

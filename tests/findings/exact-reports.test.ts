@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { diagramsOf } from '../../src/diagrams/tree-diagrams.ts'
 import type { Finding } from '../../src/findings/finding.ts'
 import { type AuthoredFile, load } from '../../src/load/load.ts'
 import { closedFaults, unknownFaults } from '../../src/prove/faults/unfound.ts'
 import { PROPERTIES, proveWith } from '../../src/prove/prove.ts'
-import { diagramsOf } from '../../src/tree/tree-diagrams.ts'
 import { projectWith, reportOn, wholeProject } from '../load/project-files.ts'
 
 const cases = readdirSync('tests/bad')

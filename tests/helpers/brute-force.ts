@@ -1,11 +1,11 @@
+import { spaceOf, withValue } from '../../src/diagrams/space.ts'
+import { type Walk, walk } from '../../src/evaluate/walk.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { choiceOf, isInterval, measureOf, signsOf } from '../../src/tree/answers.ts'
 import { level, useLevel, verdict } from '../../src/tree/caution.ts'
 import { effectiveChoice } from '../../src/tree/effective.ts'
 import { holdsAll } from '../../src/tree/range.ts'
-import { spaceOf, withValue } from '../../src/tree/space.ts'
 import type { Claim, Condition, Rule, Tree } from '../../src/tree/tree.ts'
-import { type Walk, walk } from '../../src/tree/walk.ts'
 
 /** The second opinion: every complete set of answers, one by one, judged by `walk()` alone. */
 export function* everySet(tree: Tree): Generator<Answers> {

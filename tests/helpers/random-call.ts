@@ -1,7 +1,7 @@
 import fc from 'fast-check'
+import type { Fact } from '../../src/evaluate/facts.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { emergencySigns } from '../../src/tree/emergency.ts'
-import type { Fact } from '../../src/tree/facts.ts'
 import type { Observation } from '../../src/tree/observation.ts'
 import { measured } from '../../src/tree/tell.ts'
 import type { Tree } from '../../src/tree/tree.ts'

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { walk } from '../../src/evaluate/walk.ts'
 import { createSession, type Session } from '../../src/machine/session.ts'
 import type { Answer } from '../../src/tree/answers.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { completeAnswers, randomTree } from '../helpers/random-tree.ts'
 import { sketch } from '../helpers/sketch.ts'
 

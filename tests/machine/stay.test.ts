@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { SimulatedClock } from 'xstate'
 import { createStay, GRACE, QUIET, type Stay, type StayEvent } from '../../src/machine/stay.ts'
-import { spokenSeconds } from '../../src/ui/kiosk/countdown.tsx'
+import { spokenSeconds } from '../../src/places/kiosk/countdown.tsx'
 
 const SECOND = 1000
 

@@ -61,7 +61,7 @@ describe('the command works where it is installed', () => {
       expect.arrayContaining([
         'shared/schemas/tree.schema.json',
         'shared/pieces/people.yaml',
-        'lib/ui/style/fonts/OFL-literata.txt',
+        'lib/style/fonts/OFL-literata.txt',
         'trees/kombucha-jar/tree.yaml'
       ])
     )

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import { aSecondAnswerNeverReassures } from '../../src/prove/properties/a-second-answer-never-reassures.ts'
 import { anUnsureDangerSignIsNotGentle } from '../../src/prove/properties/an-unsure-danger-sign-is-not-gentle.ts'
 import { dangerSignsAreCovered } from '../../src/prove/properties/danger-signs-are-covered.ts'
@@ -14,7 +15,6 @@ import {
 import type { Property } from '../../src/prove/property.ts'
 import { proveRule } from '../../src/prove/prove-rule.ts'
 import type { Rule, Tree } from '../../src/tree/tree.ts'
-import { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 import { ruleHolds, sizeOf } from '../helpers/brute-force.ts'
 import { randomRule, randomTree } from '../helpers/random-tree.ts'
 import {

@@ -1,3 +1,5 @@
+import { spaceOf, type Variable, withValue } from '../../src/diagrams/space.ts'
+import { walk } from '../../src/evaluate/walk.ts'
 import {
   type Answer,
   type Answers,
@@ -11,9 +13,7 @@ import { decide } from '../../src/tree/decide.ts'
 import { effectiveChoice } from '../../src/tree/effective.ts'
 import { type Observation, TRACKS } from '../../src/tree/observation.ts'
 import { holdsAll } from '../../src/tree/range.ts'
-import { spaceOf, type Variable, withValue } from '../../src/tree/space.ts'
 import type { Question, Rule, Tree } from '../../src/tree/tree.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { everySet, speaks } from '../helpers/brute-force.ts'
 
 // The second opinion on the properties about answers: every set tried, judged by `walk()` alone.

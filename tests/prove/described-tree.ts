@@ -1,9 +1,9 @@
+import { reachable } from '../../src/diagrams/reach.ts'
+import { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import { boxesOf } from '../../src/prove/open.ts'
 import { verdictsOf } from '../../src/tree/caution.ts'
 import { type Observation, TRACKS } from '../../src/tree/observation.ts'
-import { reachable } from '../../src/tree/reach.ts'
 import { type Claim, type Condition, type Rule, type Tree, USES } from '../../src/tree/tree.ts'
-import { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 
 /**
  * The tree with rules that say all that one or two answers make sure of: of each side of the outcome the

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import { formatFinding } from '../../src/findings/format-finding.ts'
 import { prove } from '../../src/prove/prove.ts'
 import { proveRule } from '../../src/prove/prove-rule.ts'
 import type { Rule } from '../../src/tree/tree.ts'
-import { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
 import { rule, sketch } from '../helpers/sketch.ts'
 
 const reassured = sketch(

@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import type { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
+import { adviceFor } from '../../src/evaluate/advice.ts'
+import { walk } from '../../src/evaluate/walk.ts'
 import { everything, isUsual } from '../../src/prove/open.ts'
 import { comesLate } from '../../src/prove/said/order.ts'
 import { saidOf } from '../../src/prove/said/said.ts'
 import { type Choice, completed } from '../../src/prove/witness.ts'
-import { adviceFor } from '../../src/tree/advice.ts'
-import type { TreeDiagrams } from '../../src/tree/tree-diagrams.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 
 /** Mostly what an ordinary jar shows, so that not every set comes to the most cautious of all. */

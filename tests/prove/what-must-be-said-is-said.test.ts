@@ -1,15 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { diagramsOf } from '../../src/diagrams/tree-diagrams.ts'
+import { adviceFor } from '../../src/evaluate/advice.ts'
+import { walk } from '../../src/evaluate/walk.ts'
 import { everything, isUsual } from '../../src/prove/open.ts'
 import { whatMustBeSaidIsSaid } from '../../src/prove/properties/what-must-be-said-is-said.ts'
 import { saidBeside, saidOf } from '../../src/prove/said/said.ts'
 import { completed } from '../../src/prove/witness.ts'
-import { adviceFor } from '../../src/tree/advice.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { emergencySigns } from '../../src/tree/emergency.ts'
 import type { SpokenRule, Tree } from '../../src/tree/tree.ts'
-import { diagramsOf } from '../../src/tree/tree-diagrams.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 
 /** All that is heard with these answers, in the order of the sheet. */

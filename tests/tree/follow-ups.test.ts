@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { reportOf } from '../../src/office/report.ts'
-import { adviceFor } from '../../src/tree/advice.ts'
+import { adviceFor } from '../../src/evaluate/advice.ts'
+import { reportOf } from '../../src/report/report.ts'
 import { NOTHING_YET, type Outcome } from '../../src/tree/caution.ts'
 import { changesKeptFood } from '../../src/tree/does.ts'
 import type { Tree } from '../../src/tree/tree.ts'

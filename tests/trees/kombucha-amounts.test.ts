@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { afterNotes } from '../../src/tree/after.ts'
+import { afterNotes } from '../../src/evaluate/after.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 

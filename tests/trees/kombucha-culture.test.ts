@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { afterNotes } from '../../src/tree/after.ts'
+import { afterNotes } from '../../src/evaluate/after.ts'
+import { evaluate } from '../../src/evaluate/evaluate.ts'
 import type { Answers } from '../../src/tree/answers.ts'
-import { evaluate } from '../../src/tree/evaluate.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { walk } from '../../src/evaluate/walk.ts'
 import type { Row } from '../../src/load/load.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
 

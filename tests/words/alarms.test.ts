@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import { walk } from '../../src/evaluate/walk.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { isAskedFromMemory } from '../../src/tree/caution.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { alarmsOf } from '../../src/words/alarms.ts'
 import { askKey } from '../../src/words/ask-key.ts'
 import { createWords, type Words } from '../../src/words/words.ts'

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { SignValue } from '../../src/tree/answers.ts'
 import type { Sign } from '../../src/tree/observation.ts'
 import { answerText } from '../../src/words/answer-text.ts'
-import { shippedReader, TREES } from './facts/shipped-reader.ts'
+import { shippedReader, TREES } from '../reader/shipped-reader.ts'
 
 const screens = TREES.flatMap(id => {
   const { tree, words } = shippedReader(id)

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { reportOf } from '../../src/office/report.ts'
+import { reportOf } from '../../src/report/report.ts'
 import { NOTHING_YET, type Outcome, verdict } from '../../src/tree/caution.ts'
 import { say } from '../../src/words/say.ts'
 import { cautionText } from '../../src/words/tree-texts.ts'

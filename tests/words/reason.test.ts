@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
+import { walk } from '../../src/evaluate/walk.ts'
 import type { Answers } from '../../src/tree/answers.ts'
-import { walk } from '../../src/tree/walk.ts'
 import { reasonFor } from '../../src/words/reason.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'

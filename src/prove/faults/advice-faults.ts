@@ -1,4 +1,4 @@
-import { originOf } from '../../tree/advice.ts'
+import { originOf } from '../../evaluate/advice.ts'
 import { verdict } from '../../tree/caution.ts'
 import type { Track } from '../../tree/observation.ts'
 import { type Advice, type NoteAdvice, type Steps, type Tree, USES } from '../../tree/tree.ts'

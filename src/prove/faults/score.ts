@@ -1,5 +1,5 @@
+import { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import type { Tree } from '../../tree/tree.ts'
-import { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import type { Ledger } from '../property.ts'
 import { PROPERTIES } from '../prove.ts'
 import { type Fault, faultsOf } from './faults.ts'

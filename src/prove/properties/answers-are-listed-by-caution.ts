@@ -1,6 +1,6 @@
+import type { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import type { Lens } from '../../tree/lens.ts'
 import { TRACKS } from '../../tree/observation.ts'
-import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { everything } from '../open.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'

@@ -1,5 +1,5 @@
+import type { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import { emergencySigns } from '../../tree/emergency.ts'
-import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { found } from '../found.ts'
 import { lensesOf } from '../lenses.ts'
 import type { Property } from '../property.ts'

@@ -1,6 +1,6 @@
+import type { Value, Variable } from '../../diagrams/space.ts'
 import { isInterval } from '../../tree/answers.ts'
 import { holdsAll } from '../../tree/range.ts'
-import type { Value, Variable } from '../../tree/space.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { passing } from '../lenses.ts'
 import type { Property } from '../property.ts'

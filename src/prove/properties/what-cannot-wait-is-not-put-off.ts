@@ -1,4 +1,4 @@
-import { cannotWait, forbids, MOST_FIRST } from '../../tree/first-steps.ts'
+import { cannotWait, forbids, MOST_FIRST } from '../../evaluate/first-steps.ts'
 import { found } from '../found.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'

@@ -1,7 +1,7 @@
+import { spaceOf, type Value, type Variable } from '../../diagrams/space.ts'
 import type { Answer, Interval } from '../../tree/answers.ts'
 import { decide } from '../../tree/decide.ts'
 import type { Range } from '../../tree/observation.ts'
-import { spaceOf, type Value, type Variable } from '../../tree/space.ts'
 import type { AfterQuestion, Tree } from '../../tree/tree.ts'
 
 /**

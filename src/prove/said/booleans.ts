@@ -1,4 +1,4 @@
-import type { Diagrams } from '../../tree/diagram.ts'
+import type { Diagrams } from '../../diagrams/diagram.ts'
 
 /** More than any two vertices together, so that a pair of them is one number. */
 const MOST_VERTICES = 2 ** 26

@@ -1,5 +1,5 @@
+import type { Value, Variable } from '../../diagrams/space.ts'
 import type { Answers } from '../../tree/answers.ts'
-import type { Value, Variable } from '../../tree/space.ts'
 import { everything, isUsual } from '../open.ts'
 import { type Choice, completed, shortestTo } from '../witness.ts'
 import type { Said } from './said.ts'

@@ -1,6 +1,6 @@
+import type { Variable } from '../../diagrams/space.ts'
 import type { Lens } from '../../tree/lens.ts'
 import type { Track } from '../../tree/observation.ts'
-import type { Variable } from '../../tree/space.ts'
 import type { Said } from './said.ts'
 import { forSome } from './waits.ts'
 

@@ -1,9 +1,9 @@
+import type { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import { useLevel, verdict, verdictsOf } from '../../tree/caution.ts'
 import { changesKeptFood, type Does, goesNear, isForLater } from '../../tree/does.ts'
 import { EMERGENCY } from '../../tree/emergency.ts'
 import { TRACKS, type Track } from '../../tree/observation.ts'
 import { USES, type Use } from '../../tree/tree.ts'
-import type { TreeDiagrams } from '../../tree/tree-diagrams.ts'
 import { Booleans } from './booleans.ts'
 
 /** For which sets of answers each verdict and use is given, and what then may be said: `adviceFor`, as diagrams. */

@@ -1,5 +1,5 @@
+import type { Variable } from '../../diagrams/space.ts'
 import { verdict, verdictsOf } from '../../tree/caution.ts'
-import type { Variable } from '../../tree/space.ts'
 import { literalOf } from '../open.ts'
 import type { Said, Sentence } from './said.ts'
 

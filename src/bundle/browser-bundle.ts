@@ -1,0 +1,195 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { loadProject } from '../cli/read-project.ts'
+import type { Loaded } from '../load/load.ts'
+import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
+import type { Catalogue, Texts, TreeBundle } from '../opening/bundle.ts'
+import { prove } from '../prove/prove.ts'
+import type { Tree } from '../tree/tree.ts'
+import { languagesOf } from '../words/languages.ts'
+import { SOURCE_TAG } from '../words/words.ts'
+
+export interface BrowserBundle {
+  readonly catalogue: Catalogue
+  readonly trees: Readonly<Record<string, TreeBundle>>
+  /** By language tag: the screens' own words and the trees' titles. */
+  readonly screens: Readonly<Record<string, Texts>>
+  /** By language tag: the words that the workbench alone says. */
+  readonly workbench: Readonly<Record<string, Texts>>
+  /** What the page of look-alikes shows beside the screens' own words. */
+  readonly lookAlikes: LookAlikesBundle
+  /** By tree, then by language tag: the words of that tree. */
+  readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
+  /** By tree: callers' own words for what the tree asks. */
+  readonly said: Readonly<Record<string, Loaded['said']>>
+  /** The drawings of each tree, by picture id. */
+  readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
+}
+
+/** Every pair, its drawings, and by language tag its words. */
+export interface LookAlikesBundle {
+  readonly pairs: Loaded['lookAlikes']
+  readonly drawings: Readonly<Record<string, string>>
+  readonly words: Readonly<Record<string, Texts>>
+}
+
+/**
+ * Loads, proves and packs every tree for the browser.
+ *
+ * @throws Error when anything is found or not proved: no form may show a tree that is not.
+ */
+export async function browserBundle(folder: string): Promise<BrowserBundle> {
+  const { loaded } = await loadProject(folder)
+  const open = loaded.trees.flatMap(tree =>
+    prove(tree, loaded.places[tree.id], loaded.sources).filter(
+      ({ standing }) => standing !== 'proved'
+    )
+  )
+  if (loaded.findings.length > 0 || open.length > 0 || loaded.trees.length === 0) {
+    const count = loaded.findings.length + open.length
+    throw new Error(`${count} findings: run \`npm run -s jarside -- check\` to read them.`)
+  }
+  // Of a withdrawn tree nothing is given out.
+  const shown = loaded.trees.filter(({ id }) => !Object.hasOwn(loaded.withdrawn, id))
+  const bundles = shown.map(tree => [tree.id, bundleOf(tree, loaded)] as const)
+  const screens = eachLanguage(loaded, words => screenWords(loaded.trees, words))
+  return {
+    catalogue: {
+      trees: inOrder(loaded.trees).map(({ id, edition, fingerprint, picture }) => ({
+        id,
+        edition,
+        fingerprint,
+        drawing: picture === undefined ? '' : (drawingsIn(folder, [picture])[picture] ?? ''),
+        withdrawn: loaded.withdrawn[id]?.on ?? null
+      })),
+      languages: languagesOf(loaded.words),
+      texts: screens[SOURCE_TAG] ?? {}
+    },
+    trees: Object.fromEntries(bundles),
+    screens,
+    workbench: eachLanguage(loaded, workbenchWords),
+    lookAlikes: {
+      pairs: loaded.lookAlikes,
+      drawings: drawingsIn(folder, picturesOf(loaded.lookAlikes)),
+      words: eachLanguage(loaded, words => lookAlikeWords(loaded.lookAlikes, words))
+    },
+    words: Object.fromEntries(
+      shown.map(tree => [tree.id, eachLanguage(loaded, words => wordsOf(tree, loaded, words))])
+    ),
+    said: Object.fromEntries(shown.map(tree => [tree.id, saidOf(tree, loaded)])),
+    drawings: Object.fromEntries(
+      bundles.map(([id, { pictures, lookAlikes }]) => [
+        id,
+        drawn(folder, pictures, picturesOf(lookAlikes))
+      ])
+    )
+  }
+}
+
+const eachLanguage = ({ words }: Loaded, of: (texts: Texts) => Texts) =>
+  Object.fromEntries(Object.entries(words).map(([tag, texts]) => [tag, of(texts)]))
+
+/** What the screens before a tree say. */
+function screenWords(trees: readonly Tree[], words: Texts): Texts {
+  const titles = trees.map(({ id }) => {
+    const { title, about } = words[id] as { title: string; about: string }
+    return [id, { title, about }] as const
+  })
+  const { workbench: _, reckon: __, photo: ___, 'last-resort': ____, ...ui } = words.ui as Texts
+  return { ui, ...Object.fromEntries(titles) }
+}
+
+/** What the workbench says beside the screens' own words: no caller waits for it. */
+function workbenchWords(words: Texts): Texts {
+  const { workbench, reckon } = words.ui as Texts
+  return { ui: { workbench, reckon } }
+}
+
+function saidOf({ observations }: Tree, { said }: Loaded): Loaded['said'] {
+  const asked = ({ observation }: { readonly observation: string }) =>
+    Object.hasOwn(observations, observation)
+  return {
+    ...said,
+    both: said.both.filter(asked),
+    bands: said.bands.filter(asked),
+    phrases: Object.fromEntries(
+      Object.entries(said.phrases).map(([tag, phrases]) => [tag, phrases.filter(asked)])
+    )
+  }
+}
+
+/** What the page of look-alikes says beside the screens' own words. */
+function lookAlikeWords(pairs: Loaded['lookAlikes'], words: Texts): Texts {
+  const { photo } = words.ui as Texts
+  return { ui: { photo }, ...wordsOfPairs(pairs, words) }
+}
+
+const wordsOfPairs = (pairs: Loaded['lookAlikes'], words: Texts): Texts => ({
+  'look-alikes': pick(words['look-alikes'], new Set(pairs.map(({ id }) => id))),
+  pictures: pick(words.pictures, new Set(picturesOf(pairs)))
+})
+
+const picturesOf = (pairs: Loaded['lookAlikes']): readonly string[] =>
+  pairs.flatMap(({ one, other }) =>
+    [one.above, one.side, other.above, other.side].filter(id => id !== null)
+  )
+
+/** The pairs that help at some question of a tree. */
+const pairsOf = ({ id, observations }: Tree, { lookAlikes }: Loaded) =>
+  lookAlikes.filter(
+    ({ trees, asked }) =>
+      trees.includes(id) && asked.some(observation => Object.hasOwn(observations, observation))
+  )
+
+/** All that is said of a tree: its own texts, and those of the look-alikes that help in it. */
+const wordsOf = (tree: Tree, loaded: Loaded, words: Texts): Texts => ({
+  ...textsOf(tree, words),
+  ...wordsOfPairs(pairsOf(tree, loaded), words)
+})
+
+function bundleOf(tree: Tree, loaded: Loaded): TreeBundle {
+  const { sources, pictures, words } = loaded
+  return {
+    tree: withoutRules(tree),
+    sources: pick(sources, namedIn(tree)),
+    texts: wordsOf(tree, loaded, words[SOURCE_TAG] ?? {}),
+    lookAlikes: pairsOf(tree, loaded),
+    pictures: pick(pictures, new Set(Object.keys(tree.observations)))
+  }
+}
+
+/** The rules are proved here, once; the browser has no use for them. */
+const withoutRules = (tree: Tree): Tree => ({
+  ...tree,
+  rules: [],
+  askedAgain: [],
+  openCases: {},
+  unfoundFaults: {},
+  spokenRules: []
+})
+
+/** The drawings that stand ready; one that is missing leaves its answer with words alone. */
+function drawn(
+  folder: string,
+  pictures: Loaded['pictures'],
+  more: readonly string[]
+): Readonly<Record<string, string>> {
+  const ids = Object.values(pictures).flatMap(({ own, answers }) => [
+    ...(own === null ? [] : [own]),
+    ...Object.values(answers)
+  ])
+  return drawingsIn(folder, [...ids, ...more, 'mark-none', 'mark-unsure'])
+}
+
+function drawingsIn(folder: string, ids: readonly string[]): Readonly<Record<string, string>> {
+  const files = ids.map(id => [id, join(folder, `shared/pictures/${id}.svg`)] as const)
+  return Object.fromEntries(
+    files
+      .filter(([, file]) => existsSync(file))
+      .map(([id, file]) => [id, readFileSync(file, 'utf8').trim()])
+  )
+}
+
+/** As a caller chooses from them: by their place, and those without any last. */
+const inOrder = (trees: readonly Tree[]): readonly Tree[] =>
+  [...trees].sort((a, b) => (a.order ?? trees.length) - (b.order ?? trees.length))

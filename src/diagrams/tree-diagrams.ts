@@ -1,0 +1,185 @@
+import type { Interval, SignValue } from '../tree/answers.ts'
+import { leadingTo } from '../tree/circuit.ts'
+import { decide, takesTurn } from '../tree/decide.ts'
+import { type Lens, lensName, levelOf } from '../tree/lens.ts'
+import type {
+  Branch,
+  Effect,
+  MeasureQuestion,
+  Question,
+  SignsQuestion,
+  Tree
+} from '../tree/tree.ts'
+import { Diagrams } from './diagram.ts'
+import { spaceOf, type Variable } from './space.ts'
+
+/** A tree as one diagram for each side of its outcome, over its answer space without emergencies. */
+export class TreeDiagrams {
+  readonly tree: Tree
+  readonly variables: readonly Variable[]
+  readonly diagrams: Diagrams
+  readonly #index: ReadonlyMap<string, number>
+  readonly #made = new Map<string, number>()
+  readonly #apart = new Map<string, readonly string[]>()
+
+  /** Over its own answer space, or over a wider one with the diagrams that another tree shares. */
+  constructor(
+    tree: Tree,
+    variables: readonly Variable[] = spaceOf(tree),
+    diagrams = new Diagrams(variables.map(variable => variable.values.length))
+  ) {
+    this.tree = tree
+    this.variables = variables
+    this.diagrams = diagrams
+    this.#index = indexOf(variables)
+  }
+
+  /** The same diagrams for a tree that asks and answers alike, and differs in what it says. */
+  saying(tree: Tree): TreeDiagrams {
+    const other = new TreeDiagrams(tree, this.variables, this.diagrams)
+    for (const [key, diagram] of this.#made) other.#made.set(key, diagram)
+    return other
+  }
+
+  /** The place in the order of a choice, a measure, or one sign of a screen. */
+  indexOf(observation: string, sign?: string): number | undefined {
+    return this.#index.get(keyOf(observation, sign))
+  }
+
+  /** The level of caution on one side of the outcome, as a function of the answers. */
+  of(lens: Lens): number {
+    return this.from(this.tree.start, lens)
+  }
+
+  /** The level of caution that a walk meets from a question on. */
+  from(question: string, lens: Lens): number {
+    const key = `${question} ${lensName(lens)}`
+    const known = this.#made.get(key)
+    if (known !== undefined) return known
+    const made = this.#ofQuestion(this.tree.questions[question] as Question, lens)
+    this.#made.set(key, made)
+    return made
+  }
+
+  /** The level on one side if, from a question on, a walk met another one: what the question is for. */
+  instead(lens: Lens, question: string, diagram: number): number {
+    this.of(lens)
+    const other = new TreeDiagrams(this.tree, this.variables, this.diagrams)
+    const name = lensName(lens)
+    for (const id of this.#apartFrom(question)) {
+      // What does not lead to the question stays as it is known.
+      const key = `${id} ${name}`
+      const known = this.#made.get(key)
+      if (known !== undefined) other.#made.set(key, known)
+    }
+    other.#made.set(`${question} ${name}`, diagram)
+    return other.of(lens)
+  }
+
+  /** The questions from which no walk comes to this one. */
+  #apartFrom(question: string): readonly string[] {
+    const known = this.#apart.get(question)
+    if (known !== undefined) return known
+    const questions = new Map(Object.entries(this.tree.questions))
+    const before = leadingTo(questions, question)
+    const apart = [...questions.keys()].filter(id => !before.has(id))
+    this.#apart.set(question, apart)
+    return apart
+  }
+
+  #ofQuestion(question: Question, lens: Lens): number {
+    switch (question.kind) {
+      case 'signs':
+        return this.#ofSigns(question, lens)
+      case 'measure':
+        return this.#select(question.asks, value =>
+          this.#branch(taken(this.tree, question, value), lens)
+        )
+      case 'choice': {
+        const observation = this.tree.observations[question.asks]
+        if (observation?.kind === 'choice' && observation.settles !== undefined) {
+          // Reached only while the settled observation stays unsure, and so is this one.
+          return this.#branch(question.answers.unsure as Branch, lens)
+        }
+        return this.#select(question.asks, value =>
+          this.#branch(question.answers[value as string] as Branch, lens)
+        )
+      }
+    }
+  }
+
+  #ofSigns(question: SignsQuestion, lens: Lens): number {
+    const { diagrams } = this
+    let made = this.#branch(question.otherwise, lens)
+    for (const turn of [...question.turns].reverse()) {
+      const taken = this.#branch(turn, lens)
+      for (const sign of turn.signs) {
+        const other = made
+        made = this.#select(
+          question.asks,
+          value => (takesTurn(value as SignValue, turn.orUnsure) ? taken : other),
+          sign
+        )
+      }
+    }
+    for (const [sign, effects] of Object.entries(question.signs)) {
+      const effect = this.#select(
+        question.asks,
+        value => (value === 'no' ? 0 : this.#constant(effects[value as 'yes' | 'unsure'], lens)),
+        sign
+      )
+      made = diagrams.join(made, effect)
+    }
+    return made
+  }
+
+  #select(
+    observation: string,
+    choose: (value: string | Interval) => number,
+    sign?: string
+  ): number {
+    const index = this.indexOf(observation, sign) as number
+    const { values } = this.variables[index] as Variable
+    return this.diagrams.select(
+      index,
+      values.map(value => choose(value.answer as string | Interval))
+    )
+  }
+
+  #branch(branch: Branch, lens: Lens): number {
+    const { leads } = branch
+    if ('end' in leads) return this.diagrams.constant(levelOf(this.tree, lens, branch, leads.end))
+    return this.diagrams.join(this.#constant(branch, lens), this.from(leads.to, lens))
+  }
+
+  #constant(effect: Effect, lens: Lens): number {
+    return this.diagrams.constant(levelOf(this.tree, lens, effect))
+  }
+}
+
+const indexes = new WeakMap<readonly Variable[], ReadonlyMap<string, number>>()
+
+/** The place of each variable, made once: diagrams that answer "what if" share their variables. */
+function indexOf(variables: readonly Variable[]): ReadonlyMap<string, number> {
+  const index =
+    indexes.get(variables) ?? new Map(variables.map((v, i) => [keyOf(v.observation, v.sign), i]))
+  indexes.set(variables, index)
+  return index
+}
+
+const made = new WeakMap<Tree, TreeDiagrams>()
+
+/** The diagrams of a tree, built once. */
+export function diagramsOf(tree: Tree): TreeDiagrams {
+  const known = made.get(tree) ?? new TreeDiagrams(tree)
+  made.set(tree, known)
+  return known
+}
+
+function taken(tree: Tree, question: MeasureQuestion, value: string | Interval): Branch {
+  return decide(tree, question, { [question.asks]: value })?.branch as Branch
+}
+
+function keyOf(observation: string, sign?: string): string {
+  return sign === undefined ? observation : `${observation} ${sign}`
+}

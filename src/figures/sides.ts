@@ -1,0 +1,151 @@
+import { allowedValues } from '../diagrams/allowed.ts'
+import type { Variable } from '../diagrams/space.ts'
+import { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { levelIn } from '../prove/replay.ts'
+import { type Answer, type Answers, settlersOf } from '../tree/answers.ts'
+import { type Outcome, verdictsOf } from '../tree/caution.ts'
+import { effectiveChoice } from '../tree/effective.ts'
+import { TRACKS } from '../tree/observation.ts'
+import type { Tree } from '../tree/tree.ts'
+import { type Coordinates, coordinatesOf } from './coordinates.ts'
+
+/** Person, container, batch and use as functions of what is not yet told: four diagrams. */
+export interface Sides {
+  readonly id: number
+  readonly diagrams: readonly number[]
+  /** All four are decided, whatever is told next. */
+  readonly settled: boolean
+}
+
+const LENSES = [...TRACKS, 'use'] as const
+
+/** What is still open of an outcome after some answers; each answer fixes its coordinates. */
+export class OpenSides {
+  readonly #tree: Tree
+  readonly #made: TreeDiagrams
+  readonly #known = new Map<string, Sides>()
+  readonly #fixed = new Map<string, number>()
+  readonly #values = new Map<string, Map<Answer, Coordinates>>()
+  readonly #levels = new Map<string, Map<number, number>>()
+  /** Settled observations stay open until the walk ends: what settles them may still be told. */
+  readonly #settled: readonly Variable[]
+
+  constructor(tree: Tree) {
+    this.#tree = tree
+    this.#made = new TreeDiagrams(tree)
+    this.#settled = this.#made.variables.filter(
+      ({ observation, sign }) => sign === undefined && settlersOf(tree, observation).length > 0
+    )
+  }
+
+  /** With nothing told. */
+  start(): Sides {
+    return this.#sides(LENSES.map(lens => this.#made.of(lens)))
+  }
+
+  /** With one more observation told; one that is settled by others, or settles, changes nothing yet. */
+  told(sides: Sides, observation: string, answer: Answer): Sides {
+    if (this.#settled.some(variable => variable.observation === observation)) return sides
+    const known = this.#values.get(observation) ?? new Map<Answer, Coordinates>()
+    const fixed = known.get(answer) ?? coordinatesOf(this.#made, observation, answer)
+    this.#values.set(observation, known.set(answer, fixed))
+    return this.#sides(
+      sides.diagrams.map(side =>
+        fixed.reduce((at, [index, value]) => this.#restrict(at, index, value), side)
+      )
+    )
+  }
+
+  /** A side that has one level left whatever is told next is that level. */
+  narrowed(sides: Sides, told: Answers): Sides {
+    const open = new Map(
+      this.#settled.map(variable => [
+        this.#made.indexOf(variable.observation) as number,
+        allowedValues(this.#tree, variable, told)
+      ])
+    )
+    const key = [...open.values()].map(values => values.map(Number).join('')).join()
+    const levels = this.#levels.get(key) ?? new Map<number, number>()
+    this.#levels.set(key, levels)
+    return this.#sides(
+      sides.diagrams.map(side => {
+        const mask = this.#mask(side, open, levels)
+        return (mask & (mask - 1)) === 0 ? 31 - Math.clz32(mask) : side
+      })
+    )
+  }
+
+  /** The levels at the end of a walk: a sign that nobody told counts as no. */
+  ended(sides: Sides, told: Answers): Sides {
+    const effective = new Map(
+      this.#settled.map(({ observation: id, values }) => {
+        const observation = this.#tree.observations[id]
+        const counts =
+          observation?.kind === 'choice' && effectiveChoice(this.#tree, observation, told)?.answer
+        return [this.#made.indexOf(id), values.findIndex(({ answer }) => answer === counts)]
+      })
+    )
+    const { diagrams, variables } = this.#made
+    return this.#sides(
+      sides.diagrams.map(side => {
+        let at = side
+        while (!diagrams.isConstant(at)) {
+          const index = diagrams.variableOf(at)
+          const { sign, values } = variables[index] as Variable
+          const value = sign
+            ? values.findIndex(({ answer }) => answer === 'no')
+            : Math.max(0, effective.get(index) ?? 0)
+          at = diagrams.childrenOf(at)[value] as number
+        }
+        return at
+      })
+    )
+  }
+
+  /** The levels of an outcome. */
+  of(outcome: Outcome): Sides {
+    return this.#sides(LENSES.map(lens => levelIn(this.#tree, lens, outcome)))
+  }
+
+  /** The verdict of a settled outcome on one track; undefined where there is none. */
+  verdict({ diagrams }: Sides, track: (typeof TRACKS)[number]): string | undefined {
+    return verdictsOf(this.#tree, track)[(diagrams[TRACKS.indexOf(track)] as number) - 1]
+  }
+
+  #sides(diagrams: readonly number[]): Sides {
+    const key = diagrams.join()
+    const known = this.#known.get(key)
+    if (known) return known
+    const settled = diagrams.every(side => this.#made.diagrams.isConstant(side))
+    const sides = { id: this.#known.size, diagrams, settled }
+    this.#known.set(key, sides)
+    return sides
+  }
+
+  #restrict(at: number, index: number, value: number): number {
+    if (this.#made.diagrams.isConstant(at)) return at
+    const key = `${at},${index},${value}`
+    const known = this.#fixed.get(key) ?? this.#made.diagrams.restrict(at, index, value)
+    this.#fixed.set(key, known)
+    return known
+  }
+
+  /** The levels that can still be reached, a bit for each. */
+  #mask(
+    at: number,
+    open: ReadonlyMap<number, readonly boolean[]>,
+    known: Map<number, number>
+  ): number {
+    const { diagrams } = this.#made
+    if (diagrams.isConstant(at)) return 1 << at
+    const before = known.get(at)
+    if (before !== undefined) return before
+    const allowed = open.get(diagrams.variableOf(at))
+    let mask = 0
+    for (const [value, child] of diagrams.childrenOf(at).entries()) {
+      if (allowed?.[value] !== false) mask |= this.#mask(child, open, known)
+    }
+    known.set(at, mask)
+    return mask
+  }
+}

@@ -1,0 +1,43 @@
+import type { CatalogueEntry } from '../parts/catalogue-entry.ts'
+import type { Setting } from '../parts/setting.tsx'
+import type { CallersWords } from '../reader/fact.ts'
+import type { Tree } from '../tree/tree.ts'
+import type { Language } from '../words/languages.ts'
+import type { SourceLedger } from '../words/sources.ts'
+
+/** The texts of one language, by namespace. */
+export type Texts = Readonly<Record<string, unknown>>
+
+/** What a browser needs of one tree: its meaning without the rules, its English words, its sources. */
+export interface TreeBundle {
+  readonly tree: Tree
+  readonly sources: SourceLedger
+  readonly texts: Texts
+  readonly pictures: Setting['pictures']
+  readonly lookAlikes: Setting['lookAlikes']
+}
+
+/** What the first screen needs: the trees there are, the languages, and the screens' own English. */
+export interface Catalogue {
+  readonly trees: readonly CatalogueEntry[]
+  readonly languages: readonly Language[]
+  /** `ui`, and of each tree its title. */
+  readonly texts: Texts
+}
+
+type Opened<T> = () => Promise<{ readonly default: T }>
+
+/** How the rest is fetched: a tree, its drawings, its words in a language that is not English. */
+export interface Openers {
+  readonly trees: Readonly<Record<string, TreeOpener>>
+  /** By language tag: what `Catalogue.words` has in English. */
+  readonly screens: Readonly<Record<string, Opened<Texts>>>
+}
+
+export interface TreeOpener {
+  readonly open: Opened<TreeBundle>
+  readonly draw: Opened<Readonly<Record<string, string>>>
+  readonly words: Readonly<Record<string, Opened<Texts>>>
+  /** Callers' own words: the desk alone reads them. */
+  readonly said: Opened<CallersWords>
+}

@@ -1,0 +1,18 @@
+declare module 'virtual:jarside/catalogue' {
+  import type { Catalogue, Openers } from './bundle.ts'
+
+  const catalogue: Catalogue
+  export default catalogue
+  export const openers: Openers
+}
+
+declare module 'virtual:jarside/workbench' {
+  const words: Readonly<Record<string, import('./bundle.ts').Texts>>
+  export default words
+}
+
+declare module 'virtual:jarside/look-alikes' {
+  export const pairs: readonly import('../tree/look-alikes.ts').LookAlike[]
+  export const drawings: Readonly<Record<string, string>>
+  export const words: Readonly<Record<string, import('./bundle.ts').Texts>>
+}

@@ -1,0 +1,66 @@
+import { useState } from 'preact/hooks'
+import { writeLink } from '../addresses/link.ts'
+import { addressOf } from '../addresses/route.ts'
+import type { Answers } from '../tree/answers.ts'
+import { outcomeLines, standingLines } from '../words/outcome-lines.ts'
+import type { Said } from '../words/say.ts'
+import type { Words } from '../words/words.ts'
+import { useSetting } from './setting.tsx'
+
+/** What can be done with an outcome: print it, take it along as text, or keep a link to its answers. */
+export function Actions({
+  said,
+  answers,
+  handed,
+  home = location.href.split('#')[0] ?? ''
+}: {
+  /** The outcome in the language of whoever takes it along. */
+  said: Said
+  answers: Answers
+  /** That language, where it is not the screen's own. */
+  handed?: Words
+  /** Where whoever gets the link opens it. */
+  home?: string
+}) {
+  const { words, tree } = useSetting()
+  const [done, setDone] = useState('')
+  const taken = handed ?? words
+  const copy = async (text: string, sentence: string) => {
+    try {
+      await navigator.clipboard.writeText(text)
+      setDone(sentence)
+    } catch {
+      // Some browsers refuse the clipboard: the text is shown to be copied by hand.
+      setDone(text)
+    }
+  }
+  const text = () => [...outcomeLines(said, taken), '', ...standingLines(said)].join('\n').trim()
+  const link = () => `${home}${addressOf(null, taken.tag)}${writeLink(tree, answers)}`
+  return (
+    <div class="keep-it">
+      <button type="button" class="secondary" onClick={() => print()}>
+        {words.t('ui:print')}
+      </button>
+      <button
+        type="button"
+        class="secondary"
+        data-action="copy-text"
+        onClick={() => copy(text(), words.t('ui:copied-text'))}
+      >
+        {words.t('ui:copy-text')}
+      </button>
+      <button
+        type="button"
+        class="secondary"
+        data-action="copy-link"
+        onClick={() => copy(link(), words.t('ui:copied-link'))}
+      >
+        {words.t('ui:copy-link')}
+      </button>
+      <p class="keep-it-note">{words.t('ui:link-note')}</p>
+      <p class="keep-it-done" role="status">
+        {done}
+      </p>
+    </div>
+  )
+}

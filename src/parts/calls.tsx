@@ -1,0 +1,40 @@
+import type { Said, SaidCall } from '../words/say.ts'
+import { Phone } from './phone.tsx'
+import { Both, Text } from './text.tsx'
+
+/** Whom to call, with the number to press. */
+export function Calls({
+  calls,
+  doubt,
+  beside = null
+}: {
+  calls: readonly SaidCall[]
+  doubt: string | null
+  beside?: Said | null
+}) {
+  if (calls.length === 0) return null
+  return (
+    <section class="calls">
+      <h2>
+        <Text k="ui:who-to-call" />
+      </h2>
+      <ul>
+        {calls.map(({ to, name, phone, say }, at) => (
+          <li key={to}>
+            <span class="calls-name">
+              {name} {phone !== null && <Phone number={phone} />}
+            </span>
+            <span class="calls-say">
+              <Both text={say} second={beside?.calls[at]?.say} />
+            </span>
+          </li>
+        ))}
+      </ul>
+      {doubt !== null && (
+        <p class="calls-doubt">
+          <Both text={doubt} second={beside?.officeDoubt} />
+        </p>
+      )}
+    </section>
+  )
+}

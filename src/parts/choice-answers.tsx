@@ -1,0 +1,91 @@
+import type { ChoiceObservation } from '../tree/observation.ts'
+import { answerHint } from '../words/tree-texts.ts'
+import { AnswerName } from './answer-name.tsx'
+import { KEY_UNSURE, Key, keyOf } from './key.tsx'
+import { Picture, usePictureOf } from './picture.tsx'
+import { useSetting } from './setting.tsx'
+
+/**
+ * The answers of a choice as cards to press. Buttons, not radios: an arrow key must never answer.
+ * The authored order, most worrying first, is not shown: the caller describes, the tool judges.
+ */
+export function ChoiceAnswers({
+  observation,
+  told,
+  onAnswer
+}: {
+  observation: ChoiceObservation
+  told: string | undefined
+  onAnswer: (answer: string) => void
+}) {
+  const { pictures } = useSetting()
+  const pictured = Object.keys(pictures[observation.id]?.answers ?? {}).length > 0
+  const answers = shownOrder(observation)
+  return (
+    <div class={pictured ? 'cards cards-pictured' : 'cards'}>
+      {answers.map((answer, at) => (
+        <AnswerCard
+          key={answer}
+          observation={observation.id}
+          answer={answer}
+          shortcut={keyOf(at)}
+          pictured={pictured}
+          isTold={told === answer}
+          onAnswer={onAnswer}
+        />
+      ))}
+      <AnswerCard
+        observation={observation.id}
+        answer="unsure"
+        shortcut={KEY_UNSURE}
+        pictured={false}
+        isTold={told === 'unsure'}
+        onAnswer={onAnswer}
+      />
+    </div>
+  )
+}
+
+/** The gentle and the worrying mixed, the same for everybody: by the alphabet of their ids. */
+function shownOrder({ answers }: ChoiceObservation): readonly string[] {
+  return answers.map(({ id }) => id).sort()
+}
+
+function AnswerCard({
+  observation,
+  answer,
+  shortcut,
+  pictured,
+  isTold,
+  onAnswer
+}: {
+  observation: string
+  answer: string
+  shortcut: string | undefined
+  pictured: boolean
+  isTold: boolean
+  onAnswer: (answer: string) => void
+}) {
+  const { words, fromMemory } = useSetting()
+  const picture = usePictureOf(observation, answer)
+  // Beside "not sure" stands what to try next.
+  const silent = fromMemory === true && answer === 'unsure'
+  const hint = silent ? undefined : answerHint(words, observation, answer)
+  return (
+    <button
+      type="button"
+      class={answer === 'unsure' ? 'card card-unsure' : 'card'}
+      aria-pressed={isTold}
+      data-answer={answer}
+      data-key={shortcut}
+      onClick={() => onAnswer(answer)}
+    >
+      {pictured && picture !== null && <Picture id={picture} />}
+      <span class="card-label">
+        <Key of={shortcut} />
+        <AnswerName observation={observation} answer={answer} />
+      </span>
+      {hint !== undefined && <span class="card-hint">{hint}</span>}
+    </button>
+  )
+}

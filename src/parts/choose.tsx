@@ -1,0 +1,70 @@
+import { useEffect } from 'preact/hooks'
+import type { CatalogueEntry } from './catalogue-entry.ts'
+import { useSpeech } from './setting.tsx'
+import { StepHeading } from './step-heading.tsx'
+import { Text } from './text.tsx'
+
+/** A tree to choose: its id, and the drawing by which callers find it. */
+export type Choice = Pick<CatalogueEntry, 'id' | 'drawing'>
+
+/** The first screen: which ferment it is. */
+export function Choose({
+  trees,
+  notice,
+  quiet,
+  lookAlikes,
+  onChoose
+}: {
+  trees: readonly Choice[]
+  notice: string | null
+  quiet: boolean
+  /** Where look-alikes stand side by side; left out where no other page is opened. */
+  lookAlikes?: string | undefined
+  onChoose: (tree: string) => void
+}) {
+  const { words } = useSpeech()
+  const heading = words.t('ui:choose')
+  useEffect(() => {
+    document.title = `${heading} · Jarside`
+  }, [heading])
+  return (
+    <section class="choose">
+      <StepHeading step="choose" quiet={quiet}>
+        {heading}
+      </StepHeading>
+      {notice !== null && <p class="notice">{notice}</p>}
+      <p class="question-how">{words.t('ui:choose-how')}</p>
+      <div class="choose-list">
+        {trees.map(({ id, drawing }) => (
+          <button
+            key={id}
+            type="button"
+            class="choose-tree"
+            data-tree={id}
+            onClick={() => onChoose(id)}
+          >
+            <span
+              class="choose-drawing"
+              aria-hidden="true"
+              // The project's own file, checked at build.
+              dangerouslySetInnerHTML={{ __html: drawing }}
+            />
+            <span class="card-label">{words.t(`${id}:title`)}</span>
+            <span class="card-hint">{words.t(`${id}:about`)}</span>
+          </button>
+        ))}
+        <div class="choose-other">
+          <p class="card-label">{words.t('ui:something-else')}</p>
+          <p class="card-hint">
+            <Text k="ui:something-else-how" />
+          </p>
+          {lookAlikes !== undefined && (
+            <p class="card-hint">
+              <a href={`${lookAlikes}#lang=${words.tag}`}>{words.t('ui:look-alikes.see-all')}</a>
+            </p>
+          )}
+        </div>
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,26 @@
+import { sourceLine } from '../words/sources.ts'
+import type { Told } from './outcome.tsx'
+import { useSpeech } from './setting.tsx'
+import { Both } from './text.tsx'
+
+/** "But what about…": what callers ask once they have heard the verdict, each answered where it stands. */
+export function FollowUps({ said, beside }: Told) {
+  const { words } = useSpeech()
+  if (said.followUps.length === 0) return null
+  return (
+    <section class="follow-ups">
+      <h2>{words.t('ui:follow-ups.title')}</h2>
+      {said.followUps.map(({ id, ask, answer, sources }, at) => (
+        <details key={id} data-follow-up={id}>
+          <summary>{ask}</summary>
+          <p>
+            <Both text={answer} second={beside?.followUps[at]?.answer} />
+          </p>
+          <p class="follow-up-sources">
+            {words.t('ui:sources')}: {sources.map(sourceLine).join('; ')}
+          </p>
+        </details>
+      ))}
+    </section>
+  )
+}

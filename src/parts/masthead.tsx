@@ -1,0 +1,76 @@
+import type { Language } from '../words/languages.ts'
+import { useSpeech } from './setting.tsx'
+import { Text } from './text.tsx'
+
+/** The top of every screen: whose page it is, and back, start over and the languages in the same place. */
+export function Masthead({
+  title,
+  draft,
+  languages = [],
+  onLanguage = () => undefined,
+  languageLost = false,
+  onBack,
+  onStartOver
+}: {
+  title: string | null
+  draft: boolean
+  /** The languages that can be changed to, each under its own name. */
+  languages?: readonly Language[]
+  onLanguage?: (tag: string) => void
+  /** The language asked for could not be loaded; the one before stands. */
+  languageLost?: boolean
+  onBack: (() => void) | null
+  onStartOver: (() => void) | null
+}) {
+  const { words } = useSpeech()
+  return (
+    <header class="masthead">
+      <p class="masthead-name">
+        <strong>Jarside</strong>
+        {title !== null && <span class="masthead-title">{title}</span>}
+        {draft && <span class="masthead-draft">{words.t('ui:draft-short')}</span>}
+      </p>
+      <div class="masthead-moves">
+        {onBack && (
+          <button type="button" class="quiet" data-move="back" onClick={onBack}>
+            {words.t('ui:back')}
+          </button>
+        )}
+        {onStartOver && (
+          <button type="button" class="quiet" data-move="start-over" onClick={onStartOver}>
+            {words.t('ui:start-over')}
+          </button>
+        )}
+        {languages
+          .filter(({ tag }) => tag !== words.tag)
+          .map(({ tag, name }) => (
+            <button
+              key={tag}
+              type="button"
+              class="quiet"
+              lang={tag}
+              data-language={tag}
+              onClick={() => onLanguage(tag)}
+            >
+              {name}
+            </button>
+          ))}
+      </div>
+      <p class="masthead-trouble" role="status">
+        {languageLost && words.t('ui:language-not-loaded')}
+      </p>
+      <DraftTranslation />
+    </header>
+  )
+}
+
+/** Says of a draft translation that it is one, in both languages. */
+function DraftTranslation() {
+  const { second } = useSpeech()
+  if (second?.shows !== 'cautions') return null
+  return (
+    <p class="masthead-translation">
+      <Text k="ui:draft-translation" />
+    </p>
+  )
+}

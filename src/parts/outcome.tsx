@@ -1,0 +1,172 @@
+import type { Said, SectionId } from '../words/say.ts'
+import { sourceLine } from '../words/sources.ts'
+import { Calls } from './calls.tsx'
+import { FollowUps } from './follow-ups.tsx'
+import { SectionPart } from './section-part.tsx'
+import { useSpeech } from './setting.tsx'
+import { StepHeading } from './step-heading.tsx'
+import { Both, Text } from './text.tsx'
+import { VerdictCard } from './verdict-card.tsx'
+
+/** What stands on the first card beside its steps, and what below it. */
+const BELOW: readonly SectionId[] = [
+  'what-it-means',
+  'clean-up',
+  'keep',
+  'start-again',
+  'what-to-change',
+  'rules-of-thumb'
+]
+const ALWAYS: readonly SectionId[] = ['who-must-not', 'medical-help', 'keep-in-mind']
+
+/** A finished walk in the language of the screen, and in the one that stands beside it. */
+export interface Told {
+  readonly said: Said
+  readonly beside: Said | null
+}
+
+/** The outcome: person, container, batch; do now; whom to call; the rest; sources folded. */
+export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
+  const [first, ...rest] = said.verdicts
+  if (first === undefined) return null
+  return (
+    <div class="outcome">
+      <VerdictCard
+        verdict={first}
+        beside={beside?.verdicts[0]}
+        heading={text => (
+          <StepHeading step="outcome" quiet={quiet}>
+            {text}
+          </StepHeading>
+        )}
+      >
+        {said.use !== null && (
+          <p class="use">
+            <Both text={said.use} second={beside?.use} />
+          </p>
+        )}
+        <DoNow said={said} beside={beside} />
+        <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
+      </VerdictCard>
+      {rest.map((verdict, at) => (
+        <VerdictCard
+          key={verdict.id}
+          verdict={verdict}
+          beside={beside?.verdicts[at + 1]}
+          heading={text => <h2>{text}</h2>}
+        />
+      ))}
+      <div class="sections">
+        <Sections said={said} beside={beside} ids={BELOW} />
+      </div>
+      <div class="sections sections-always">
+        <Sections said={said} beside={beside} ids={ALWAYS} />
+      </div>
+      <FollowUps said={said} beside={beside} />
+      <Sources said={said} />
+      <StandingLine said={said} beside={beside} />
+    </div>
+  )
+}
+
+/** What to do now, as numbered steps, and when to look again; what comes after that is folded, but on paper. */
+export function DoNow({ said, beside, onPaper = false }: Told & { onPaper?: boolean }) {
+  const { words } = useSpeech()
+  const count = said.later.length
+  const later = <Steps steps={said.later} second={beside?.later} before={said.doNow.length} />
+  return (
+    <section class="do-now" aria-label={words.t('ui:do-now')}>
+      <h2>
+        <Text k="ui:do-now" />
+      </h2>
+      <Steps steps={said.doNow} second={beside?.doNow} />
+      {/* On paper nothing is folded: the numbers go on. */}
+      {count > 0 && onPaper && later}
+      {said.recheck !== null && (
+        <p class="recheck">
+          <Both text={said.recheck} second={beside?.recheck} />
+        </p>
+      )}
+      {count > 0 && !onPaper && (
+        <details class="later">
+          <summary>
+            <Text k="ui:later-steps" values={{ count }} />
+          </summary>
+          {later}
+        </details>
+      )}
+    </section>
+  )
+}
+
+/** Numbered steps, which go on from those that stand before them. */
+export function Steps({
+  steps,
+  second,
+  before = 0
+}: {
+  steps: readonly string[]
+  second: readonly string[] | undefined
+  before?: number
+}) {
+  return (
+    <ol start={before + 1} style={{ '--before': before }}>
+      {steps.map((step, at) => (
+        <li key={step}>
+          <Both text={step} second={second?.[at]} />
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+function Sections({ said, beside, ids }: Told & { ids: readonly SectionId[] }) {
+  const shown = ids.flatMap(id => said.sections.filter(section => section.id === id))
+  return (
+    <>
+      {shown.map(section => (
+        <SectionPart
+          key={section.id}
+          {...section}
+          beside={beside?.sections.find(({ id }) => id === section.id)}
+        />
+      ))}
+    </>
+  )
+}
+
+function Sources({ said }: { said: Said }) {
+  const { words } = useSpeech()
+  if (said.sources.length === 0) return null
+  return (
+    <details class="sources">
+      <summary>{words.t('ui:sources')}</summary>
+      <ul>
+        {said.sources.map(source => (
+          <li key={source.id}>{sourceLine(source)}</li>
+        ))}
+      </ul>
+    </details>
+  )
+}
+
+function StandingLine({ said: { standing }, beside }: Told) {
+  const doubts = [
+    [standing.draft, beside?.standing.draft],
+    [standing.overdue, beside?.standing.overdue]
+  ] as const
+  return (
+    <p class="standing">
+      {standing.title} · {standing.edition}
+      {doubts.map(
+        ([text, second]) =>
+          text !== null && (
+            <strong key={text}>
+              {' '}
+              · <Both text={text} second={second} />
+            </strong>
+          )
+      )}
+    </p>
+  )
+}

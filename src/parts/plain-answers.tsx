@@ -1,0 +1,48 @@
+import { type Answer, choiceOf, measureOf, signsOf, type Answers as Told } from '../tree/answers.ts'
+import type { Observation } from '../tree/observation.ts'
+import { ChoiceAnswers } from './choice-answers.tsx'
+import { MeasureAnswers } from './measure-answers.tsx'
+import { SignsAnswers } from './signs-answers.tsx'
+
+/** The answers to one observation as they are told directly, with what was told of it before. */
+export function PlainAnswers({
+  observation,
+  told,
+  onAnswer
+}: {
+  observation: Observation
+  told: Told
+  onAnswer: (answer: Answer) => void
+}) {
+  // A new observation starts with fields of its own.
+  const { id } = observation
+  switch (observation.kind) {
+    case 'choice':
+      return (
+        <ChoiceAnswers
+          key={id}
+          observation={observation}
+          told={choiceOf(told, id)}
+          onAnswer={onAnswer}
+        />
+      )
+    case 'signs':
+      return (
+        <SignsAnswers
+          key={id}
+          observation={observation}
+          told={signsOf(told, id)}
+          onAnswer={onAnswer}
+        />
+      )
+    case 'measure':
+      return (
+        <MeasureAnswers
+          key={id}
+          observation={observation}
+          told={measureOf(told, id)}
+          onAnswer={onAnswer}
+        />
+      )
+  }
+}

@@ -1,0 +1,153 @@
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { Signs, SignValue } from '../tree/answers.ts'
+import type { SignsObservation } from '../tree/observation.ts'
+import { answerHint, answerLabel } from '../words/tree-texts.ts'
+import { AnswerName } from './answer-name.tsx'
+import { KEY_NONE, KEY_UNSURE, Key, keyOf } from './key.tsx'
+import { useSetting } from './setting.tsx'
+import { Text } from './text.tsx'
+
+/** A screen of independent signs: mark each that fits, or is unsure, then rule the others out or leave them unsure. */
+export function SignsAnswers({
+  observation,
+  told,
+  onAnswer
+}: {
+  observation: SignsObservation
+  told: Signs
+  onAnswer: (signs: Signs) => void
+}) {
+  const { words } = useSetting()
+  const [marked, setMarked] = useState<Signs>(() => marksOf(told))
+  // What is told elsewhere while this screen stands (in the desk's field) is marked here too: "none of
+  // these" must never rule out what was told.
+  const known = useRef(marksOf(told))
+  useEffect(() => {
+    const [before, now] = [known.current, marksOf(told)]
+    known.current = now
+    setMarked(marks => followed(marks, before, now))
+  }, [JSON.stringify(told)])
+  const asked = observation.signs
+  const mark = (sign: string, value: SignValue | null) =>
+    setMarked(before => {
+      const { [sign]: _, ...rest } = before
+      return value === null ? rest : { ...rest, [sign]: value }
+    })
+  const rest = (value: SignValue) => {
+    // A volunteered sign that was not marked stays untold: nobody was asked for it.
+    const open = asked.filter(({ id, volunteered }) => !volunteered && !Object.hasOwn(marked, id))
+    onAnswer({ ...marked, ...Object.fromEntries(open.map(({ id }) => [id, value])) })
+  }
+  const some = Object.keys(marked).length > 0
+  const seen = Object.values(marked).includes('yes')
+  // Heard when told, never asked: they stand folded away.
+  const noticed = asked.filter(({ volunteered }) => volunteered)
+  const inSight = asked.filter(({ volunteered }) => !volunteered)
+  const row = ({ id }: { readonly id: string }) => (
+    <SignRow
+      key={id}
+      shortcut={keyOf([...inSight, ...noticed].findIndex(sign => sign.id === id))}
+      observation={observation.id}
+      sign={id}
+      value={marked[id]}
+      onMark={value => mark(id, value)}
+    />
+  )
+  return (
+    <div class="signs">
+      <ul class="signs-list">{inSight.map(row)}</ul>
+      {noticed.length > 0 && (
+        <details class="signs-noticed" open={noticed.some(({ id }) => Object.hasOwn(told, id))}>
+          <summary>{words.t('ui:also-noticed')}</summary>
+          <ul class="signs-list">{noticed.map(row)}</ul>
+        </details>
+      )}
+      <div class="actions">
+        <button
+          type="button"
+          class="primary"
+          data-answer="none"
+          data-key={KEY_NONE}
+          onClick={() => rest('no')}
+        >
+          <Key of={KEY_NONE} />
+          <Text k={some ? 'ui:that-is-all' : `observations:${observation.id}.none`} />
+        </button>
+        <button
+          type="button"
+          class="secondary"
+          data-answer="unsure"
+          data-key={KEY_UNSURE}
+          onClick={() => rest('unsure')}
+        >
+          <Key of={KEY_UNSURE} />
+          <Text k={seen ? 'ui:not-sure-of-the-rest' : `observations:${observation.id}.unsure`} />
+        </button>
+      </div>
+    </div>
+  )
+}
+
+const marksOf = (told: Signs): Signs =>
+  Object.fromEntries(Object.entries(told).filter(([, value]) => value !== 'no'))
+
+/** The marks with what was newly told, and without what was taken back. */
+function followed(marks: Signs, before: Signs, now: Signs): Signs {
+  const kept = Object.entries(marks).filter(
+    ([sign]) => !Object.hasOwn(before, sign) || Object.hasOwn(now, sign)
+  )
+  const told = Object.entries(now).filter(([sign, value]) => before[sign] !== value)
+  return Object.fromEntries([...kept, ...told])
+}
+
+function SignRow({
+  observation,
+  sign,
+  shortcut,
+  value,
+  onMark
+}: {
+  observation: string
+  sign: string
+  shortcut: string | undefined
+  value: SignValue | undefined
+  onMark: (value: SignValue | null) => void
+}) {
+  const { words } = useSetting()
+  const label = answerLabel(words, observation, sign)
+  const hint = answerHint(words, observation, sign)
+  const id = `${observation}-${sign}`
+  return (
+    <li class="sign" data-value={value}>
+      <input
+        type="checkbox"
+        id={id}
+        data-sign={sign}
+        data-key={shortcut}
+        checked={value === 'yes'}
+        aria-describedby={hint === undefined ? undefined : `${id}-hint`}
+        onChange={event => onMark(event.currentTarget.checked ? 'yes' : null)}
+      />
+      <label class="sign-label" for={id}>
+        <span class="sign-name">
+          <Key of={shortcut} />
+          <AnswerName observation={observation} answer={sign} />
+        </span>
+        {hint !== undefined && (
+          <span class="sign-hint" id={`${id}-hint`}>
+            {hint}
+          </span>
+        )}
+      </label>
+      <label class="sign-unsure">
+        <input
+          type="checkbox"
+          aria-label={`${words.t('ui:not-sure')}: ${label}`}
+          checked={value === 'unsure'}
+          onChange={event => onMark(event.currentTarget.checked ? 'unsure' : null)}
+        />
+        <span aria-hidden="true">{words.t('ui:not-sure')}</span>
+      </label>
+    </li>
+  )
+}

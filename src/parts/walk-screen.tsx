@@ -1,0 +1,131 @@
+import type { ComponentChildren } from 'preact'
+import { useEffect } from 'preact/hooks'
+import { outcomeToShare } from '../addresses/outcome-address.ts'
+import { homeOf, sheetAddress } from '../addresses/sheet-address.ts'
+import type { Answers as AnswerSet } from '../tree/answers.ts'
+import { askKey } from '../words/ask-key.ts'
+import type { Language } from '../words/languages.ts'
+import { Emergency } from './emergency.tsx'
+import { emergencyTold } from './emergency-told.ts'
+import { Foot } from './foot.tsx'
+import { Masthead } from './masthead.tsx'
+import { Outcome } from './outcome.tsx'
+import { PrintedSheet } from './printed-sheet.tsx'
+import { QuestionInHand } from './question-in-hand.tsx'
+import { useSetting } from './setting.tsx'
+import { StringOfMouths } from './string-of-mouths.tsx'
+import { useWalk, type WalkInHand } from './use-walk.ts'
+
+/** One caller's walk, a screen at a time: a question or the outcome, with the walk so far beside it. */
+export function WalkScreen({
+  start,
+  notice,
+  quiet = true,
+  ownsPage = true,
+  startOverInEmergency = false,
+  languages = [],
+  onLanguage = () => undefined,
+  languageLost = false,
+  onLeave,
+  onStartOver = onLeave,
+  onSwitch,
+  underOutcome,
+  foot
+}: {
+  start: AnswerSet
+  notice: string | null
+  /** The page has only just loaded: the focus stays where the reader put it. */
+  quiet?: boolean
+  /** The page is this walk's alone: its title, its main part, and what it prints. */
+  ownsPage?: boolean
+  /** An unattended screen that shows an emergency can be left to the next person. */
+  startOverInEmergency?: boolean
+  languages?: readonly Language[]
+  onLanguage?: (tag: string) => void
+  languageLost?: boolean
+  /** Back from the first question; null where nothing stands before it. */
+  onLeave: (() => void) | null
+  onStartOver?: (() => void) | null
+  /** Chooses another ferment with what was told so far; left out where there is only one. */
+  onSwitch?: ((told: AnswerSet) => void) | undefined
+  /** What this place offers under an outcome. */
+  underOutcome?: (walk: WalkInHand) => ComponentChildren
+  /** What this place shows under the foot. */
+  foot?: ComponentChildren
+}) {
+  const { tree, words, office, today } = useSetting()
+  const walk = useWalk(start)
+  const { question, told, answers, asked, moved, before } = walk
+  const title = words.t(`${tree.id}:title`)
+  const heading = words.t(question ? askKey(words, question.id, walk.recalled) : 'ui:outcome')
+  useEffect(() => {
+    if (ownsPage) document.title = `${heading} · ${title} · Jarside`
+  }, [heading, title])
+  const Main = ownsPage ? 'main' : 'div'
+
+  if (walk.emergency && told !== null) {
+    return (
+      <Main class="screen screen-emergency">
+        <Emergency
+          {...told}
+          understood={emergencyTold(tree, answers, walk.walked)}
+          onTakeBack={walk.takeBack}
+          onStartOver={startOverInEmergency ? onStartOver : null}
+        />
+      </Main>
+    )
+  }
+  return (
+    <>
+      <div class="screen">
+        <Masthead
+          title={title}
+          draft={tree.review.state === 'draft'}
+          languages={languages}
+          onLanguage={onLanguage}
+          languageLost={languageLost}
+          onBack={before === null ? onLeave : () => walk.change(before)}
+          onStartOver={onStartOver}
+        />
+        <StringOfMouths
+          asked={asked}
+          answers={answers}
+          current={question?.id ?? null}
+          onChange={walk.change}
+          quiet={quiet && !moved}
+        />
+        <Main class="main">
+          {notice !== null && !moved && <p class="notice">{notice}</p>}
+          {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
+          {question !== null && onSwitch && (
+            <p class="switch">
+              {words.t('ui:switch.ask')}{' '}
+              <button
+                type="button"
+                class="quiet"
+                data-move="switch"
+                onClick={() => onSwitch(walk.given)}
+              >
+                {words.t('ui:switch.move')}
+              </button>
+            </p>
+          )}
+          {question === null && told !== null && (
+            <>
+              <Outcome {...told} quiet={quiet && !moved} />
+              {underOutcome?.(walk)}
+            </>
+          )}
+        </Main>
+        <Foot office={office} today={today} />
+        {foot}
+      </div>
+      {ownsPage && question === null && told !== null && (
+        <PrintedSheet
+          {...told}
+          address={sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
+        />
+      )}
+    </>
+  )
+}

@@ -1,0 +1,76 @@
+import { useSetting } from '../../parts/setting.tsx'
+import type { Language } from '../../words/languages.ts'
+
+/** The head of a call sheet: which tree, which language the caller speaks, and the next call. */
+export function CallHead({
+  languages,
+  caller,
+  onCaller,
+  languageLost,
+  onNewCall,
+  trees,
+  onTree
+}: {
+  languages: readonly Language[]
+  caller: string
+  onCaller: (tag: string) => void
+  languageLost: boolean
+  onNewCall: () => void
+  /** By their ids. */
+  trees: readonly string[]
+  /** Goes on with another tree, and the facts that it asks about as well. */
+  onTree: (tree: string) => void
+}) {
+  const { words, tree } = useSetting()
+  return (
+    <header class="masthead desk-head">
+      <p class="masthead-name">
+        <strong>Jarside</strong>
+        <span>{words.t('ui:desk.title')}</span>
+        {trees.length > 1 ? (
+          <select
+            class="desk-tree"
+            aria-label={words.t('ui:desk.tree')}
+            value={tree.id}
+            onChange={event => onTree(event.currentTarget.value)}
+          >
+            {trees.map(id => (
+              <option key={id} value={id}>
+                {words.t(`${id}:title`)}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <span class="masthead-title">{words.t(`${tree.id}:title`)}</span>
+        )}
+        {tree.review.state === 'draft' && (
+          <span class="masthead-draft">{words.t('ui:draft-short')}</span>
+        )}
+      </p>
+      <div class="masthead-moves">
+        <fieldset class="desk-languages">
+          <legend>{words.t('ui:desk.caller-speaks')}</legend>
+          {languages.map(({ tag, name }) => (
+            <button
+              key={tag}
+              type="button"
+              class="desk-language"
+              lang={tag}
+              data-language={tag}
+              aria-pressed={tag === caller}
+              onClick={() => onCaller(tag)}
+            >
+              {name}
+            </button>
+          ))}
+        </fieldset>
+        <button type="button" class="quiet" data-move="start-over" onClick={onNewCall}>
+          {words.t('ui:desk.new-call')}
+        </button>
+      </div>
+      <p class="masthead-trouble" role="status">
+        {languageLost && words.t('ui:language-not-loaded')}
+      </p>
+    </header>
+  )
+}

@@ -1,0 +1,179 @@
+import { useEffect } from 'preact/hooks'
+import { outcomeToShare } from '../../addresses/outcome-address.ts'
+import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
+import type { Calls } from '../../machine/calls.ts'
+import { Emergency } from '../../parts/emergency.tsx'
+import { emergencyTold } from '../../parts/emergency-told.ts'
+import { Foot } from '../../parts/foot.tsx'
+import { PrintedSheet } from '../../parts/printed-sheet.tsx'
+import { QuestionInHand } from '../../parts/question-in-hand.tsx'
+import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
+import { Text } from '../../parts/text.tsx'
+import { tellOf } from '../../parts/use-walk.ts'
+import type { Told } from '../../reader/fact.ts'
+import type { FactReader } from '../../reader/fact-reader.ts'
+import type { Answer } from '../../tree/answers.ts'
+import type { Language } from '../../words/languages.ts'
+import { Always } from './always.tsx'
+import { AtOnce } from './at-once.tsx'
+import { CallHead } from './call-head.tsx'
+import { standingOf } from './call-standing.ts'
+import { Decided } from './decided.tsx'
+import { FactField } from './fact-field.tsx'
+import { FactStrip } from './fact-strip.tsx'
+import { KeysLine } from './keys-line.tsx'
+import { SayThis } from './say-this.tsx'
+import { useAnswerKeys } from './use-answer-keys.ts'
+import { useCall } from './use-call.ts'
+
+/** One call on one sheet, top to bottom: what is said, what to read aloud, the facts, what is decided. */
+export function CallSheet({
+  handed,
+  reader,
+  languages,
+  caller,
+  languageLost,
+  trees,
+  start,
+  typing,
+  onCall,
+  byKeys,
+  onByKeys
+}: {
+  /** The setting in which the caller gets text and paper. */
+  handed: Setting
+  reader: FactReader | null
+  languages: readonly Language[]
+  /** The language that the caller speaks. */
+  caller: string
+  languageLost: boolean
+  /** The trees that can be changed to. */
+  trees: readonly string[]
+  /** The facts told before this tree was chosen. */
+  start: readonly Told[]
+  /** While facts are typed the focus stays in the field, whatever question they lead to. */
+  typing: boolean
+  onCall: Calls['send']
+  /** Whether letters and digits answer. */
+  byKeys: boolean
+  onByKeys: (on: boolean) => void
+}) {
+  const setting = useSetting()
+  const { tree, words, office, today } = setting
+  const call = useCall(start)
+  const { walk } = call
+  const standing = standingOf(setting, walk)
+  const { told, emergency, urgent, left, fromMemory } = standing
+  const { report } = walk
+  const asking = {
+    ...walk,
+    recalled: walk.recalled || (fromMemory && walk.question?.about !== 'person'),
+    answer: (observation: string, answer: Answer) => {
+      onCall({ type: 'answer' })
+      walk.answer(observation, answer)
+    }
+  }
+  const keysDo = useAnswerKeys(byKeys)
+  useEffect(() => {
+    document.title = `${words.t('ui:desk.title')} · Jarside`
+  }, [])
+  const head = (
+    <CallHead
+      languages={languages}
+      caller={caller}
+      onCaller={language => onCall({ type: 'speak', language })}
+      languageLost={languageLost}
+      onNewCall={() => onCall({ type: 'next-call' })}
+      trees={trees}
+      onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
+    />
+  )
+  if (emergency) {
+    return (
+      <div class="screen desk desk-emergency">
+        {head}
+        <main class="main">
+          <Emergency
+            {...emergency}
+            understood={emergencyTold(tree, walk.answers, walk.walked)}
+            onTakeBack={walk.takeBack}
+          />
+        </main>
+      </div>
+    )
+  }
+  return (
+    <>
+      <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
+        {head}
+        <main class="main desk-main">
+          <AtOnce verdicts={urgent} />
+          <FactField
+            reader={reader}
+            takesFocus={typing}
+            before={call.facts}
+            onFacts={(facts, takenBack) => {
+              onCall({ type: 'tell' })
+              call.tell(facts, takenBack)
+            }}
+          />
+          <FactStrip call={call} current={walk.question?.id ?? null} />
+          {told === null && (
+            <Decided
+              {...standing}
+              onStop={() => {
+                onCall({ type: 'answer' })
+                walk.stop()
+              }}
+            />
+          )}
+          <div class="desk-aloud">
+            {told === null ? (
+              <>
+                <div class="desk-cues">
+                  <p class="desk-cue">
+                    {words.t(urgent.length > 0 ? 'ui:desk.if-you-wish' : 'ui:desk.read-aloud')}
+                  </p>
+                  <KeysLine on={byKeys} onChange={onByKeys} keysDo={keysDo} />
+                </div>
+                {urgent.length > 0 && (
+                  <p class="desk-meanwhile">
+                    <Text k={left ? 'ui:from-memory' : 'ui:people-first'} />
+                  </p>
+                )}
+                <QuestionInHand walk={asking} quiet={typing} alarmed={false} />
+              </>
+            ) : (
+              <SayThis
+                told={told}
+                handed={handed}
+                report={report}
+                early={walk.early}
+                quiet={typing}
+                onGoOn={() => walk.change(null)}
+                answers={walk.answers}
+                onAnswer={walk.replace}
+                onInputs={walk.workOut}
+              />
+            )}
+          </div>
+          {told === null && <Always />}
+        </main>
+        <Foot office={office} today={today} />
+      </div>
+      {told !== null && report !== null && (
+        <SettingProvider value={handed}>
+          <PrintedSheet
+            {...tellOf(handed, report)}
+            address={sheetAddress(
+              tree,
+              outcomeToShare(tree, walk),
+              handed.words.tag,
+              homeOf(office)
+            )}
+          />
+        </SettingProvider>
+      )}
+    </>
+  )
+}

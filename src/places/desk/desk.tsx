@@ -1,0 +1,93 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Catalogue, Openers } from '../../opening/bundle.ts'
+import { settingOf } from '../../opening/setting-of.ts'
+import { joined, speechIn } from '../../opening/speech.ts'
+import { useOffice } from '../../opening/use-office.ts'
+import { useScreens } from '../../opening/use-screens.ts'
+import { useToday } from '../../opening/use-today.ts'
+import { useTree } from '../../opening/use-tree.ts'
+import { withdrawnIn } from '../../opening/withdrawn-in.ts'
+import { Before } from '../../parts/before.tsx'
+import { type Setting, SettingProvider } from '../../parts/setting.tsx'
+import { createWords, SOURCE_TAG } from '../../words/words.ts'
+import { CallSheet } from './call-sheet.tsx'
+import { useCalls } from './use-calls.ts'
+import { useFactReader } from './use-fact-reader.ts'
+
+/** The desk: whoever answers the phone works in English, beside it the caller's own language. */
+export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
+  const today = useToday()
+  // A caller waits: the tree that is asked about most stands ready, and is changed at the head.
+  const [first] = catalogue.trees
+    .filter(({ withdrawn }) => withdrawn === null)
+    .concat(catalogue.trees)
+  const call = useCalls(first?.id ?? null)
+  const { tree, facts, caller, calls, asked, send } = call
+  const [byKeys, setByKeys] = useState(true)
+  const screens = useScreens(catalogue, openers, caller, asked)
+  // The office's file is read again for every call.
+  const office = useOffice('./office.json', `${calls}`)
+  const opener = tree === null ? undefined : openers.trees[tree]
+  const opened = useTree(opener, [screens.tag], asked)
+  const ready = opened !== null && opened !== 'failed' ? opened : null
+  const settings = useMemo(() => {
+    if (ready === null) return null
+    // What the caller is handed is in the caller's language; what is read aloud stands in both.
+    const handed = settingOf(ready, { ...screens, tag: ready.tag }, office, today)
+    const english = settingOf(ready, { ...screens, tag: SOURCE_TAG }, office, today)
+    const read: Setting = {
+      ...english,
+      numbered: true,
+      // A caller may have sent a photo.
+      photoPage: './look-alikes.html',
+      second: ready.tag === SOURCE_TAG ? null : { words: handed.words, shows: 'everything' }
+    }
+    return { handed, read }
+  }, [ready?.bundle, ready?.tag, ready?.drawings, office, today])
+  const words = useMemo(
+    () =>
+      ready === null
+        ? []
+        : Object.keys(ready.texts).map(tag => createWords(joined(screens.texts, ready.texts), tag)),
+    [ready?.bundle, ready?.tag]
+  )
+  const reader = useFactReader(opener, ready?.bundle.tree ?? null, words)
+  useEffect(() => {
+    document.documentElement.lang = SOURCE_TAG
+  }, [])
+
+  if (settings === null) {
+    const failed = opened === 'failed'
+    return (
+      <Before
+        speech={speechIn(screens.texts, SOURCE_TAG)}
+        withdrawn={withdrawnIn(catalogue, tree)}
+        trees={tree === null || failed ? catalogue.trees : null}
+        notice={failed ? 'ui:not-loaded' : null}
+        quiet={true}
+        office={office}
+        today={today}
+        onChoose={id => send({ type: 'choose', tree: id, facts })}
+      />
+    )
+  }
+  return (
+    <SettingProvider value={settings.read}>
+      <CallSheet
+        // Another tree is another walk, with the facts that apply to it.
+        key={`${calls} ${settings.read.tree.id}`}
+        typing={call.typing}
+        onCall={send}
+        trees={catalogue.trees.flatMap(({ id, withdrawn }) => (withdrawn === null ? [id] : []))}
+        start={facts}
+        byKeys={byKeys}
+        onByKeys={setByKeys}
+        handed={settings.handed}
+        reader={reader}
+        languages={catalogue.languages}
+        caller={caller}
+        languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
+      />
+    </SettingProvider>
+  )
+}

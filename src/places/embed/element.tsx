@@ -1,0 +1,89 @@
+import catalogue from 'virtual:jarside/embed'
+import { render } from 'preact'
+import { Boundary } from '../../last-resort/boundary.tsx'
+import { Embed } from './embed.tsx'
+import { languageOf } from './language.ts'
+import { NoScreen } from './no-screen.tsx'
+import { canShow, firstStyle } from './style.ts'
+import { Surround } from './surround.tsx'
+
+const NAME = 'jarside-walk'
+
+/** Everything that a press, a touch or a key sets off. */
+const KEPT = [
+  ...['click', 'dblclick', 'auxclick', 'contextmenu', 'input', 'beforeinput', 'change', 'submit'],
+  ...['keydown', 'keyup', 'keypress', 'mousedown', 'mouseup', 'pointerdown', 'pointerup'],
+  ...['touchstart', 'touchend', 'copy', 'cut', 'paste', 'selectstart']
+]
+
+/** `<jarside-walk tree="…" lang="…">`: the questions of one tree in somebody else's page. */
+class JarsideWalk extends HTMLElement {
+  static readonly observedAttributes = ['tree', 'lang']
+  #due = false
+  /** Counts the openings: each is a walk of its own. */
+  #opening = 0
+
+  connectedCallback() {
+    this.#open()
+  }
+
+  disconnectedCallback() {
+    if (this.shadowRoot) render(null, this.shadowRoot)
+  }
+
+  attributeChangedCallback(_: string, before: string | null, after: string | null) {
+    if (before !== after) this.#open()
+  }
+
+  /** Once for everything that changes at the same time. */
+  #open() {
+    if (this.#due) return
+    this.#due = true
+    queueMicrotask(() => {
+      this.#due = false
+      if (this.isConnected) this.#show()
+    })
+  }
+
+  #enclose() {
+    const root = this.attachShadow({ mode: 'open' })
+    for (const happening of KEPT) root.addEventListener(happening, keep)
+    return root
+  }
+
+  #show() {
+    const tree = this.getAttribute('tree') ?? ''
+    const { trees, languages } = catalogue
+    const files = Object.hasOwn(trees, tree) ? trees[tree] : undefined
+    const withdrawn = catalogue.withdrawn.includes(tree)
+    if (files === undefined && !withdrawn) {
+      const known = Object.keys(trees).join(', ')
+      console.warn(
+        `<${NAME} tree="${tree}">: there is no such tree. Write one of these in \`tree\`: ${known}.`
+      )
+    }
+    const root = this.shadowRoot ?? this.#enclose()
+    root.adoptedStyleSheets = [firstStyle()]
+    this.#opening += 1
+    const language = languageOf(this, languages)
+    render(
+      <Boundary
+        key={this.#opening}
+        fallback={
+          <Surround tag={language} title={null}>
+            <NoScreen texts={catalogue.help[language]} />
+          </Surround>
+        }
+      >
+        <Embed catalogue={catalogue} files={files} withdrawn={withdrawn} language={language} />
+      </Boundary>,
+      root
+    )
+  }
+}
+
+/** The page's own scripts are told of no press and no letter. */
+const keep = (event: Event) => event.stopPropagation()
+
+// A browser that cannot do it leaves the page's own words standing.
+if (canShow() && customElements.get(NAME) === undefined) customElements.define(NAME, JarsideWalk)

@@ -1,0 +1,52 @@
+import { walk } from '../../evaluate/walk.ts'
+import type { Answer, Answers, Signs } from '../../tree/answers.ts'
+import type { Observation, Unit } from '../../tree/observation.ts'
+import { measured, noneOf } from '../../tree/tell.ts'
+import type { Tree } from '../../tree/tree.ts'
+
+/** What an ordinary, finished jar measures. */
+const READINGS: Readonly<Record<Unit, number>> = {
+  ph: 3.2,
+  day: 9,
+  fahrenheit: 75,
+  percent: 10,
+  milliliter: 475,
+  gram: 45,
+  'gram-per-liter': 20,
+  'ph-difference': 0
+}
+
+/** The answers of a whole walk: what is told, and for everything else asked what an ordinary jar shows. */
+export function played(tree: Tree, told: Answers): Answers {
+  let answers: Answers = {}
+  for (;;) {
+    const { asks } = walk(tree, answers)
+    const observation = asks === null ? undefined : tree.observations[asks.observation]
+    if (observation === undefined) return answers
+    answers = { ...answers, [observation.id]: completed(observation, told[observation.id]) }
+  }
+}
+
+/** The answers of a walk that has only just come to a question. */
+export function playedUntil(tree: Tree, told: Answers, observation: string): Answers {
+  const all = Object.entries(played(tree, told))
+  return Object.fromEntries(
+    all.slice(
+      0,
+      all.findIndex(([id]) => id === observation)
+    )
+  )
+}
+
+function completed(observation: Observation, told: Answer | undefined): Answer {
+  switch (observation.kind) {
+    case 'signs':
+      return { ...(noneOf({}, observation)[observation.id] as Signs), ...(told as Signs) }
+    case 'choice':
+      return told ?? observation.answers.filter(({ usual }) => usual).at(-1)?.id ?? 'unsure'
+    case 'measure':
+      return (
+        told ?? measured(observation, READINGS[observation.unit], observation.instruments.at(0)?.id)
+      )
+  }
+}

@@ -1,0 +1,94 @@
+import { useEffect } from 'preact/hooks'
+import type { NamedOutcome } from '../../addresses/outcome-address.ts'
+import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
+import { Foot } from '../../parts/foot.tsx'
+import { Masthead } from '../../parts/masthead.tsx'
+import { Outcome } from '../../parts/outcome.tsx'
+import { PrintedSheet } from '../../parts/printed-sheet.tsx'
+import { useSetting } from '../../parts/setting.tsx'
+import { Text } from '../../parts/text.tsx'
+import { tellOf } from '../../parts/use-walk.ts'
+import { reportOf } from '../../report/report.ts'
+import type { Language } from '../../words/languages.ts'
+
+const NOTICES = {
+  whole: 'ui:outcome-from-address',
+  general: 'ui:outcome-in-general',
+  'other-edition': 'ui:outcome-other-edition'
+} as const satisfies Record<NamedOutcome['standing'], string>
+
+/** An outcome that an address names: from a sheet of paper, or taken home from the kiosk. */
+export function OutcomePage({
+  named: { outcome, standing },
+  languages,
+  onLanguage,
+  languageLost = false,
+  quiet,
+  onAsk,
+  onLeave
+}: {
+  named: NamedOutcome
+  languages: readonly Language[]
+  onLanguage: (tag: string) => void
+  languageLost?: boolean
+  quiet: boolean
+  /** Asks the questions of this tree from the start. */
+  onAsk: () => void
+  onLeave: () => void
+}) {
+  const setting = useSetting()
+  const { tree, words, office, today } = setting
+  const title = words.t(`${tree.id}:title`)
+  const told = tellOf(
+    setting,
+    reportOf(tree, outcome, office, today, standing === 'whole' ? {} : null)
+  )
+  const heading = told.said.verdicts[0]?.name ?? title
+  const general = standing !== 'whole'
+  useEffect(() => {
+    document.title = `${heading} · ${title} · Jarside`
+  }, [heading, title])
+  return (
+    <>
+      <div class="screen">
+        <Masthead
+          title={title}
+          draft={tree.review.state === 'draft'}
+          languages={languages}
+          onLanguage={onLanguage}
+          languageLost={languageLost}
+          onBack={null}
+          onStartOver={onLeave}
+        />
+        <main class="main">
+          <div class="notice">
+            <p>
+              <Text k={NOTICES[standing]} />
+            </p>
+            <div class="keep-it">
+              <button type="button" class="primary" data-action="ask" onClick={onAsk}>
+                {words.t('ui:ask-about-mine')}
+              </button>
+              <button type="button" class="secondary" onClick={() => print()}>
+                {words.t('ui:print')}
+              </button>
+            </div>
+          </div>
+          <Outcome {...told} quiet={quiet} />
+        </main>
+        <Foot office={office} today={today} />
+      </div>
+      <PrintedSheet
+        {...told}
+        general={general}
+        address={sheetAddress(
+          tree,
+          outcome,
+          words.tag,
+          homeOf(office),
+          general ? 'general' : 'one jar'
+        )}
+      />
+    </>
+  )
+}

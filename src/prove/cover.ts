@@ -1,0 +1,99 @@
+import type { Diagrams } from '../diagrams/diagram.ts'
+import { type Open, reachable } from '../diagrams/reach.ts'
+import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { everything } from './open.ts'
+import { shortestTo } from './witness.ts'
+
+/** A part of the answer space that one pattern describes: for each variable the values it takes. */
+export interface Cover {
+  readonly boxes: readonly Open[]
+  /** More patterns would be needed than anybody reads: the boxes leave some sets out. */
+  readonly truncated: boolean
+}
+
+const MOST_BOXES = 40
+
+/**
+ * Boxes that together hold exactly the sets of answers in which a diagram gives one level: each as wide
+ * as it can be, none of them held by the others.
+ */
+export function coverOf(made: TreeDiagrams, diagram: number, level: number): Cover {
+  const { diagrams } = made
+  const boxes: Open[] = []
+  let left = diagrams.combine([diagram], ([at]) => (at === level ? 1 : 0))
+  while (left !== 0 && boxes.length < MOST_BOXES) {
+    const choice = shortestTo(made, left, everything(made), at => at === 1)
+    if (choice === undefined) break
+    const point: Open = made.variables.map((variable, index) => {
+      const chosen = choice.get(index)
+      return variable.values.map((_, value) => chosen === undefined || chosen === value)
+    })
+    const box = widened(diagrams, diagram, point, level)
+    boxes.push(box)
+    left = diagrams.combine([left, boxDiagram(diagrams, box)], ([is, inside]) =>
+      is === 1 && inside === 0 ? 1 : 0
+    )
+  }
+  return { boxes: irredundant(diagrams, boxes), truncated: left !== 0 }
+}
+
+/** Opens every value of every variable with which the whole box still has the level. */
+function widened(diagrams: Diagrams, diagram: number, point: Open, level: number): Open {
+  let box = point
+  const holds = (open: Open) => {
+    const levels = reachable(diagrams, diagram, open)
+    return levels.size === 1 && levels.has(level)
+  }
+  point.forEach((values, index) => {
+    const whole = withValues(
+      box,
+      index,
+      values.map(() => true)
+    )
+    if (holds(whole)) {
+      box = whole
+      return
+    }
+    values.forEach((_, value) => {
+      const wider = withValues(
+        box,
+        index,
+        (box[index] as readonly boolean[]).map((is, at) => is || at === value)
+      )
+      if (holds(wider)) box = wider
+    })
+  })
+  return box
+}
+
+const withValues = (box: Open, index: number, values: readonly boolean[]): Open =>
+  box.map((open, at) => (at === index ? values : open))
+
+/** The box as a diagram: 1 inside it. */
+export function boxDiagram(diagrams: Diagrams, box: Open): number {
+  let made = 1
+  for (let index = box.length - 1; index >= 0; index--) {
+    const open = box[index] as readonly boolean[]
+    if (open.every(Boolean)) continue
+    const inside = made
+    made = diagrams.select(
+      index,
+      open.map(is => (is ? inside : 0))
+    )
+  }
+  return made
+}
+
+/** Leaves out every box that the others hold together; the widest stay. */
+function irredundant(diagrams: Diagrams, boxes: readonly Open[]): readonly Open[] {
+  let kept = [...boxes]
+  for (const box of [...boxes].reverse()) {
+    const others = kept.filter(one => one !== box)
+    const union = others.reduce((sum, one) => diagrams.join(sum, boxDiagram(diagrams, one)), 0)
+    const outside = diagrams.combine([boxDiagram(diagrams, box), union], ([is, held]) =>
+      is === 1 && held === 0 ? 1 : 0
+    )
+    if (outside === 0) kept = others
+  }
+  return kept
+}

@@ -1,9 +1,0 @@
-import type { Answers } from './answers.ts'
-import { decide } from './decide.ts'
-import type { Tree } from './tree.ts'
-
-/** The notes that the answers to the `after` questions add: what to change next time. */
-export function afterNotes(tree: Tree, answers: Answers): readonly string[] {
-  const notes = tree.after.flatMap(question => decide(tree, question, answers)?.branch.notes ?? [])
-  return [...new Set(notes)]
-}

@@ -1,0 +1,29 @@
+// Builds the pages, then the embed, into one folder: npm run build, or node tools/build.mjs --outDir <folder>
+
+import { resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { parseArgs } from 'node:util'
+import { install, root } from '../.ci/install.mjs'
+
+/** Builds everything that is served; `outDir` in place of `dist`. */
+export async function buildAll({ outDir = resolve(root, 'dist'), logLevel = 'warn' } = {}) {
+  // Not before: it may only just have been installed.
+  const { build } = await import('vite')
+  await build({ root, logLevel, build: { outDir, emptyOutDir: true } })
+  await buildEmbed({ outDir, logLevel })
+}
+
+/** Builds the embed alone, beside whatever the folder holds. */
+export async function buildEmbed({ outDir, logLevel = 'warn' }) {
+  const { build } = await import('vite')
+  const configFile = resolve(root, 'vite.embed.config.ts')
+  await build({ root, configFile, logLevel, build: { outDir, emptyOutDir: false } })
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  const { values } = parseArgs({ options: { outDir: { type: 'string' } } })
+  process.exitCode = install()
+  if (process.exitCode === 0) {
+    await buildAll(values.outDir === undefined ? {} : { outDir: resolve(values.outDir) })
+  }
+}
