@@ -52,6 +52,16 @@ export default defineConfig({
         // As deep in its folder as the source is in `src`: both find the project two folders up.
         entryFileNames: 'cli/jarside.js',
         // A command's own part is read when that command runs.
+        codeSplitting: {
+          groups: [
+            {
+              name: 'common',
+              // One file for what most commands read: a walk read thirty.
+              test: /[\\/]src[\\/](?:cli|tree|words|findings|office|science)[\\/]/,
+              minShareCount: 2
+            }
+          ]
+        },
         chunkFileNames: 'cli/[name]-[hash].js',
         banner: chunk => (chunk.isEntry ? '#!/usr/bin/env node' : '')
       }

@@ -1,5 +1,4 @@
 // Installs what package-lock.json lists, only when that is missing or older than the lock file.
-import { spawnSync } from 'node:child_process'
 import { existsSync, lstatSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
@@ -19,6 +18,7 @@ export function install() {
   if (existsSync(mark) && lstatSync(folder).isSymbolicLink()) return 0
   const why = existsSync(mark) ? 'older than the lock file' : 'missing'
   process.stderr.write(`Installing packages (npm ci): node_modules is ${why}.\n`)
+  const { spawnSync } = process.getBuiltinModule('node:child_process')
   // npm's own talk goes to stderr, so that the output of the command stays its own.
   const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], {
     cwd: root,

@@ -67,7 +67,7 @@ function takeUp(build) {
 function sourceHash() {
   const source = readdirSync(join(root, 'src'), { recursive: true, withFileTypes: true })
     .filter(entry => entry.isFile())
-    .map(entry => join(entry.parentPath, entry.name))
+    .map(({ parentPath, name }) => `${parentPath}/${name}`)
     .sort()
   const hash = createHash('sha256').update(root)
   for (const file of [...source, ...BESIDE.map(name => join(root, name))]) {

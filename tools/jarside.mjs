@@ -1,5 +1,4 @@
 // Runs the command line of this project: npm run -s jarside -- <command>
-import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { install, root } from '../.ci/install.mjs'
@@ -24,6 +23,8 @@ function fromSource(args) {
 }
 
 function spawned(args, env = {}) {
+  // Only now: reading this module is time that a walk has no use for.
+  const { spawnSync } = process.getBuiltinModule('node:child_process')
   // Ctrl-C reaches the child as well, which ends in its own way: this process only waits for it.
   process.on('SIGINT', () => {})
   const { status, signal } = spawnSync(process.execPath, args, {
