@@ -57,7 +57,7 @@ export default defineConfig({
             {
               name: 'common',
               // One file for what most commands read: a walk read thirty.
-              test: /[\\/]src[\\/](?:cli|tree|words|findings|office|science)[\\/]/,
+              test: /[\\/]src[\\/](?:cli|tree|diagrams|evaluate|report|words|findings|office|science)[\\/]/,
               minShareCount: 2
             }
           ]
