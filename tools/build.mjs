@@ -1,5 +1,7 @@
 // Builds the pages, then the embed, into one folder: npm run build, or node tools/build.mjs --outDir <folder>
 
+import { spawnSync } from 'node:child_process'
+import { writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
@@ -11,6 +13,19 @@ export async function buildAll({ outDir = resolve(root, 'dist'), logLevel = 'war
   const { build } = await import('vite')
   await build({ root, logLevel, build: { outDir, emptyOutDir: true } })
   await buildEmbed({ outDir, logLevel })
+  writeFileSync(resolve(outDir, 'licenses/sbom.cdx.json'), billOfMaterials())
+}
+
+/** Every package of the lock file, in CycloneDX, as npm lists them. */
+function billOfMaterials() {
+  const args = ['sbom', '--sbom-format', 'cyclonedx', '--package-lock-only']
+  const { status, stdout, stderr } = spawnSync('npm', args, {
+    cwd: root,
+    encoding: 'utf8',
+    shell: process.platform === 'win32'
+  })
+  if (status !== 0) throw new Error(`npm could not list the packages: ${stderr}`)
+  return stdout
 }
 
 /** Builds the embed alone, beside whatever the folder holds. */
