@@ -61,6 +61,9 @@ function perform({ name, run }) {
   return { name, ...(name === 'tests' ? counted(ok) : { passed: ok ? 1 : 0, failed: ok ? 0 : 1 }) }
 }
 
+const { engines } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
+console.log(`Node.js ${process.version}; releases still maintained: ${engines.node}`)
+
 const installed = install() === 0
 const done = installed ? steps.map(perform) : [{ name: 'install', passed: 0, failed: 1 }]
 const sum = key => done.reduce((total, step) => total + step[key], 0)

@@ -1,5 +1,4 @@
 import { join } from 'node:path'
-import { chromium } from 'playwright-core'
 import { type HandoutOf, handoutHtml } from '../paper/handout.tsx'
 import { fitSheet, SHEET_TYPE } from '../parts/fit-sheet.ts'
 import { BadUse } from './bad-use.ts'
@@ -15,12 +14,13 @@ export interface Written {
 /**
  * Writes handouts into a folder, one by one, each as tagged PDF and as HTML.
  *
- * @throws BadUse when there is no browser to print with.
+ * @throws BadUse when there is no browser to print with, or nothing to drive it with.
  */
 export async function* writeHandouts(
   handouts: readonly HandoutOf[],
   folder: string
 ): AsyncGenerator<Written> {
+  const chromium = await chromiumDriver()
   const executablePath = browserProgram()
   if (executablePath === undefined) {
     throw new BadUse(
@@ -47,5 +47,14 @@ export async function* writeHandouts(
     }
   } finally {
     await browser.close()
+  }
+}
+
+/** It is 14 MB and serves this command alone: whoever prints installs it beside jarside. */
+async function chromiumDriver() {
+  try {
+    return (await import('playwright-core')).chromium
+  } catch {
+    throw new BadUse('Printing needs playwright-core: `npm install playwright-core`.')
   }
 }

@@ -19,6 +19,8 @@ export interface Installed {
     readonly output: string
     readonly errors: string
   }
+  /** Installs another package of the checkout beside it. */
+  add(name: string): void
   remove(): void
 }
 
@@ -54,12 +56,13 @@ function installedIn(folder: string): Installed {
   const [{ filename, files }] = JSON.parse(packed) as [
     { filename: string; files: readonly { path: string }[] }
   ]
-  const needed = Object.keys(dependencies).map(name => join(root, 'node_modules', name))
-  shell(
-    `npm install ${npm} --install-links --no-audit --no-fund --prefix ${home} ` +
-      [join(folder, filename), ...needed].join(' '),
-    folder
-  )
+  const install = (...from: readonly string[]) =>
+    shell(
+      `npm install ${npm} --install-links --no-audit --no-fund --prefix ${home} ${from.join(' ')}`,
+      folder
+    )
+  const ofCheckout = (name: string) => join(root, 'node_modules', name)
+  install(join(folder, filename), ...Object.keys(dependencies).map(ofCheckout))
   const program = join(home, 'node_modules/.bin/jarside')
   return {
     folder,
@@ -74,6 +77,7 @@ function installedIn(folder: string): Installed {
       })
       return { code: status, output: stdout, errors: stderr }
     },
+    add: name => void install(ofCheckout(name)),
     remove: () => rmSync(folder, { recursive: true })
   }
 }
