@@ -8,6 +8,7 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   walk: async () => (await import('./walk.ts')).walkCommand,
   list: async () => (await import('./list.ts')).list,
   check: async () => (await import('./check.ts')).check,
+  new: async () => (await import('./new.ts')).newTree,
   compare: async () => (await import('./compare.ts')).compareCommand,
   publish: async () => (await import('./publish.ts')).publish,
   withdraw: async () => (await import('./withdraw.ts')).withdraw,

@@ -51,7 +51,7 @@ export function buildAdvice(
     },
     unsureNote: shared['unsure-note']
   }
-  checkDrops(linking, said, notes)
+  checkDrops(linking, said, notes, deeds)
   const ids = [...stepsSaid(said)]
   const inPlace = ids.flatMap(step => {
     const { 'once-called': onceCalled = [], otherwise = [] } = deeds.steps[step] ?? {}
@@ -125,12 +125,16 @@ export function stepsSaid({
 function checkDrops(
   { report }: Linking,
   advice: Omit<Advice, 'does'>,
-  notes: ReadonlyMap<string, DraftNote>
+  notes: ReadonlyMap<string, DraftNote>,
+  deeds: AuthoredDeeds
 ): void {
+  const written = new Set([...Object.keys(deeds.steps), ...Object.keys(deeds.notes ?? {})])
   const said = new Set([...stepsSaid(advice), ...notes.keys()])
   for (const { body, place } of notes.values()) {
     for (const [index, step] of (body.drops ?? []).entries()) {
-      if (said.has(step)) continue
+      // What a piece drops may be said by some other tree that takes it in.
+      const shared = place(['drops', index]).file.startsWith('shared/pieces/')
+      if (said.has(step) || (shared && written.has(step))) continue
       unknownName(report, 'unknown-step', place(['drops', index], 'value'), step, said)
     }
   }

@@ -1,22 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { loadProject, type Project } from '../../src/cli/read-project.ts'
+import { loadProject, type Project, readAuthored } from '../../src/cli/read-project.ts'
 import type { AuthoredFile, Loaded } from '../../src/load/load.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 
 const root = join(import.meta.dirname, '../..')
 
 /** Every authored file of the project, as the command line reads it. */
-export function authoredFiles(): readonly AuthoredFile[] {
-  return ['shared', 'trees', 'locales', 'public']
-    .flatMap(folder =>
-      readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).map(name =>
-        join(folder, name)
-      )
-    )
-    .filter(path => /\.(yaml|json)$/.test(path) && !path.startsWith(join('shared', 'schemas')))
-    .map(path => ({ path, text: readFileSync(join(root, path), 'utf8') }))
-}
+export const authoredFiles = (): readonly AuthoredFile[] => readAuthored(root)
 
 /** The tree that most tests are about, first in every list. */
 const FIRST = 'kombucha-jar'

@@ -1,0 +1,62 @@
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { loadProject } from '../../src/cli/read-project.ts'
+import { walk } from '../../src/evaluate/walk.ts'
+import { usualExcept } from '../helpers/usual.ts'
+import { runCommand } from './run-command.ts'
+
+const own = mkdtempSync(join(tmpdir(), 'jarside-new-'))
+const begin = (...args: readonly string[]) => runCommand(['new', ...args, '--in', own])
+
+beforeAll(() => {
+  for (const folder of ['trees', 'shared', 'locales', 'public']) {
+    cpSync(folder, join(own, folder), { recursive: true })
+  }
+})
+afterAll(() => rmSync(own, { recursive: true, force: true }))
+
+describe('a ferment is begun', () => {
+  test('as a folder that loads and is proved, and is told what is missing', async () => {
+    const { code, output, errors } = await begin('ginger-bug')
+    expect(errors).toBe('')
+    expect(output).toContain('written: trees/ginger-bug/tree.yaml\n')
+    expect(output).toContain('written: locales/es/ginger-bug.json\n')
+    expect(output).toMatch(/^ginger-bug: rules-hold: \d+ proved$/m)
+    expect(output).toContain('Still missing')
+    expect(code).toBe(0)
+    const tree = readFileSync(join(own, 'trees/ginger-bug/tree.yaml'), 'utf8')
+    expect(tree).toContain('# Ginger bug.\nid: ginger-bug\n')
+    expect(tree).toContain('due: 2027-11-01')
+  })
+
+  test('that throws out mold and is for a specialist otherwise', async () => {
+    const { loaded } = await loadProject(own)
+    const tree = loaded.trees.find(({ id }) => id === 'ginger-bug')
+    if (tree === undefined) throw new Error('it does not load')
+    for (const { title, told, expect: wanted } of loaded.rows['ginger-bug'] ?? []) {
+      const { outcome } = walk(tree, usualExcept(tree, told))
+      expect([title, outcome]).toMatchObject([title, wanted])
+    }
+    const { outcome } = walk(tree, usualExcept(tree, {}))
+    expect([outcome.batch, outcome.use]).toEqual(['ask-specialist', 'not-yet'])
+  })
+
+  test('once: what is there is left as it is', async () => {
+    const { code, errors } = await begin('ginger-bug')
+    expect(code).toBe(2)
+    expect(errors).toBe('`trees/ginger-bug` is there already.\n')
+  })
+
+  test.each([
+    [['Ginger Bug'], /is no name/],
+    [[], /Name one ferment/],
+    [['one', 'two'], /Name one ferment/]
+  ])('under a name: %j', async (args, words) => {
+    const { code, errors } = await begin(...args)
+    expect(code).toBe(2)
+    expect(errors).toMatch(words)
+    expect(existsSync(join(own, 'trees/one'))).toBe(false)
+  })
+})
