@@ -2,7 +2,7 @@ import type { Open } from '../../src/diagrams/reach.ts'
 import type { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import type { Breach } from '../../src/prove/claim.ts'
 import { isUsual } from '../../src/prove/open.ts'
-import type { Choice } from '../../src/prove/witness.ts'
+import type { ValueChoice } from '../../src/prove/witness.ts'
 import { Claimed } from './claimed.ts'
 import type { Costs, Exit, Picks } from './exits.ts'
 import { type Grades, gradesOf, type Levels, levelsOf } from './grades.ts'
@@ -12,7 +12,7 @@ import { type Rereading, rereadingOf } from './rereading.ts'
 
 /** What a search came to: the fewest unusual answers that break a claim, none, or too much to search. */
 export type Found =
-  | { readonly kind: 'breach'; readonly choice: Choice }
+  | { readonly kind: 'breach'; readonly choice: ValueChoice }
   | { readonly kind: 'none' }
   | { readonly kind: 'too-much' }
 
@@ -158,7 +158,7 @@ export class Search {
   }
 }
 
-function choiceOf(last: State): Choice {
+function choiceOf(last: State): ValueChoice {
   const choice = new Map<number, number>()
   for (let state: State | null = last; state !== null; state = state.from) {
     for (let picks = state.picks; picks !== null; picks = picks.before) {

@@ -7,14 +7,14 @@ import { BadUse, didYouMean } from './bad-use.ts'
 import { readAnswer } from './read-answer.ts'
 
 /** What `--given`, `--none` and `--unsure` said, in their order. */
-export interface Told {
+export interface GivenOptions {
   readonly given: readonly string[]
   readonly none: readonly string[]
   readonly unsure: readonly string[]
 }
 
 /** What there is to name: one tree, and the others for pointing somebody at the right one. */
-export interface Known {
+export interface NameableTrees {
   readonly tree: Tree
   readonly others: readonly Tree[]
   /** Every observation of the catalogue, asked by a tree or not. */
@@ -29,7 +29,10 @@ export interface Known {
  *
  * @throws BadUse when an observation or an answer is unknown, or two facts cannot both be meant.
  */
-export function readTold(known: Known, told: Told): Pick<Call, 'answers' | 'either'> {
+export function readTold(
+  known: NameableTrees,
+  told: GivenOptions
+): Pick<Call, 'answers' | 'either'> {
   const facts = told.given.map((fact): Fact => {
     const { id, said } = split(fact)
     const observation = observationOf(known, id)
@@ -67,7 +70,7 @@ function split(fact: string): { id: string; said: string } {
   return { id: fact.slice(0, at).trim(), said: fact.slice(at + 1).trim() }
 }
 
-function observationOf({ tree, others, observations }: Known, id: string): Observation {
+function observationOf({ tree, others, observations }: NameableTrees, id: string): Observation {
   const found = Object.hasOwn(tree.observations, id) ? tree.observations[id] : undefined
   if (found) return found
   const asking = others.filter(other => Object.hasOwn(other.observations, id))

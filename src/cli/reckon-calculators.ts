@@ -1,9 +1,9 @@
 import { kappa } from '../science/agreement.ts'
-import { type Reading, USUAL_START } from '../science/course.ts'
+import { type AcidReading, USUAL_START } from '../science/course.ts'
 import { BOTTLES, type BottleKind } from '../science/gas.ts'
 import {
   INSTRUMENTS,
-  type Instrument,
+  type PhInstrument,
   STARTER_KINDS,
   type Starter,
   type StarterKind,
@@ -25,7 +25,7 @@ import { BadUse } from './bad-use.ts'
 import { needed, readAmount, readName, readNumber } from './read-amount.ts'
 
 /** What stands on the command line behind a calculator's name. */
-export interface Asked {
+export interface CalculatorOptions {
   readonly values: Readonly<Record<string, string | undefined>>
   readonly numbers: readonly string[]
 }
@@ -33,7 +33,7 @@ export interface Asked {
 const namesOf = <N extends string>(of: Readonly<Record<N, unknown>>) => Object.keys(of) as N[]
 
 /** Every calculator by its name. @throws BadUse or BadInput where what was asked cannot be. */
-export const CALCULATORS: Readonly<Record<string, (asked: Asked) => Reckoned>> = {
+export const CALCULATORS: Readonly<Record<string, (asked: CalculatorOptions) => Reckoned>> = {
   mix: ({ values }) =>
     reckonMix(
       starterOf(values),
@@ -123,7 +123,7 @@ export const CALCULATORS: Readonly<Record<string, (asked: Asked) => Reckoned>> =
   }
 }
 
-function starterOf(values: Asked['values']): Starter {
+function starterOf(values: CalculatorOptions['values']): Starter {
   const { 'starter-ph': ph, 'starter-kind': kind } = values
   if (ph !== undefined) {
     return {
@@ -135,13 +135,15 @@ function starterOf(values: Asked['values']): Starter {
   }
 }
 
-const instrumentOf = (text: string | undefined): Instrument | undefined =>
-  text === undefined ? undefined : readName<Instrument>('--instrument', text, namesOf(INSTRUMENTS))
+const instrumentOf = (text: string | undefined): PhInstrument | undefined =>
+  text === undefined
+    ? undefined
+    : readName<PhInstrument>('--instrument', text, namesOf(INSTRUMENTS))
 
 const celsiusOf = (text: string | undefined): number =>
   inUnit(readAmount('--at', needed('--at', text, '75F'), 'temperature', '75F'), 'C')
 
-function readingOf(text: string, instrument: Instrument | undefined): Reading {
+function readingOf(text: string, instrument: PhInstrument | undefined): AcidReading {
   const [day = '', ph, ...rest] = text.split(':')
   if (ph === undefined || rest.length > 0) {
     throw new BadUse(

@@ -11,7 +11,7 @@ import { createWords } from '../words/words.ts'
 import { wordsOfTree } from './words-of-tree.ts'
 
 /** One caller's jar: which tree is asked, what was told, in which language and on which day. */
-export interface Asked {
+export interface CallersJar {
   readonly tree: string
   readonly told: Answers
   readonly language: string
@@ -25,7 +25,7 @@ export interface Asked {
  * @throws Error where a step has something to say against the one before it: nothing that has findings, is
  * not proved or is half a walk is shown to anybody.
  */
-export async function wholeWay(files: readonly AuthoredFile[], asked: Asked): Promise<string> {
+export async function wholeWay(files: readonly AuthoredFile[], asked: CallersJar): Promise<string> {
   // Load: files become trees, or findings with their places.
   const loaded = await load(files)
   const [finding] = loaded.findings

@@ -46,7 +46,7 @@ export interface Pattern {
   /** What the sets have in common; whatever is not named may be anything. */
   readonly when: readonly Literal[]
   /** What became of it on each side, over all its sets. */
-  readonly turns: readonly Turn[]
+  readonly turns: readonly SideChange[]
   readonly example: Example
 }
 
@@ -58,7 +58,7 @@ export interface Literal {
 }
 
 /** From what to what one side of the outcome went; null is nothing there. */
-export interface Turn {
+export interface SideChange {
   readonly side: string
   readonly from: string | null
   readonly to: string | null
@@ -147,13 +147,13 @@ function tellingSet({ after }: Pair, box: Open): Answers {
 }
 
 /** Every way in which a side of the outcome changed somewhere in the box. */
-function turnsIn({ before, after }: Pair, box: Open): readonly Turn[] {
+function turnsIn({ before, after }: Pair, box: Open): readonly SideChange[] {
   const { diagrams } = after
   const notes = [before, after].flatMap(({ tree }) => notesOf(tree))
   const sides: readonly Lens[] = [...TRACKS, 'use', ...[...new Set(notes)].map(note => ({ note }))]
   const inside = boxDiagram(diagrams, box)
   return sides.flatMap(side => {
-    const seen = new Map<string, Turn>()
+    const seen = new Map<string, SideChange>()
     diagrams.combine([before.of(side), after.of(side), inside], ([was, is, within]) => {
       const from = named(before.tree, side, was as number)
       const to = named(after.tree, side, is as number)

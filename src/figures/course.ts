@@ -1,11 +1,11 @@
 import type { Tree } from '../tree/tree.ts'
-import { type Route, Routes } from './routes.ts'
+import { type RouteStop, Routes } from './routes.ts'
 import type { Likely } from './shares.ts'
 import { OpenSides, type Sides } from './sides.ts'
 
 /** Where walks wait for an answer, or have ended. Walks that nothing can tell apart any more share one. */
 export interface Halt {
-  readonly route: Route
+  readonly route: RouteStop
   readonly sides: Sides
 }
 
@@ -21,9 +21,9 @@ export class Course {
   readonly tree: Tree
   readonly sides: OpenSides
   readonly routes: Routes
-  readonly #next = new Map<Likely, Map<Route, Route>>()
+  readonly #next = new Map<Likely, Map<RouteStop, RouteStop>>()
   readonly #told = new Map<Likely, Map<Sides, Sides>>()
-  readonly #arrived = new Map<Route, Map<Sides, Sides>>()
+  readonly #arrived = new Map<RouteStop, Map<Sides, Sides>>()
 
   constructor(tree: Tree) {
     this.tree = tree
@@ -52,7 +52,7 @@ export class Course {
     return { route, sides: this.#arrive(route, told) }
   }
 
-  #arrive(route: Route, sides: Sides): Sides {
+  #arrive(route: RouteStop, sides: Sides): Sides {
     return once(this.#arrived, route, sides, () => {
       if (route.emergency) return this.sides.of(route.emergency)
       return route.asks === null

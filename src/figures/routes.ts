@@ -8,7 +8,7 @@ import type { Question, Tree } from '../tree/tree.ts'
 import { StillRead } from './still-read.ts'
 
 /** Where a walk stands: the question that waits, and the answers that can still decide where it goes. */
-export interface Route {
+export interface RouteStop {
   readonly id: number
   readonly question: string
   /** What is asked; null at an end. */
@@ -26,19 +26,19 @@ export class Routes {
   readonly met = new Set<string>()
   readonly #tree: Tree
   readonly #read: StillRead
-  readonly #known = new Map<string, Route>()
+  readonly #known = new Map<string, RouteStop>()
 
   constructor(tree: Tree) {
     this.#tree = tree
     this.#read = new StillRead(tree)
   }
 
-  start(): Route {
+  start(): RouteStop {
     return this.#follow(this.#tree.start, {})
   }
 
   /** After one more answer. */
-  answered({ asks, question, told }: Route, answer: Answer): Route {
+  answered({ asks, question, told }: RouteStop, answer: Answer): RouteStop {
     const id = asks as string
     // What changes an earlier reading may lead elsewhere from there.
     const from = this.#read.restarts.has(id) ? this.#tree.start : question
@@ -46,11 +46,11 @@ export class Routes {
   }
 
   /** After an observation is told before anything is asked. */
-  toldFirst(observation: string, answer: Answer): Route {
+  toldFirst(observation: string, answer: Answer): RouteStop {
     return this.#told(this.#tree.start, {}, observation, answer)
   }
 
-  #told(from: string, before: Answers, observation: string, answer: Answer): Route {
+  #told(from: string, before: Answers, observation: string, answer: Answer): RouteStop {
     const one = { [observation]: answer }
     if (emergenciesTold(this.#tree, one).length === 0) {
       return this.#follow(from, { ...before, ...one })
@@ -60,7 +60,7 @@ export class Routes {
     return this.#ended({}, outcome)
   }
 
-  #follow(from: string, told: Answers): Route {
+  #follow(from: string, told: Answers): RouteStop {
     let at = from
     for (;;) {
       this.met.add(at)
@@ -72,7 +72,7 @@ export class Routes {
     }
   }
 
-  #waiting({ id: question, asks }: Question, all: Answers): Route {
+  #waiting({ id: question, asks }: Question, all: Answers): RouteStop {
     const { told, text } = this.#read.kept(question, all)
     return this.#once(`${question} ${text}`, {
       question,
@@ -83,14 +83,14 @@ export class Routes {
     })
   }
 
-  #ended(all: Answers, emergency: Outcome | null): Route {
+  #ended(all: Answers, emergency: Outcome | null): RouteStop {
     const { told, text } = this.#read.settling(all)
     const unsure = Object.keys(told).some(id => this.#staysUnsure(id, told))
     const key = `end ${text} ${JSON.stringify(emergency)}`
     return this.#once(key, { question: '', asks: null, told, emergency, unsure })
   }
 
-  #once(key: string, route: Omit<Route, 'id'>): Route {
+  #once(key: string, route: Omit<RouteStop, 'id'>): RouteStop {
     const known = this.#known.get(key) ?? { id: this.#known.size, ...route }
     this.#known.set(key, known)
     return known

@@ -18,23 +18,23 @@ export interface Authored {
 }
 
 /** A stretch of a file's text, by offsets. */
-export type Span = readonly [from: number, to: number]
+export type Offsets = readonly [from: number, to: number]
 
 /** A part of a file and the parts inside it. */
-export interface Spot {
-  readonly key: Span | null
-  readonly value: Span
+export interface AuthoredPart {
+  readonly key: Offsets | null
+  readonly value: Offsets
   /** Whether the value is one word or number, not a list or a group. */
   readonly plain: boolean
-  readonly inside: ReadonlyMap<string | number, Spot>
+  readonly inside: ReadonlyMap<string | number, AuthoredPart>
 }
 
 /** Opens what was read for questions about places. */
 export function authored(
   file: string,
   value: unknown,
-  top: Spot,
-  placeOf: (span: Span) => Place
+  top: AuthoredPart,
+  placeOf: (span: Offsets) => Place
 ): Authored {
   return {
     file,

@@ -1,6 +1,6 @@
 import type { Observation, Range } from '../tree/observation.ts'
 import type { Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 import type { AuthoredObservation, AuthoredObservations } from './schemas/observations.ts'
 
 type Choice = AuthoredObservation & { kind: 'choice' }
@@ -9,7 +9,7 @@ type Measure = AuthoredObservation & { kind: 'measure' }
 /** Every observation of the catalogue, with what settles what checked. */
 export function buildObservations(
   { value, doc }: Shaped<AuthoredObservations>,
-  report: Report
+  report: FindingReport
 ): ReadonlyMap<string, Observation> {
   for (const [id, observation] of Object.entries(value)) {
     if (observation.kind === 'measure') checkInputs(id, observation, { value, doc }, report)
@@ -35,7 +35,7 @@ function checkInputs(
   id: string,
   { derived }: Measure,
   { value, doc }: Shaped<AuthoredObservations>,
-  report: Report
+  report: FindingReport
 ): void {
   for (const [input, name] of Object.entries(derived?.from ?? {})) {
     if (Object.hasOwn(value, name)) continue
@@ -51,7 +51,7 @@ function checkStandsFor(
   settles: string,
   settled: Choice,
   { doc }: Shaped<AuthoredObservations>,
-  report: Report
+  report: FindingReport
 ): void {
   const known = Object.keys(settled.answers)
   for (const [answer, { 'stands-for': name }] of Object.entries(observation.answers)) {

@@ -5,12 +5,12 @@ import { measured } from '../tree/tell.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import { unknownName } from './linking.ts'
-import type { Project, Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject, Shaped } from './project.ts'
+import type { FindingReport } from './report.ts'
 import type { AuthoredRowGroup, AuthoredRows, AuthoredTold } from './schemas/rows.ts'
 
 /** One row of the guidance: what a caller tells, all else as in an ordinary jar, and what must come out. */
-export interface Row {
+export interface GuidanceRow {
   /** Its number and what was found. */
   readonly title: string
   readonly told: Answers
@@ -22,9 +22,9 @@ export interface Row {
 /** The rows of a tree, with those of `shared/rows` that hold for it too; names that refer to nothing are reported. */
 export function rowsOf(
   tree: Pick<Tree, 'id' | 'observations' | 'verdicts'>,
-  project: Project,
-  report: Report
-): readonly Row[] {
+  project: AuthoredProject,
+  report: FindingReport
+): readonly GuidanceRow[] {
   const own = project.rows.get(tree.id)
   if (own === undefined) return []
   const usual = toldIn(tree, own, own.value.usual ?? {}, ['usual'], report)
@@ -43,8 +43,8 @@ export function rowsOf(
 function rowsIn(
   tree: Pick<Tree, 'observations' | 'verdicts'>,
   rows: Shaped<AuthoredRows>,
-  report: Report
-): readonly Row[] {
+  report: FindingReport
+): readonly GuidanceRow[] {
   return (['rows', 'limits'] as const).flatMap(part =>
     (rows.value[part] ?? []).flatMap(({ expect, source, told }, at) => {
       for (const track of TRACKS) {
@@ -60,7 +60,7 @@ function rowsIn(
       }
       return told.flatMap((row, index) =>
         Object.entries(row).map(
-          ([title, answers]): Row => ({
+          ([title, answers]): GuidanceRow => ({
             title,
             told: toldIn(tree, rows, answers, [part, at, 'told', index, title], report),
             expect,
@@ -77,7 +77,7 @@ function toldIn(
   { doc }: Shaped<AuthoredRows>,
   told: AuthoredTold,
   keys: Keys,
-  report: Report
+  report: FindingReport
 ): Answers {
   return Object.fromEntries(
     Object.entries(told).flatMap(([id, said]): readonly (readonly [string, Answer])[] => {

@@ -3,14 +3,14 @@ import { TRACKS } from '../tree/observation.ts'
 import type { Verdict } from '../tree/tree.ts'
 import { unknownName } from './linking.ts'
 import type { Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 import { listed } from './schemas/common.ts'
 import type { AuthoredVerdicts } from './schemas/verdicts.ts'
 
 /** Every verdict, gentlest first on each track; a name on two tracks is reported. */
 export function buildVerdicts(
   { value, doc }: Shaped<AuthoredVerdicts>,
-  report: Report
+  report: FindingReport
 ): ReadonlyMap<string, Verdict> {
   const verdicts = new Map<string, Verdict>()
   const first = new Map<string, Place>()
@@ -33,7 +33,7 @@ export function buildVerdicts(
 export function checkSharedSources(
   { value, doc }: Shaped<AuthoredVerdicts>,
   sources: ReadonlySet<string>,
-  report: Report
+  report: FindingReport
 ): void {
   for (const track of TRACKS) {
     for (const [id, { advice }] of Object.entries(value[track])) {

@@ -1,15 +1,19 @@
 import type { Place } from '../findings/place.ts'
-import type { Linked } from './link-tree.ts'
+import type { LinkedTree } from './link-tree.ts'
 import { unknownName } from './linking.ts'
-import type { Project } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
 import { wantedSteps } from './wanted-steps.ts'
 
 const PARTS = ['steps', 'follow-ups', 'notes'] as const
 type Part = (typeof PARTS)[number]
 
 /** Reports steps of which nobody wrote what they do, and lines about what nobody says. */
-export function checkDeeds(project: Project, linked: readonly Linked[], report: Report): void {
+export function checkDeeds(
+  project: AuthoredProject,
+  linked: readonly LinkedTree[],
+  report: FindingReport
+): void {
   const { steps, verdicts } = project
   if (!steps || !verdicts || linked.length === 0) return
   const { value, doc } = steps

@@ -3,13 +3,13 @@ import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { changedIn, type PublishedEdition, readEdition } from './edition.ts'
 import { fileKind } from './kinds-of-file.ts'
-import type { Project } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
 
 /** Opens every published edition, and reports one that is no longer what was published. */
 export async function readEditions(
   files: readonly AuthoredFile[],
-  report: Report
+  report: FindingReport
 ): Promise<readonly PublishedEdition[]> {
   const found: PublishedEdition[] = []
   for (const { path, text } of files) {
@@ -38,8 +38,8 @@ export async function readEditions(
 export function checkEditions(
   trees: readonly Tree[],
   editions: readonly PublishedEdition[],
-  project: Project,
-  report: Report
+  project: AuthoredProject,
+  report: FindingReport
 ): void {
   for (const tree of trees) {
     const own = editions.filter(edition => edition.tree.id === tree.id)
@@ -57,7 +57,11 @@ export function checkEditions(
 }
 
 /** Reports a withdrawal of a tree that is not there: what it was meant for is still shown. */
-export function checkWithdrawn(trees: readonly Tree[], project: Project, report: Report): void {
+export function checkWithdrawn(
+  trees: readonly Tree[],
+  project: AuthoredProject,
+  report: FindingReport
+): void {
   const { withdrawn } = project
   if (withdrawn === null) return
   for (const id of Object.keys(withdrawn.value)) {

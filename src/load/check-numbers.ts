@@ -3,9 +3,9 @@ import type { MeasureObservation } from '../tree/observation.ts'
 import type { Recheck } from '../tree/tree.ts'
 import { SOURCE_TAG } from './check-words.ts'
 import type { Companions } from './companions.ts'
-import type { Linked } from './link-tree.ts'
-import type { Project } from './project.ts'
-import type { Report } from './report.ts'
+import type { LinkedTree } from './link-tree.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
 import { textsIn } from './texts.ts'
 import { namedIn } from './texts-of-tree.ts'
 
@@ -18,7 +18,7 @@ const PATTERNS = {
 type Kind = keyof typeof PATTERNS
 const NAMES: Readonly<Record<Kind, string>> = { ph: 'pH', day: 'day' }
 
-type Tree = Linked['tree']
+type Tree = LinkedTree['tree']
 
 /**
  * Holds the numbers in what a tree says against those that it decides by: a limit moved in the tree and not
@@ -26,10 +26,10 @@ type Tree = Linked['tree']
  * said what the sentence does.
  */
 export function checkNumbers(
-  project: Project,
-  linked: readonly Linked[],
+  project: AuthoredProject,
+  linked: readonly LinkedTree[],
   followUps: Companions['followUps'],
-  report: Report
+  report: FindingReport
 ): void {
   for (const { tree } of linked) {
     const decided = { ph: limitsOf(tree, 'ph'), day: daysOf(tree) }
@@ -60,7 +60,7 @@ interface OutcomeText {
 
 /** The English of all that a tree's outcomes can say. */
 function outcomeTexts(
-  { words: all, steps }: Project,
+  { words: all, steps }: AuthoredProject,
   tree: Tree,
   answered: readonly string[]
 ): readonly OutcomeText[] {

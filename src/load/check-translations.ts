@@ -1,12 +1,12 @@
 import { SOURCE_TAG } from './check-words.ts'
 import { gapsIn, numbersIn, without } from './numbers-and-gaps.ts'
-import type { Project, Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject, Shaped } from './project.ts'
+import type { FindingReport } from './report.ts'
 import { textsIn, unmatched } from './texts.ts'
 import { translatedKeys } from './translated-keys.ts'
 
 /** Holds every other language against the English words: the same texts, gaps and numbers. */
-export function checkTranslations({ words }: Project, report: Report): void {
+export function checkTranslations({ words }: AuthoredProject, report: FindingReport): void {
   const source = words.get(SOURCE_TAG) ?? new Map<string, Shaped<unknown>>()
   for (const [tag, files] of words) {
     if (tag === SOURCE_TAG) continue
@@ -28,7 +28,7 @@ interface Pair {
   readonly translation: Shaped<unknown>
 }
 
-function checkFile({ tag, file, english, translation }: Pair, report: Report): void {
+function checkFile({ tag, file, english, translation }: Pair, report: FindingReport): void {
   const source = textsIn(english?.value)
   const texts = textsIn(translation.value)
   const wanted = translatedKeys(tag, source.keys())

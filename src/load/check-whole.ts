@@ -1,11 +1,15 @@
 import { checkDeeds } from './check-deeds.ts'
-import type { Linked } from './link-tree.ts'
+import type { LinkedTree } from './link-tree.ts'
 import { unknownName } from './linking.ts'
-import type { Project } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
 
 /** Reports what of the shared files no tree has a use for, and what the office pack leaves open. */
-export function checkWhole(project: Project, linked: readonly Linked[], report: Report): void {
+export function checkWhole(
+  project: AuthoredProject,
+  linked: readonly LinkedTree[],
+  report: FindingReport
+): void {
   const { observations, pieces, trees, rules } = project
   const asked = new Set(linked.flatMap(({ tree }) => Object.keys(tree.observations)))
   for (const observation of Object.keys(observations?.value ?? {})) {
@@ -25,7 +29,7 @@ export function checkWhole(project: Project, linked: readonly Linked[], report: 
 }
 
 /** Reports referrals of the office pack to numbers that it does not have. */
-export function checkOffice({ office }: Project, report: Report): void {
+export function checkOffice({ office }: AuthoredProject, report: FindingReport): void {
   if (!office) return
   const { value, doc } = office
   const numbers = value.numbers.map(({ id }) => id)

@@ -1,6 +1,6 @@
-import type { Linked } from './link-tree.ts'
-import type { Project } from './project.ts'
-import type { Report } from './report.ts'
+import type { LinkedTree } from './link-tree.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
 import { textsIn, unmatched } from './texts.ts'
 import { type Wanted, wantedTexts } from './wanted-texts.ts'
 
@@ -9,10 +9,10 @@ export const SOURCE_TAG = 'en'
 
 /** Holds the English words against what is shown: all of it has words, and nothing else has. */
 export function checkWords(
-  project: Project,
-  linked: readonly Linked[],
+  project: AuthoredProject,
+  linked: readonly LinkedTree[],
   paths: ReadonlySet<string>,
-  report: Report
+  report: FindingReport
 ): void {
   const all = wantedTexts(project, linked)
   const asked = ownObservations(all, linked)
@@ -33,7 +33,12 @@ export function checkWords(
   }
 }
 
-function checkMissing(wanted: Wanted, keys: readonly string[], file: string, report: Report): void {
+function checkMissing(
+  wanted: Wanted,
+  keys: readonly string[],
+  file: string,
+  report: FindingReport
+): void {
   for (const { key, name, beside } of unmatched(wanted.keys(), keys)) {
     const first = [...wanted].find(([text]) => text === key || text.startsWith(`${key}.`))
     const near = report.near(name, beside)
@@ -46,7 +51,7 @@ function optionalTexts(
   stem: string,
   wanted: Wanted,
   keys: readonly string[],
-  { verdicts, trees }: Project,
+  { verdicts, trees }: AuthoredProject,
   ofTree: readonly string[]
 ): readonly string[] {
   // A drawing may be described before any question shows it.
@@ -73,7 +78,7 @@ function optionalTexts(
 /** By tree, what it may say of its own observations in place of the common words. */
 function ownObservations(
   wanted: ReadonlyMap<string, Wanted>,
-  linked: readonly Linked[]
+  linked: readonly LinkedTree[]
 ): ReadonlyMap<string, readonly string[]> {
   const common = [...(wanted.get('observations')?.keys() ?? [])]
   return new Map(

@@ -1,7 +1,7 @@
 import { reachedFrom, shortestCircle, sortedByWalk } from '../tree/circuit.ts'
 import type { Question } from '../tree/tree.ts'
 import type { DraftQuestion } from './expand.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 
 /**
  * The questions so that each stands before those it leads to, as authored where both would do.
@@ -11,7 +11,7 @@ export function inWalkOrder(
   questions: ReadonlyMap<string, Question>,
   start: string,
   drafts: ReadonlyMap<string, DraftQuestion>,
-  report: Report
+  report: FindingReport
 ): readonly Question[] | null {
   const before = report.findings.length
   const reached = reachedFrom(questions, start)

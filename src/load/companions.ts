@@ -3,8 +3,8 @@ import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Authored, Keys } from './authored.ts'
 import { doesOf } from './does-of.ts'
 import { unknownName } from './linking.ts'
-import type { Project } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
 import { listed } from './schemas/common.ts'
 
 /** What stands beside the trees: look-alikes and follow-ups, with every name in them checked. */
@@ -17,7 +17,7 @@ export interface Companions {
 type Code = 'unknown-source' | 'unknown-observation' | 'unknown-verdict' | 'unknown-tree'
 
 /** Reads look-alikes and follow-ups, and reports names that refer to nothing. */
-export function companionsOf(project: Project, report: Report): Companions {
+export function companionsOf(project: AuthoredProject, report: FindingReport): Companions {
   const { observations, verdicts, sources, steps, trees, lookAlikes, followUps } = project
   const sourceIds = Object.keys(sources?.value ?? {})
   const observationIds = Object.keys(observations?.value ?? {})

@@ -4,7 +4,7 @@ import type { Authored, Keys } from './authored.ts'
 import { likeAnother } from './like.ts'
 import { unknownName } from './linking.ts'
 import type { Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 import type { AuthoredQuestion } from './schemas/question.ts'
 import type { AuthoredNote, AuthoredPiece, AuthoredTree } from './schemas/tree.ts'
 
@@ -47,7 +47,7 @@ interface Owner {
 export function expand(
   { value: tree, doc }: Shaped<AuthoredTree>,
   pieces: ReadonlyMap<string, Shaped<AuthoredPiece>>,
-  report: Report
+  report: FindingReport
 ): Draft {
   const taken = takenIn({ value: tree, doc }, pieces, report)
   const leads = new Map(Object.keys(tree.questions).map(id => [id, id]))
@@ -88,7 +88,7 @@ export function expand(
 function takenIn(
   { value: tree, doc }: Shaped<AuthoredTree>,
   pieces: ReadonlyMap<string, Shaped<AuthoredPiece>>,
-  report: Report
+  report: FindingReport
 ): readonly Shaped<AuthoredPiece>[] {
   return Object.entries(tree.pieces ?? {}).flatMap(([id, exits]) => {
     const piece = pieces.get(id)
@@ -113,7 +113,7 @@ function pieceOwner(
   { value: piece, doc }: Shaped<AuthoredPiece>,
   tree: Shaped<AuthoredTree>,
   treeLeads: ReadonlyMap<string, string>,
-  report: Report
+  report: FindingReport
 ): Owner {
   const leads = new Map(Object.keys(piece.questions).map(id => [id, `${piece.id}-${id}`]))
   const place = tree.doc.place(['pieces', piece.id])
@@ -135,7 +135,7 @@ function pieceOwner(
   return { doc, questions: piece.questions, leads, prefix: `${piece.id}-`, because }
 }
 
-function draftOf(owner: Owner, name: string, report: Report): DraftQuestion {
+function draftOf(owner: Owner, name: string, report: FindingReport): DraftQuestion {
   const { body, from } = likeAnother(name, owner.questions, owner.doc, owner.because, report)
   return {
     id: `${owner.prefix}${name}`,
@@ -149,7 +149,7 @@ function draftOf(owner: Owner, name: string, report: Report): DraftQuestion {
 
 function notesOf(
   owners: readonly { readonly value: AuthoredTree | AuthoredPiece; readonly doc: Authored }[],
-  report: Report
+  report: FindingReport
 ): ReadonlyMap<string, DraftNote> {
   const notes = new Map<string, DraftNote>()
   for (const { value, doc } of owners) {

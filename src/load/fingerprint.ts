@@ -1,6 +1,6 @@
 import type { Tree } from '../tree/tree.ts'
 import { stepsSaid } from './build-advice.ts'
-import type { Project } from './project.ts'
+import type { AuthoredProject } from './project.ts'
 
 type Meaning = Omit<Tree, 'fingerprint' | 'wordsFingerprint'>
 
@@ -12,7 +12,10 @@ export function meaningFingerprint(tree: Meaning): Promise<string> {
 }
 
 /** SHA-256 over the English words and the pictures that a tree shows. */
-export function wordsFingerprint(tree: Meaning, { words, observations }: Project): Promise<string> {
+export function wordsFingerprint(
+  tree: Meaning,
+  { words, observations }: AuthoredProject
+): Promise<string> {
   const english = (stem: string): Record<string, unknown> => {
     const texts = words.get('en')?.get(stem)?.value
     return typeof texts === 'object' && texts !== null ? { ...texts } : {}

@@ -2,7 +2,7 @@ import type { z } from 'zod'
 import type { Authored, Keys } from './authored.ts'
 import { kindOf, kindWords, valueAt } from './kind-words.ts'
 import { knownKeys } from './known-keys.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 
 /** One thing that a schema has against a value. */
 export type Issue = z.core.$ZodIssue
@@ -13,7 +13,7 @@ export function tellIssue(
   keys: Keys,
   doc: Authored,
   schema: unknown,
-  report: Report
+  report: FindingReport
 ): void {
   const last = keys.at(-1)
   // An entry of a list is named by the list.

@@ -1,6 +1,6 @@
 import type { Authored, Keys } from './authored.ts'
 import type { Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 
 type Named = Readonly<Record<string, unknown>>
 
@@ -27,7 +27,7 @@ export function joined<T extends object>(
   format: keyof typeof FORMATS,
   before: Shaped<T> | null,
   more: Shaped<T> | null,
-  report: Report
+  report: FindingReport
 ): Shaped<T> | null {
   if (before === null || more === null) return before ?? more
   const { what, sections } = FORMATS[format]

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Authored } from './authored.ts'
 import { unknownName } from './linking.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 import type { AuthoredQuestion } from './schemas/question.ts'
 
 interface Copied {
@@ -16,7 +16,7 @@ export function likeAnother(
   questions: Readonly<Record<string, AuthoredQuestion>>,
   doc: Authored,
   because: Finding['because'],
-  report: Report
+  report: FindingReport
 ): Copied {
   const own = questions[name] as AuthoredQuestion
   const { like } = own

@@ -11,15 +11,15 @@ import { linkAfter, linkQuestion } from './link-question.ts'
 import { type DraftRule, linkRule } from './link-rule.ts'
 import { type Linking, unknownName } from './linking.ts'
 import { withoutUsual } from './never-applies.ts'
-import type { Project, Shaped } from './project.ts'
-import { openReport, type Report } from './report.ts'
+import type { AuthoredProject, Shaped } from './project.ts'
+import { type FindingReport, openReport } from './report.ts'
 import type { AuthoredDeeds } from './schemas/steps.ts'
 import type { AuthoredTree } from './schemas/tree.ts'
 import type { AuthoredVerdicts } from './schemas/verdicts.ts'
 import { checkUse } from './unused.ts'
 
 /** A tree but for its fingerprints, with its draft, which knows the places of its parts. */
-export interface Linked {
+export interface LinkedTree {
   readonly tree: Omit<Tree, 'fingerprint' | 'wordsFingerprint'>
   readonly draft: Draft
   readonly rules: readonly DraftRule[]
@@ -36,11 +36,11 @@ interface SharedAdvice {
 /** Expands one tree, links its names and looks at it as a whole. Null when a finding was reported. */
 export function linkTree(
   authored: Shaped<AuthoredTree>,
-  project: Project,
+  project: AuthoredProject,
   shared: SharedAdvice,
   catalogue: Catalogue,
-  to: Report
-): Linked | null {
+  to: FindingReport
+): LinkedTree | null {
   const report = openReport()
   const draft = expand(authored, project.pieces, report)
   const notes = new Set(draft.notes.keys())
@@ -59,7 +59,7 @@ function link(
   draft: Draft,
   draftedRules: readonly DraftRule[],
   unfound: Tree['unfoundFaults']
-): Linked | null {
+): LinkedTree | null {
   const { report, observations } = linking
   const questions = new Map<string, Question>()
   for (const each of draft.questions.values()) {
@@ -112,7 +112,10 @@ function link(
 }
 
 /** The rules of a tree, in its file or in one of their own, and those of its pieces under their prefix. */
-function draftRules({ value, doc }: Shaped<AuthoredTree>, project: Project): readonly DraftRule[] {
+function draftRules(
+  { value, doc }: Shaped<AuthoredTree>,
+  project: AuthoredProject
+): readonly DraftRule[] {
   const apart = project.rules.get(value.id)
   const pieces = Object.keys(value.pieces ?? {}).flatMap(id => project.pieces.get(id) ?? [])
   return [

@@ -3,11 +3,11 @@ import type { Finding } from '../findings/finding.ts'
 import type { Place } from '../findings/place.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Verdict } from '../tree/tree.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 
 /** What the names in one tree may refer to, and where findings about them go. */
 export interface Linking {
-  readonly report: Report
+  readonly report: FindingReport
   readonly observations: ReadonlyMap<string, Observation>
   /** Gentlest first on each track. */
   readonly verdicts: ReadonlyMap<string, Verdict>
@@ -19,7 +19,7 @@ export interface Linking {
 
 /** Reports a name that refers to nothing, with those that were likely meant. */
 export function unknownName(
-  report: Report,
+  report: FindingReport,
   code: FindingCode,
   place: Place,
   name: string,

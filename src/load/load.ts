@@ -1,11 +1,12 @@
 import { type Finding, sortFindings } from '../findings/finding.ts'
 import { type Places, startOf } from '../findings/place.ts'
+import type { CallersWords } from '../tree/callers-words.ts'
 import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
-import { type Row, rowsOf } from './build-rows.ts'
+import { type GuidanceRow, rowsOf } from './build-rows.ts'
 import { buildVerdicts, checkSharedSources } from './build-verdicts.ts'
 import { checkEditions, checkWithdrawn, readEditions } from './check-editions.ts'
 import { checkNumbers } from './check-numbers.ts'
@@ -15,18 +16,18 @@ import { checkWords } from './check-words.ts'
 import { companionsOf } from './companions.ts'
 import type { PublishedEdition } from './edition.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
-import { type Linked, linkTree } from './link-tree.ts'
+import { type LinkedTree, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
 import { placesOf } from './places.ts'
-import { type Project, readProject } from './project.ts'
-import { openReport, type Report } from './report.ts'
-import { type CallersWords, saidBy } from './said.ts'
+import { type AuthoredProject, readProject } from './project.ts'
+import { type FindingReport, openReport } from './report.ts'
+import { saidBy } from './said.ts'
 import type { RecordedScores } from './schemas/fault-scores.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
 
-export type { AuthoredFile, CallersWords, RecordedScores, Row, Sources }
+export type { AuthoredFile, CallersWords, GuidanceRow, RecordedScores, Sources }
 
 const SHOWN_OF_A_FILE = 50
 
@@ -38,7 +39,7 @@ export interface Loaded {
   readonly places: Readonly<Record<string, Places>>
   readonly observations: Readonly<Record<string, Observation>>
   /** Rows of the guidance, by tree id. */
-  readonly rows: Readonly<Record<string, readonly Row[]>>
+  readonly rows: Readonly<Record<string, readonly GuidanceRow[]>>
   /** Callers' own words, by language tag. */
   readonly said: CallersWords
   /** Which drawing shows an answer, by observation; `null` for the observation itself. */
@@ -142,10 +143,10 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
 }
 
 function linkTrees(
-  project: Project,
+  project: AuthoredProject,
   paths: ReadonlySet<string>,
-  report: Report
-): readonly Linked[] {
+  report: FindingReport
+): readonly LinkedTree[] {
   const { observations, verdicts, steps, sources } = project
   if (!observations || !verdicts || !steps || !sources) return []
   const before = report.findings.length
@@ -166,7 +167,7 @@ function linkTrees(
 }
 
 /** A withdrawal ends with a newer edition than the one withdrawn. */
-function stillWithdrawn(trees: readonly Tree[], { withdrawn }: Project): Withdrawals {
+function stillWithdrawn(trees: readonly Tree[], { withdrawn }: AuthoredProject): Withdrawals {
   return Object.fromEntries(
     Object.entries(withdrawn?.value ?? {}).filter(([id, { edition }]) =>
       trees.some(tree => tree.id === id && tree.edition <= edition)

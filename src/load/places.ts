@@ -1,7 +1,7 @@
 import type { Places } from '../findings/place.ts'
 import type { Authored } from './authored.ts'
 import type { DraftQuestion } from './expand.ts'
-import type { Linked } from './link-tree.ts'
+import type { LinkedTree } from './link-tree.ts'
 import type { AuthoredTree } from './schemas/tree.ts'
 
 /**
@@ -11,7 +11,7 @@ import type { AuthoredTree } from './schemas/tree.ts'
  * `observations/day`, `verdicts/likely-mold`, `deeds/steps/call-911`, `deeds/follow-ups/the-dog`.
  */
 export function placesOf(
-  { tree, draft, rules }: Linked,
+  { tree, draft, rules }: LinkedTree,
   authored: Authored,
   observations: Authored,
   verdicts: Authored,

@@ -9,25 +9,25 @@ import {
   type YAMLSeq
 } from 'yaml'
 import type { Place } from '../findings/place.ts'
-import type { Span, Spot } from './authored.ts'
-import type { Report } from './report.ts'
+import type { AuthoredPart, Offsets } from './authored.ts'
+import type { FindingReport } from './report.ts'
 
 const FORBIDDEN = ['__proto__', 'constructor', 'prototype']
 
 interface Read {
   readonly value: unknown
-  readonly spot: Spot
+  readonly spot: AuthoredPart
 }
 
 /** A parsed document as plain values, with the spot of each; what must not be there is reported. */
 export function plainValue(
   contents: unknown,
-  placeOf: (span: Span) => Place,
-  report: Report
+  placeOf: (span: Offsets) => Place,
+  report: FindingReport
 ): Read {
   return readPart(contents, null)
 
-  function readPart(part: unknown, key: Span | null): Read {
+  function readPart(part: unknown, key: Offsets | null): Read {
     const value = spanOf(part) ?? key ?? [0, 1]
     if (isAlias(part)) {
       report.add('alias-used', placeOf(value), { mark: `*${part.source}` })
@@ -42,8 +42,8 @@ export function plainValue(
     return { value: plain, spot: { key, value, plain: true, inside: new Map() } }
   }
 
-  function readList(part: YAMLSeq, key: Span | null, value: Span): Read {
-    const inside = new Map<number, Spot>()
+  function readList(part: YAMLSeq, key: Offsets | null, value: Offsets): Read {
+    const inside = new Map<number, AuthoredPart>()
     const list = part.items.map((item, index) => {
       const read = readPart(item, null)
       inside.set(index, read.spot)
@@ -52,8 +52,8 @@ export function plainValue(
     return { value: list, spot: { key, value, plain: false, inside } }
   }
 
-  function readGroup(part: YAMLMap, key: Span | null, value: Span): Read {
-    const inside = new Map<string, Spot>()
+  function readGroup(part: YAMLMap, key: Offsets | null, value: Offsets): Read {
+    const inside = new Map<string, AuthoredPart>()
     const group: Record<string, unknown> = {}
     for (const pair of part.items) {
       if (!isPair(pair)) continue
@@ -83,7 +83,7 @@ function nameOf(pair: Pair): string | null {
   return typeof pair.key.value === 'string' ? pair.key.value : (pair.key.source ?? null)
 }
 
-function spanOf(part: unknown): Span | null {
+function spanOf(part: unknown): Offsets | null {
   const range = isScalar(part) || isMap(part) || isSeq(part) || isAlias(part) ? part.range : null
   return range ? [range[0], range[1]] : null
 }

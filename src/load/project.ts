@@ -5,7 +5,7 @@ import { joined } from './joined.ts'
 import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { readYaml } from './read-yaml.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
 import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
@@ -29,7 +29,7 @@ export interface Shaped<T> {
 }
 
 /** Every authored file, read and in shape; what could not be is left out and reported. */
-export interface Project {
+export interface AuthoredProject {
   observations: Shaped<AuthoredObservations> | null
   verdicts: Shaped<AuthoredVerdicts> | null
   steps: Shaped<AuthoredDeeds> | null
@@ -58,8 +58,11 @@ const NEEDED = {
 } as const
 
 /** Reads all files and puts each in the shape of its format. */
-export function readProject(files: readonly AuthoredFile[], report: Report): Project {
-  const project: Project = {
+export function readProject(
+  files: readonly AuthoredFile[],
+  report: FindingReport
+): AuthoredProject {
+  const project: AuthoredProject = {
     observations: null,
     verdicts: null,
     steps: null,
@@ -89,10 +92,10 @@ export function readProject(files: readonly AuthoredFile[], report: Report): Pro
 }
 
 function readInto(
-  project: Project,
+  project: AuthoredProject,
   file: AuthoredFile,
   trees: ReadonlySet<string>,
-  report: Report
+  report: FindingReport
 ): void {
   const what = fileKind(file.path)
   const ofWords = what?.kind === 'words' ? wordsSchema(what.stem, trees) : null
@@ -181,7 +184,7 @@ function keep<T>(map: Map<string, T>, stem: string, value: T | null): void {
 function named<T extends { id: string }>(
   shaped: Shaped<T> | null,
   stem: string,
-  report: Report
+  report: FindingReport
 ): Shaped<T> | null {
   if (!shaped || shaped.value.id === stem) return shaped
   report.add('id-not-file-name', shaped.doc.place(['id'], 'value'), { id: shaped.value.id, stem })

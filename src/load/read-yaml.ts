@@ -1,9 +1,9 @@
 import { Composer, YAMLParseError } from 'yaml'
 import type { Place } from '../findings/place.ts'
-import { type Authored, type AuthoredFile, authored, type Span } from './authored.ts'
+import { type Authored, type AuthoredFile, authored, type Offsets } from './authored.ts'
 import { tokensWithin } from './bounds.ts'
 import { plainValue } from './plain-value.ts'
-import { openReport, type Report } from './report.ts'
+import { type FindingReport, openReport } from './report.ts'
 import { syntaxFault } from './syntax-faults.ts'
 
 /**
@@ -12,7 +12,7 @@ import { syntaxFault } from './syntax-faults.ts'
  * A file may come from anybody: its size, its depth and what stands for something else are
  * bounded before anything is built from it.
  */
-export function readYaml({ path: file, text }: AuthoredFile, to: Report): Authored | null {
+export function readYaml({ path: file, text }: AuthoredFile, to: FindingReport): Authored | null {
   const placeOf = placesOf(file, text)
   const within = tokensWithin(text)
   if ('breach' in within) {
@@ -41,7 +41,7 @@ export function readYaml({ path: file, text }: AuthoredFile, to: Report): Author
     : null
 }
 
-function placesOf(file: string, text: string): (span: Span) => Place {
+function placesOf(file: string, text: string): (span: Offsets) => Place {
   const starts = [0]
   for (let i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) starts.push(i + 1)
   return ([from, end]) => {

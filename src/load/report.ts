@@ -6,7 +6,7 @@ import type { Place } from '../findings/place.ts'
 const MEANT = 50
 
 /** Collects the findings of a stage, so that an author sees all of them at once. */
-export interface Report {
+export interface FindingReport {
   readonly findings: Finding[]
   add(code: FindingCode, place: Place | null, facts: Facts, because?: Finding['because']): void
   /** The known names that were likely meant. */
@@ -14,7 +14,7 @@ export interface Report {
 }
 
 /** An empty report. */
-export function openReport(): Report {
+export function openReport(): FindingReport {
   const findings: Finding[] = []
   return {
     findings,

@@ -1,52 +1,20 @@
-import type { Range } from '../tree/observation.ts'
+import type { CallersWords, SaidPhrase, SignPair, UnitBand } from '../tree/callers-words.ts'
 import { rangeOf } from './build-observations.ts'
 import { unknownName } from './linking.ts'
-import type { Project, Shaped } from './project.ts'
-import type { Report } from './report.ts'
+import type { AuthoredProject, Shaped } from './project.ts'
+import type { FindingReport } from './report.ts'
 import type { AuthoredObservations } from './schemas/observations.ts'
 import type { AuthoredSaid } from './schemas/said.ts'
-
-/** A caller's own words, and what they tell. */
-export interface Said {
-  readonly phrase: string
-  readonly observation: string
-  /** An answer or sign, or `none` of the signs; null where the words name only what is observed. */
-  readonly answer: string | null
-  /** Whether they tell it, may mean it, or say that it is not there. */
-  readonly force: 'told' | 'may-mean' | 'rules-out'
-}
-
-/** A sign that two others told together amount to. */
-export interface Both {
-  readonly observation: string
-  readonly sign: string
-  readonly of: readonly [string, string]
-}
-
-/** An answer of a choice that stands for readings of a unit. */
-export interface Band {
-  readonly observation: string
-  readonly answer: string
-  readonly unit: 'hour' | 'fahrenheit'
-  readonly range: Range
-}
-
-/** Everything that callers are known to say. */
-export interface CallersWords {
-  /** By language tag. */
-  readonly phrases: Readonly<Record<string, readonly Said[]>>
-  /** What is made, and in what, by language tag. */
-  readonly foods: Readonly<Record<string, readonly string[]>>
-  readonly both: readonly Both[]
-  readonly bands: readonly Band[]
-}
 
 type ByLanguage = Readonly<Record<string, readonly string[]>> | undefined
 
 /** Callers' own words; names in them that refer to nothing are reported. */
-export function saidBy({ observations, said }: Project, report: Report): CallersWords {
-  const phrases: Record<string, Said[]> = {}
-  const add = (texts: ByLanguage, of: Omit<Said, 'phrase'>): void => {
+export function saidBy(
+  { observations, said }: AuthoredProject,
+  report: FindingReport
+): CallersWords {
+  const phrases: Record<string, SaidPhrase[]> = {}
+  const add = (texts: ByLanguage, of: Omit<SaidPhrase, 'phrase'>): void => {
     for (const [tag, some] of Object.entries(texts ?? {})) {
       const ofTag = phrases[tag] ?? []
       phrases[tag] = ofTag
@@ -59,8 +27,8 @@ export function saidBy({ observations, said }: Project, report: Report): Callers
       add(texts, { observation: id, answer, force: 'told' })
     }
   }
-  const both: Both[] = []
-  const bands: Band[] = []
+  const both: SignPair[] = []
+  const bands: UnitBand[] = []
   for (const [id, meanings] of Object.entries(said?.value.phrases ?? {})) {
     for (const [answer, meaning] of Object.entries(meanings)) {
       for (const force of ['told', 'may-mean', 'rules-out'] as const) {
@@ -83,7 +51,7 @@ export function saidBy({ observations, said }: Project, report: Report): Callers
 function checkNames(
   { value, doc }: Shaped<AuthoredSaid>,
   observations: AuthoredObservations,
-  report: Report
+  report: FindingReport
 ): void {
   for (const [id, meanings] of Object.entries(value.phrases)) {
     const observation = observations[id]

@@ -3,17 +3,23 @@ import type { Authored, Keys } from './authored.ts'
 import { type Issue, tellIssue } from './issue.ts'
 import { kindOf, kindWords, valueAt } from './kind-words.ts'
 import { knownKinds } from './known-keys.ts'
-import type { Report } from './report.ts'
+import type { FindingReport } from './report.ts'
 
 /** What a file says, in the shape its format has. Null when a finding was reported. */
-export function shaped<T>(doc: Authored, schema: z.ZodType<T>, report: Report): T | null {
+export function shaped<T>(doc: Authored, schema: z.ZodType<T>, report: FindingReport): T | null {
   const read = schema.safeParse(doc.value)
   if (read.success) return read.data
   for (const issue of read.error.issues) tell(issue, [], doc, schema, report)
   return null
 }
 
-function tell(issue: Issue, above: Keys, doc: Authored, schema: unknown, report: Report): void {
+function tell(
+  issue: Issue,
+  above: Keys,
+  doc: Authored,
+  schema: unknown,
+  report: FindingReport
+): void {
   const keys: Keys = [...above, ...issue.path.map(key => (typeof key === 'symbol' ? '' : key))]
   if (issue.code !== 'invalid_union') tellIssue(issue, keys, doc, schema, report)
   else if (issue.errors.length === 0) {
@@ -28,7 +34,7 @@ function tellUnion(
   keys: Keys,
   doc: Authored,
   schema: unknown,
-  report: Report
+  report: FindingReport
 ): void {
   const isOtherKind = ({ code, path }: Issue) => code === 'invalid_type' && path.length === 0
   const meant = shapes

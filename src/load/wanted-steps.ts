@@ -1,11 +1,11 @@
 import type { Place } from '../findings/place.ts'
-import type { Linked } from './link-tree.ts'
-import type { Project } from './project.ts'
+import type { LinkedTree } from './link-tree.ts'
+import type { AuthoredProject } from './project.ts'
 
 /** Every step that some tree says, with the first place that says it. */
 export function wantedSteps(
-  project: Project,
-  linked: readonly Linked[]
+  project: AuthoredProject,
+  linked: readonly LinkedTree[]
 ): ReadonlyMap<string, Place> {
   const said = [...linked.flatMap(each => stepsOf(each, project)), ...stepsOfAll(project)]
   const inPlace = said.flatMap(([step, place]) =>
@@ -15,14 +15,17 @@ export function wantedSteps(
 }
 
 /** What may be said in place of a step. */
-function inPlaceOf({ steps }: Project, step: string): readonly string[] {
+function inPlaceOf({ steps }: AuthoredProject, step: string): readonly string[] {
   const { 'once-called': onceCalled = [], otherwise = [] } = steps?.value.steps[step] ?? {}
   return [...onceCalled, ...otherwise]
 }
 
 const LISTS = ['do-now', 'as-directed', 'not-yet', 'never', 'clean', 'keep', 'start-again'] as const
 
-function stepsOf({ tree, draft }: Linked, project: Project): (readonly [string, Place])[] {
+function stepsOf(
+  { tree, draft }: LinkedTree,
+  project: AuthoredProject
+): (readonly [string, Place])[] {
   const own = project.trees.get(tree.id)
   const ofVerdicts = Object.entries(own?.value.advice ?? {}).flatMap(([id, steps]) =>
     LISTS.flatMap(list =>
@@ -39,7 +42,7 @@ function stepsOf({ tree, draft }: Linked, project: Project): (readonly [string, 
   return [...ofVerdicts, ...ofNotes]
 }
 
-function stepsOfAll({ verdicts }: Project): (readonly [string, Place])[] {
+function stepsOfAll({ verdicts }: AuthoredProject): (readonly [string, Place])[] {
   if (!verdicts) return []
   const { value, doc } = verdicts
   const ofVerdicts = (['person', 'container', 'batch'] as const).flatMap(track =>

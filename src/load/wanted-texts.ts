@@ -2,9 +2,9 @@ import type { Place } from '../findings/place.ts'
 import { CAUTIONS } from '../tree/cautions.ts'
 import { USES } from '../tree/tree.ts'
 import type { Authored, Keys } from './authored.ts'
-import type { Linked } from './link-tree.ts'
+import type { LinkedTree } from './link-tree.ts'
 import { picturesBy } from './pictures.ts'
-import type { Project } from './project.ts'
+import type { AuthoredProject } from './project.ts'
 import type { AuthoredObservation } from './schemas/observations.ts'
 import { wantedSteps } from './wanted-steps.ts'
 
@@ -13,8 +13,8 @@ export type Wanted = ReadonlyMap<string, Place>
 
 /** What every file of words must have, by the file's stem. */
 export function wantedTexts(
-  project: Project,
-  linked: readonly Linked[]
+  project: AuthoredProject,
+  linked: readonly LinkedTree[]
 ): ReadonlyMap<string, Wanted> {
   const wanted = new Map<string, Wanted>()
   const { observations, verdicts } = project
@@ -94,7 +94,7 @@ function ofObservation(
 const ALWAYS_DRAWN = ['mark-none', 'mark-unsure']
 
 /** Pictures are described where anybody described one: small projects have drawings and no words for them. */
-function* ofCompanions(project: Project): Generator<[string, Wanted]> {
+function* ofCompanions(project: AuthoredProject): Generator<[string, Wanted]> {
   const { observations, lookAlikes, followUps, trees } = project
   if (observations && project.words.get('en')?.has('pictures')) {
     const { value, doc } = observations
@@ -143,7 +143,7 @@ function* ofCompanions(project: Project): Generator<[string, Wanted]> {
   }
 }
 
-const notesOf = ({ draft }: Linked): (readonly [string, Place])[] =>
+const notesOf = ({ draft }: LinkedTree): (readonly [string, Place])[] =>
   [...draft.notes.values()].map(({ id, place }) => [id, place([])] as const)
 
 /** The first place of each text. */

@@ -16,7 +16,7 @@ export interface Context {
 }
 
 /** Tells an answer (a new one replaces the old; of signs only those named), takes one back, or tells all anew. */
-export type Told =
+export type AnswerEvent =
   | { readonly type: 'retell'; readonly answers: Answers }
   | { readonly type: 'observe'; readonly observation: string; readonly answer: Answer }
   | { readonly type: 'withdraw'; readonly observation: string }
@@ -46,7 +46,7 @@ export function compileMachine(tree: Tree): AnyStateMachine {
       retell: {
         target: `.${ARRIVING}`,
         actions: assign(({ event }: { event: unknown }) => ({
-          answers: (event as Extract<Told, { type: 'retell' }>).answers
+          answers: (event as Extract<AnswerEvent, { type: 'retell' }>).answers
         }))
       },
       withdraw: { target: `.${ARRIVING}`, actions: assign(withdrawn) }
@@ -146,7 +146,7 @@ function exitsOf(tree: Tree, question: Question): readonly { guard: Guard; branc
 }
 
 function observed({ context, event }: { context: Context; event: unknown }): Partial<Context> {
-  const { observation, answer } = event as Extract<Told, { type: 'observe' }>
+  const { observation, answer } = event as Extract<AnswerEvent, { type: 'observe' }>
   const before = signsOf(context.answers, observation)
   const isSigns = typeof answer === 'object' && !('reading' in answer)
   return {
@@ -155,7 +155,7 @@ function observed({ context, event }: { context: Context; event: unknown }): Par
 }
 
 function withdrawn({ context, event }: { context: Context; event: unknown }): Partial<Context> {
-  const { observation } = event as Extract<Told, { type: 'withdraw' }>
+  const { observation } = event as Extract<AnswerEvent, { type: 'withdraw' }>
   const { [observation]: _, ...rest } = context.answers
   return { answers: rest }
 }

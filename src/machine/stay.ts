@@ -8,15 +8,15 @@ export const GRACE = 60_000
 const LEAP = 10_000
 
 /** The two clocks of a device, in milliseconds: one stands still while it sleeps, the other can be set. */
-export interface Reading {
+export interface ClockReading {
   readonly steady: number
   readonly wall: number
 }
 
 interface Context {
-  readonly read: () => Reading
+  readonly read: () => ClockReading
   /** When the sitting was last looked at, and how long nobody had done anything then. */
-  readonly since: Reading
+  readonly since: ClockReading
   readonly idle: number
   /** The screen is dark, or shows something else. */
   readonly hidden: boolean
@@ -64,7 +64,7 @@ export const stayMachine = setup({
   types: {
     context: {} as Context,
     events: {} as StayEvent,
-    input: {} as { readonly read: () => Reading }
+    input: {} as { readonly read: () => ClockReading }
   },
   delays: { second: 1000, quiet: QUIET },
   guards: {
@@ -221,7 +221,7 @@ export interface Timers {
 }
 
 /** Opens a kiosk's stay. */
-export function createStay(read: () => Reading, timers?: Timers): Stay {
+export function createStay(read: () => ClockReading, timers?: Timers): Stay {
   const actor = createActor(stayMachine, {
     input: { read },
     ...(timers && { clock: timers as never })

@@ -1,6 +1,6 @@
 import type { CatalogueEntry } from '../parts/catalogue-entry.ts'
 import type { Setting } from '../parts/setting.tsx'
-import type { CallersWords } from '../reader/fact.ts'
+import type { CallersWords } from '../tree/callers-words.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Language } from '../words/languages.ts'
 import type { SourceLedger } from '../words/sources.ts'

@@ -2,7 +2,7 @@ import type { OfficePack } from '../office/office-pack.ts'
 import type { Language } from '../words/languages.ts'
 import type { TextKey } from '../words/text-key.ts'
 import type { CatalogueEntry } from './catalogue-entry.ts'
-import { type Choice, Choose } from './choose.tsx'
+import { Choose, type TreeChoice } from './choose.tsx'
 import { Foot } from './foot.tsx'
 import { Masthead } from './masthead.tsx'
 import { type Speech, SpeechProvider } from './setting.tsx'
@@ -29,7 +29,7 @@ export function Before({
   onLanguage?: (tag: string) => void
   languageLost?: boolean
   /** What to choose from; null while the chosen one is opened. */
-  trees: readonly Choice[] | null
+  trees: readonly TreeChoice[] | null
   /** The chosen tree, where it was withdrawn. */
   withdrawn?: CatalogueEntry | null
   notice: TextKey | null

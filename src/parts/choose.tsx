@@ -5,7 +5,7 @@ import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
 
 /** A tree to choose: its id, and the drawing by which callers find it. */
-export type Choice = Pick<CatalogueEntry, 'id' | 'drawing'>
+export type TreeChoice = Pick<CatalogueEntry, 'id' | 'drawing'>
 
 /** The first screen: which ferment it is. */
 export function Choose({
@@ -15,7 +15,7 @@ export function Choose({
   lookAlikes,
   onChoose
 }: {
-  trees: readonly Choice[]
+  trees: readonly TreeChoice[]
   notice: string | null
   quiet: boolean
   /** Where look-alikes stand side by side; left out where no other page is opened. */

@@ -2,7 +2,7 @@ import { answerLabel } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
 import type { EmergencyTold } from './emergency-told.ts'
 import { Key } from './key.tsx'
-import type { Told } from './outcome.tsx'
+import type { SaidTwice } from './outcome.tsx'
 import { Phone } from './phone.tsx'
 import { useSetting } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
@@ -21,7 +21,7 @@ export function Emergency({
   understood,
   onTakeBack,
   onStartOver = null
-}: Told & {
+}: SaidTwice & {
   /** What was told that is an emergency: said back first, because one key or one typed line brings this card. */
   understood: readonly EmergencyTold[]
   onTakeBack: () => void

@@ -1,10 +1,10 @@
 import { sourceLine } from '../words/sources.ts'
-import type { Told } from './outcome.tsx'
+import type { SaidTwice } from './outcome.tsx'
 import { useSpeech } from './setting.tsx'
 import { Both } from './text.tsx'
 
 /** "But what about…": what callers ask once they have heard the verdict, each answered where it stands. */
-export function FollowUps({ said, beside }: Told) {
+export function FollowUps({ said, beside }: SaidTwice) {
   const { words } = useSpeech()
   if (said.followUps.length === 0) return null
   return (

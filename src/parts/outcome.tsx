@@ -20,13 +20,13 @@ const BELOW: readonly SectionId[] = [
 const ALWAYS: readonly SectionId[] = ['who-must-not', 'medical-help', 'keep-in-mind']
 
 /** A finished walk in the language of the screen, and in the one that stands beside it. */
-export interface Told {
+export interface SaidTwice {
   readonly said: Said
   readonly beside: Said | null
 }
 
 /** The outcome: person, container, batch; do now; whom to call; the rest; sources folded. */
-export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
+export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean }) {
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
   return (
@@ -70,7 +70,7 @@ export function Outcome({ said, beside, quiet }: Told & { quiet: boolean }) {
 }
 
 /** What to do now, as numbered steps, and when to look again; what comes after that is folded, but on paper. */
-export function DoNow({ said, beside, onPaper = false }: Told & { onPaper?: boolean }) {
+export function DoNow({ said, beside, onPaper = false }: SaidTwice & { onPaper?: boolean }) {
   const { words } = useSpeech()
   const count = said.later.length
   const later = <Steps steps={said.later} second={beside?.later} before={said.doNow.length} />
@@ -120,7 +120,7 @@ export function Steps({
   )
 }
 
-function Sections({ said, beside, ids }: Told & { ids: readonly SectionId[] }) {
+function Sections({ said, beside, ids }: SaidTwice & { ids: readonly SectionId[] }) {
   const shown = ids.flatMap(id => said.sections.filter(section => section.id === id))
   return (
     <>
@@ -150,7 +150,7 @@ function Sources({ said }: { said: Said }) {
   )
 }
 
-function StandingLine({ said: { standing }, beside }: Told) {
+function StandingLine({ said: { standing }, beside }: SaidTwice) {
   const doubts = [
     [standing.draft, beside?.standing.draft],
     [standing.overdue, beside?.standing.overdue]

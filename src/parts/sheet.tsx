@@ -5,7 +5,7 @@ import { directionOf } from '../words/languages.ts'
 import type { SectionId } from '../words/say.ts'
 import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
-import { DoNow, type Told } from './outcome.tsx'
+import { DoNow, type SaidTwice } from './outcome.tsx'
 import { Qr } from './qr.tsx'
 import { SectionPart } from './section-part.tsx'
 import { useSetting } from './setting.tsx'
@@ -35,7 +35,7 @@ export function Sheet({
   address,
   general = false,
   size
-}: Told & {
+}: SaidTwice & {
   address: SheetAddress
   /** No jar was looked at: the sheet says so. */
   general?: boolean
@@ -111,7 +111,7 @@ function Head() {
 }
 
 /** Why, of every verdict that says it. */
-function Reasons({ said, beside }: Told) {
+function Reasons({ said, beside }: SaidTwice) {
   const reasons = said.verdicts.flatMap(({ id, why }, at) =>
     why === null ? [] : [{ id, why, second: beside?.verdicts[at]?.why }]
   )
@@ -130,7 +130,7 @@ function Reasons({ said, beside }: Told) {
   )
 }
 
-function Sources({ said }: Pick<Told, 'said'>) {
+function Sources({ said }: Pick<SaidTwice, 'said'>) {
   const { words } = useSetting()
   if (said.sources.length === 0) return null
   return (
@@ -142,7 +142,7 @@ function Sources({ said }: Pick<Told, 'said'>) {
   )
 }
 
-function Tail({ said, beside, address }: Told & { address: SheetAddress }) {
+function Tail({ said, beside, address }: SaidTwice & { address: SheetAddress }) {
   const speech = useSetting()
   const { words, office, today, tree } = speech
   const desk = referralFor(office, 'office', today)

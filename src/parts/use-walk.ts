@@ -12,7 +12,7 @@ import type { Observation } from '../tree/observation.ts'
 import { cautionsOf } from '../words/beside.ts'
 import { say } from '../words/say.ts'
 import { emergencyTold, withoutEmergency } from './emergency-told.ts'
-import type { Told } from './outcome.tsx'
+import type { SaidTwice } from './outcome.tsx'
 import { type Setting, useSetting } from './setting.tsx'
 
 /** One caller's walk as every place shows it. */
@@ -34,7 +34,7 @@ export interface WalkInHand {
   readonly progress: Progress
   /** Of a finished walk, and of one whose outcome is told before the last question. */
   readonly report: Report | null
-  readonly told: Told | null
+  readonly told: SaidTwice | null
   readonly emergency: boolean
   /** The outcome is told before the last question: nothing still open could change it. */
   readonly early: boolean
@@ -130,7 +130,7 @@ const raisedAt = (walked: Walk, verdict: string): string | null =>
   walked.trail.filter(({ raised }) => raised.includes(verdict)).at(-1)?.observation ?? null
 
 /** Words a finished report in the language of the screen, and in the one that stands beside it. */
-export function tellOf({ words, second, sources }: Setting, report: Report): Told {
+export function tellOf({ words, second, sources }: Setting, report: Report): SaidTwice {
   const said = say(report, words, sources)
   if (second === null) return { said, beside: null }
   const beside = say(report, second.words, sources)

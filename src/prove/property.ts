@@ -1,12 +1,12 @@
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import type { Places } from '../findings/place.ts'
-import type { Kind, Proved } from './proved.ts'
+import type { PropertyKind, Proved } from './proved.ts'
 
 /** Something that must be so of every tree before it is shown to anybody. */
 export interface Property {
   /** A claim in kebab-case: how `jarside check` and the authors' guide name it. */
   readonly id: string
-  readonly kind: Kind
+  readonly kind: PropertyKind
   /** It looks through all sets of answers, which takes walks that all come to an end. */
   readonly needsWalks: boolean
   /** @throws TooManyVertices where the diagrams of the tree grow beyond bounds. */

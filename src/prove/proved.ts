@@ -1,16 +1,16 @@
 import type { Finding } from '../findings/finding.ts'
 
 /** What was established. Only `proved` builds: "not decided" is not "proved". */
-export type Standing = 'proved' | 'refuted' | 'not-decided'
+export type ProofState = 'proved' | 'refuted' | 'not-decided'
 
 /** What a property is about: a rule of the tree, a law of every tree, or how the tree is made. */
-export type Kind = 'rule' | 'law' | 'shape'
+export type PropertyKind = 'rule' | 'law' | 'shape'
 
 /** One property of one tree, and how it stands. */
 export interface Proved {
   readonly property: string
-  readonly kind: Kind
-  readonly standing: Standing
+  readonly kind: PropertyKind
+  readonly standing: ProofState
   readonly counts: Counts
   /** Why it is not decided. */
   readonly because?: string
@@ -28,7 +28,7 @@ export interface Counts {
 /** How a property stands by its cases, each with what was found against it: nothing, where it is proved. */
 export function standing(
   property: string,
-  kind: Kind,
+  kind: PropertyKind,
   cases: readonly (readonly Finding[])[]
 ): Proved {
   const findings = cases.flat()
@@ -43,7 +43,7 @@ export function standing(
 }
 
 /** A property of which neither could be shown, and why. */
-export function undecided(property: string, kind: Kind, because: string): Proved {
+export function undecided(property: string, kind: PropertyKind, because: string): Proved {
   return {
     property,
     kind,

@@ -8,7 +8,7 @@ import type { Tree } from '../tree/tree.ts'
 import { isUsual } from './open.ts'
 
 /** A choice of value for some of the coordinates, by index. */
-export type Choice = ReadonlyMap<number, number>
+export type ValueChoice = ReadonlyMap<number, number>
 
 /**
  * The way through a diagram to a level that is asked for which takes the fewest unusual answers,
@@ -19,7 +19,7 @@ export function shortestTo(
   diagram: number,
   open: Open,
   wanted: (level: number) => boolean
-): Choice | undefined {
+): ValueChoice | undefined {
   const { diagrams } = made
   const forced = forcedBefore(made, open)
   const best = new Map<number, { cost: number; value: number } | null>()
@@ -67,7 +67,7 @@ function costOf(made: TreeDiagrams, index: number, value: number): number {
 }
 
 /** A complete set of answers that makes the choice; the rest usual where that is open. */
-export function completed(made: TreeDiagrams, choice: Choice, open: Open): Answers {
+export function completed(made: TreeDiagrams, choice: ValueChoice, open: Open): Answers {
   const values = valuesOf(made, choice, open)
   const answers = made.variables.reduce<Answers>((so, variable, index) => {
     const value = values[index]
@@ -77,7 +77,7 @@ export function completed(made: TreeDiagrams, choice: Choice, open: Open): Answe
 }
 
 /** How many unusual answers that set has. */
-export function unusualIn(made: TreeDiagrams, choice: Choice, open: Open): number {
+export function unusualIn(made: TreeDiagrams, choice: ValueChoice, open: Open): number {
   const values = valuesOf(made, choice, open)
   return made.variables.filter((variable, index) => {
     const value = values[index]
@@ -85,7 +85,11 @@ export function unusualIn(made: TreeDiagrams, choice: Choice, open: Open): numbe
   }).length
 }
 
-function valuesOf(made: TreeDiagrams, choice: Choice, open: Open): readonly (Value | undefined)[] {
+function valuesOf(
+  made: TreeDiagrams,
+  choice: ValueChoice,
+  open: Open
+): readonly (Value | undefined)[] {
   return made.variables.map((variable, index) => {
     const chosen = choice.get(index)
     if (chosen !== undefined) return variable.values[chosen]

@@ -1,3 +1,4 @@
+import type { CallersWords } from '../tree/callers-words.ts'
 import { asSpokenOf } from '../tree/derived.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Words } from '../words/words.ts'
@@ -6,7 +7,6 @@ import { cut, type Piece } from './cut.ts'
 import { openDistress } from './distress.ts'
 import { doubtedBy, lackedBy } from './doubted.ts'
 import {
-  type CallersWords,
   type Candidate,
   type Fact,
   type Fragment,
@@ -20,7 +20,7 @@ import { MOST_CANDIDATES, offerOf } from './offer.ts'
 import { openPhraseBook } from './phrase-book.ts'
 import { openReadings } from './readings.ts'
 import { openScene, outside, type Scene } from './scene.ts'
-import { openTogether, type Part } from './together.ts'
+import { openTogether, type ReadPart } from './together.ts'
 import { deniedBy, scatteredBy, toldBy } from './told.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 import { openWeak } from './weak.ts'
@@ -59,9 +59,9 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   const distress = openDistress(book)
   const ages = openAges(book)
   const together = openTogether(book)
-  const kept = new Map<string, Part>()
+  const kept = new Map<string, ReadPart>()
 
-  function readPiece(piece: Piece, typing: boolean): Part {
+  function readPiece(piece: Piece, typing: boolean): ReadPart {
     const key = JSON.stringify([piece, typing])
     const before = kept.get(key)
     if (before) return before
@@ -71,11 +71,11 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
     return part
   }
 
-  function readAnew(piece: Piece, typing: boolean): Part {
+  function readAnew(piece: Piece, typing: boolean): ReadPart {
     const { corrects, joined, contrasts, turnedOut } = piece
     const scene = openScene(piece, book)
     const denies = piece.asked === 'no' ? deniedBy(scene, book) : []
-    const part = (fragment: Omit<Fragment, 'text'>): Part => ({
+    const part = (fragment: Omit<Fragment, 'text'>): ReadPart => ({
       fragment: {
         text: piece.typed,
         ...fragment,

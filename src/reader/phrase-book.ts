@@ -1,8 +1,8 @@
+import type { CallersWords, SaidPhrase, SignPair } from '../tree/callers-words.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { answerHint, answerLabel } from '../words/tree-texts.ts'
 import { SOURCE_TAG, type Words } from '../words/words.ts'
-import type { Both, CallersWords, SaidPhrase } from './fact.ts'
 import { GRAMMARS } from './grammars.ts'
 import { baseOf, SENSES, SMALL_WORDS } from './lexicon.ts'
 import { tokensOf, wordsOf } from './normal.ts'
@@ -43,7 +43,7 @@ export interface PhraseBook {
   readonly settling: ReadonlySet<string>
   /** What is made, and in what: it tells nothing by itself. */
   readonly foods: ReadonlySet<string>
-  readonly both: readonly Both[]
+  readonly both: readonly SignPair[]
   /** Observations that somebody smells or tastes, and of those the signs by which they do. */
   readonly sensed: ReadonlySet<string>
   readonly smelled: ReadonlySet<string>

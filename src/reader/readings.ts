@@ -1,8 +1,9 @@
+import type { UnitBand } from '../tree/callers-words.ts'
 import { holds } from '../tree/range.ts'
 import { measured } from '../tree/tell.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Words } from '../words/words.ts'
-import type { Band, Candidate, Fragment } from './fact.ts'
+import type { Candidate, Fragment } from './fact.ts'
 import { instrumentNamed, instrumentWords } from './instruments.ts'
 import { LIGHT_BESIDE_READINGS } from './lexicon.ts'
 import { pairUnits } from './pairs.ts'
@@ -28,7 +29,7 @@ export function openReadings(
   tree: Tree,
   book: PhraseBook,
   languages: readonly Words[],
-  bands: readonly Band[]
+  bands: readonly UnitBand[]
 ): (scene: Scene) => Readings {
   const measures = [
     ...Object.values(tree.observations).flatMap((observation): readonly Measure[] => {
@@ -102,7 +103,7 @@ const HOURS_A_DAY = 24
 const ENDLESS = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY }
 
 /** The choices of which every answer that counts stands for readings. */
-function bandedIn(tree: Tree, book: PhraseBook, bands: readonly Band[]): readonly Measure[] {
+function bandedIn(tree: Tree, book: PhraseBook, bands: readonly UnitBand[]): readonly Measure[] {
   const asked = new Set(bands.map(({ observation }) => observation))
   return [...asked].flatMap((id): readonly Measure[] => {
     if (!Object.hasOwn(tree.observations, id)) return []

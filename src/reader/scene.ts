@@ -3,7 +3,7 @@ import type { Piece } from './cut.ts'
 import { NEGATORS, SENSES, SMALL_WORDS } from './lexicon.ts'
 import { type Token, tokensOf } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
-import { covers, type Spot, spotPhrases } from './spot.ts'
+import { covers, type PhraseSpot, spotPhrases } from './spot.ts'
 import { type Stance, stanceOf } from './stance.ts'
 import { repair } from './typos.ts'
 
@@ -12,11 +12,11 @@ export interface Scene {
   readonly text: string
   readonly tokens: readonly Token[]
   /** Phrases that tell of an answer or a sign. */
-  readonly spots: readonly Spot[]
+  readonly spots: readonly PhraseSpot[]
   /** Phrases all of whose words stand somewhere in the piece, in any order: longer than those. */
-  readonly scattered: readonly Spot[]
+  readonly scattered: readonly PhraseSpot[]
   /** Names of observations elsewhere in the piece. */
-  readonly names: readonly Spot[]
+  readonly names: readonly PhraseSpot[]
   /** Where a typing error was put right. */
   readonly repaired: ReadonlySet<number>
   readonly stance: Stance
@@ -64,7 +64,7 @@ export function openScene({ text, asked, sensed }: Piece, book: PhraseBook): Sce
 }
 
 /** "Smells like cheese" is told of the smell, whatever else cheese can mean. */
-function ofSense(spot: Spot, book: PhraseBook): Spot {
+function ofSense(spot: PhraseSpot, book: PhraseBook): PhraseSpot {
   const smelled = spot.meanings.filter(
     ({ observation, words }) =>
       book.sensed.has(observation.id) || words.some(word => SENSES.has(word))
@@ -76,11 +76,11 @@ const isContent = (word: string): boolean => !SMALL_WORDS.has(word) && !/\d/.tes
 
 function scatteredIn(
   tokens: readonly Token[],
-  spots: readonly Spot[],
+  spots: readonly PhraseSpot[],
   book: PhraseBook
-): readonly Spot[] {
+): readonly PhraseSpot[] {
   const here = new Map(tokens.map(({ word }, at) => [word, at]))
-  const found = new Map<string, Spot>()
+  const found = new Map<string, PhraseSpot>()
   for (const meaning of candidatesFor(here, book)) {
     const content = meaning.words.filter(isContent)
     const at = content.map(word => here.get(word) ?? -1).sort((a, b) => a - b)
@@ -105,5 +105,5 @@ function candidatesFor(here: ReadonlyMap<string, number>, book: PhraseBook): Rea
 }
 
 /** The places of words that belong to none of the spots. */
-export const outside = (scene: Scene, spots: readonly Spot[]): readonly number[] =>
+export const outside = (scene: Scene, spots: readonly PhraseSpot[]): readonly number[] =>
   scene.tokens.flatMap((_, at) => (spots.some(spot => covers(spot, at)) ? [] : [at]))

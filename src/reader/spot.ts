@@ -3,7 +3,7 @@ import type { Token } from './normal.ts'
 import type { Phrase } from './phrase-book.ts'
 
 /** A phrase found in a line, and all that it can mean. */
-export interface Spot {
+export interface PhraseSpot {
   readonly from: number
   /** One past its last word. */
   readonly to: number
@@ -39,18 +39,18 @@ export function startsOf(phrases: ReadonlyMap<string, readonly Phrase[]>): Start
 export function spotPhrases(
   tokens: readonly Token[],
   starts: Starts,
-  taken: readonly Spot[] = []
-): readonly Spot[] {
+  taken: readonly PhraseSpot[] = []
+): readonly PhraseSpot[] {
   const covered = new Set(taken.flatMap(({ at }) => at))
   const found = tokens.flatMap((_, from) =>
-    (starts.get(tokens[from]?.word ?? '') ?? []).flatMap(({ words, meanings }): Spot[] => {
+    (starts.get(tokens[from]?.word ?? '') ?? []).flatMap(({ words, meanings }): PhraseSpot[] => {
       const at = places(tokens, from, words)
       return at === null ? [] : [{ from, to: (at.at(-1) ?? from) + 1, at, meanings }]
     })
   )
-  const width = ({ from, to }: Spot) => to - from
+  const width = ({ from, to }: PhraseSpot) => to - from
   found.sort((a, b) => b.at.length - a.at.length || width(a) - width(b) || a.from - b.from)
-  const spots: Spot[] = []
+  const spots: PhraseSpot[] = []
   for (const spot of found) {
     if (spot.at.some(at => covered.has(at))) continue
     for (const at of spot.at) covered.add(at)
@@ -82,6 +82,6 @@ const isFiller = (token: Token | undefined): boolean =>
   ![AND, OR, BUT, NEGATORS].some(words => words.has(token.word))
 
 /** The places of a spot's words. */
-export const positions = ({ at }: Spot): readonly number[] => at
+export const positions = ({ at }: PhraseSpot): readonly number[] => at
 
-export const covers = ({ at }: Spot, place: number): boolean => at.includes(place)
+export const covers = ({ at }: PhraseSpot, place: number): boolean => at.includes(place)

@@ -12,7 +12,7 @@ import {
   SHAKERS
 } from './lexicon.ts'
 import { isFood, type Token } from './normal.ts'
-import { covers, type Spot } from './spot.ts'
+import { covers, type PhraseSpot } from './spot.ts'
 
 /** How the words of a piece are meant, apart from what they name. */
 export interface Stance {
@@ -33,7 +33,7 @@ export interface Stance {
 /** Reads the small words of a piece. A word inside a phrase belongs to the phrase alone. */
 export function stanceOf(
   tokens: readonly Token[],
-  spots: readonly Spot[],
+  spots: readonly PhraseSpot[],
   foods: ReadonlySet<string>
 ): Stance {
   const free = (at: number) => !spots.some(spot => covers(spot, at))
@@ -82,7 +82,7 @@ function doubtAt(tokens: readonly Token[], from: number): boolean {
 /** What a negator rules out: the phrase or word next to it, and what an "or" adds. */
 function reach(
   tokens: readonly Token[],
-  spots: readonly Spot[],
+  spots: readonly PhraseSpot[],
   negator: number
 ): readonly number[] {
   const reached: number[] = []

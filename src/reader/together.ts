@@ -10,7 +10,7 @@ import { isSaidOfAll } from './well.ts'
 import { isDanger } from './worry.ts'
 
 /** A part that was read, with its words as they were typed, and how it stands to the part before. */
-export interface Part {
+export interface ReadPart {
   readonly fragment: Fragment
   readonly tokens: readonly Token[]
   readonly joined: boolean
@@ -26,7 +26,9 @@ interface Halves {
 }
 
 /** Opens the look at all parts of a line together: what one says can change what another tells. */
-export function openTogether(book: PhraseBook): (parts: readonly Part[]) => readonly Fragment[] {
+export function openTogether(
+  book: PhraseBook
+): (parts: readonly ReadPart[]) => readonly Fragment[] {
   const halves = book.phrases.flatMap((meaning): readonly Halves[] => {
     const { observation, answer, spoken, words } = meaning
     const joint = words.findIndex(word => AND.has(word))
@@ -35,7 +37,7 @@ export function openTogether(book: PhraseBook): (parts: readonly Part[]) => read
     return left?.length && right?.length ? [{ meaning, left, right }] : []
   })
   return parts => {
-    const read = (fragments: readonly Fragment[]): readonly Part[] =>
+    const read = (fragments: readonly Fragment[]): readonly ReadPart[] =>
       parts.map((part, at) => ({ ...part, fragment: fragments[at] ?? part.fragment }))
     const undone = turnedOut(read(corrected(parts)))
     const all = joined(read(amounting(read(undone), book)), halves)
@@ -52,7 +54,7 @@ const content = (words: readonly string[]): readonly string[] =>
  * goes on about the same person, and offered where another one may be meant; the first alone is not
  * taken for the gentler thing it says.
  */
-function amounting(parts: readonly Part[], { both }: PhraseBook): readonly Fragment[] {
+function amounting(parts: readonly ReadPart[], { both }: PhraseBook): readonly Fragment[] {
   return both.reduce<readonly Fragment[]>(
     (fragments, { observation, sign, of: [who, what] }) => {
       const tells = (fragment: Fragment | undefined, told: string) =>
@@ -92,14 +94,14 @@ function amounting(parts: readonly Part[], { both }: PhraseBook): readonly Fragm
 const yesOf = (answer: object, sign: string): unknown => (answer as Record<string, unknown>)[sign]
 
 /** Whether two parts are one, or the later follows on the earlier and names no other person. */
-function isSame(parts: readonly Part[], one: number, other: number): boolean {
+function isSame(parts: readonly ReadPart[], one: number, other: number): boolean {
   if (one === other) return true
   const [early, late] = one < other ? [one, other] : [other, one]
   return late === early + 1 && parts[late]?.joined === true && !changes(parts, early, late)
 }
 
 /** "My daughter is pregnant, my husband drank some": each is told of somebody else. */
-function areTwo(parts: readonly Part[], one: number, other: number): boolean {
+function areTwo(parts: readonly ReadPart[], one: number, other: number): boolean {
   const kinIn = (at: number) =>
     parts[at]?.tokens.flatMap(({ word }) => (KIN.has(word) ? [word] : [])) ?? []
   const [first, second] = [kinIn(one), kinIn(other)]
@@ -107,7 +109,7 @@ function areTwo(parts: readonly Part[], one: number, other: number): boolean {
 }
 
 /** "She is pregnant and I had a glass": another person acts. */
-function changes(parts: readonly Part[], early: number, late: number): boolean {
+function changes(parts: readonly ReadPart[], early: number, late: number): boolean {
   const subject = (at: number) =>
     parts[at]?.tokens.find(({ word }) => PERSONS.has(word) && !KIN.has(word))?.word
   const [before, after] = [subject(early), subject(late)]
@@ -121,7 +123,7 @@ function changes(parts: readonly Part[], early: number, late: number): boolean {
  * "Pregnent and drank it": whoever says both halves of a graver phrase in two parts, or nearly so,
  * has the phrase offered, and neither half is taken for the gentler thing it says alone.
  */
-function joined(parts: readonly Part[], halves: readonly Halves[]): readonly Fragment[] {
+function joined(parts: readonly ReadPart[], halves: readonly Halves[]): readonly Fragment[] {
   const fragments = parts.map(({ fragment }) => fragment)
   const taken = new Set(
     fragments.flatMap(({ candidates }) => candidates.filter(({ sure }) => sure)).map(factKey)
@@ -150,7 +152,7 @@ function withFirst(fragment: Fragment, offered: Candidate): Fragment {
   return { ...rest, candidates: [offered, ...others] }
 }
 
-const holdsNearly = ({ tokens, fragment }: Part, words: readonly string[]): boolean =>
+const holdsNearly = ({ tokens, fragment }: ReadPart, words: readonly string[]): boolean =>
   fragment.problem !== 'asked' &&
   // "Nobody drank it, my wife is pregnant": a half that is turned round is none.
   (words.some(word => NEGATORS.has(word)) || !tokens.some(({ word }) => NEGATORS.has(word))) &&
@@ -169,7 +171,7 @@ function nearly(typed: string, known: string): boolean {
  * "pH 3.1, no wait, 3.4", "nail polish, no it is vinegar": what a later part corrects is told no more, and
  * a number in its place is a reading of the same.
  */
-function corrected(parts: readonly Part[]): readonly Fragment[] {
+function corrected(parts: readonly ReadPart[]): readonly Fragment[] {
   const fragments = parts.map(({ fragment }) => fragment)
   for (const [at, next] of fragments.entries()) {
     const before = fragments[at - 1]
@@ -199,7 +201,7 @@ function corrected(parts: readonly Part[]): readonly Fragment[] {
 }
 
 /** "Everyone is fine, but grandma", "nobody is sick. She did throw up": what is said of all is not taken. */
-function excepted(parts: readonly Part[]): readonly Fragment[] {
+function excepted(parts: readonly ReadPart[]): readonly Fragment[] {
   const everyone = parts.map(({ fragment }) => fragment.candidates.find(isSaidOfAll))
   return parts.map(({ fragment }, at) => {
     const said = everyone[at]
@@ -216,7 +218,7 @@ function excepted(parts: readonly Part[]): readonly Fragment[] {
 }
 
 /** Whether a part begins with a word that makes an exception; in "less sugar" (menos azúcar) it is of a known phrase. */
-function excepts({ tokens: [first], fragment }: Part): boolean {
+function excepts({ tokens: [first], fragment }: ReadPart): boolean {
   if (first === undefined || !EXCEPTING.has(first.word)) return false
   return !fragment.candidates.some(
     ({ sure, matched }) => sure && wordsOf(matched)[0] === first.word
@@ -224,7 +226,7 @@ function excepts({ tokens: [first], fragment }: Part): boolean {
 }
 
 /** "I didn't eat any, but my husband tasted one": whoever speaks for themselves says nothing of the others. */
-function ofOthers(parts: readonly Part[]): readonly Fragment[] {
+function ofOthers(parts: readonly ReadPart[]): readonly Fragment[] {
   const told = parts.flatMap(({ fragment }) => fragment.candidates.filter(({ sure }) => sure))
   return parts.map(({ fragment }) => ({
     ...fragment,
@@ -238,7 +240,7 @@ const isRuledOut = ({ answer }: Candidate): boolean =>
   typeof answer === 'object' && Object.values(answer).every(value => value === 'no')
 
 /** "In the fridge forever, like 5 months": how long it stood cold is no count of its days. */
-function keptCold(parts: readonly Part[]): readonly Fragment[] {
+function keptCold(parts: readonly ReadPart[]): readonly Fragment[] {
   return parts.map(({ fragment, joined: follows, tokens }, at) => {
     const cold = parts[at - 1]?.tokens.some(({ word }) => COLD.has(word)) ?? false
     const bare = tokens.every(
@@ -274,7 +276,7 @@ export function replaces(
 }
 
 /** "Looks like fuzz but it is just bubbles": neither look is taken, both are asked for. */
-function turnedOut(parts: readonly Part[]): readonly Fragment[] {
+function turnedOut(parts: readonly ReadPart[]): readonly Fragment[] {
   const unsure = (fragment: Fragment, of: Fragment | undefined): Fragment => {
     const looks = new Set(of?.candidates.map(({ observation }) => observation))
     return {

@@ -13,7 +13,7 @@ import { factOf, meanOne, noneFact } from './meaning.ts'
 import { isFood } from './normal.ts'
 import type { Phrase, PhraseBook } from './phrase-book.ts'
 import { outside, type Scene } from './scene.ts'
-import { covers, positions, type Spot } from './spot.ts'
+import { covers, type PhraseSpot, positions } from './spot.ts'
 import { UNIT_WORDS } from './typed-units.ts'
 import { isOfEverybody } from './well.ts'
 import { isDanger } from './worry.ts'
@@ -109,7 +109,7 @@ export function scatteredBy(scene: Scene): readonly Candidate[] {
  * A danger sign stands even in a sentence that says more, as long as that is about nothing else that
  * could be told. All else is taken only when the rest of the piece says nothing, or is told as well.
  */
-function affirmed(scene: Scene, spot: Spot, meaning: Phrase, book: PhraseBook): boolean {
+function affirmed(scene: Scene, spot: PhraseSpot, meaning: Phrase, book: PhraseBook): boolean {
   const { observation, answer } = meaning
   const repaired = positions(spot).filter(at => scene.repaired.has(at)).length
   if (scene.asked !== 'no' || scene.crowded || scene.stance.shakers.length > 0) return false
@@ -135,7 +135,7 @@ function affirmed(scene: Scene, spot: Spot, meaning: Phrase, book: PhraseBook): 
 }
 
 /** "Smells like vinegar" tells of the smell; "botella de sabor" is a bottle. */
-function sensedBeside({ sensed, tokens }: Scene, spot: Spot): boolean {
+function sensedBeside({ sensed, tokens }: Scene, spot: PhraseSpot): boolean {
   const senses = tokens.flatMap(({ word }, at) => (SENSES.has(word) ? [at] : []))
   return sensed && (senses.length === 0 || senses.some(at => !covers(spot, at)))
 }
@@ -173,7 +173,12 @@ function isBesideReading({ tokens }: Scene, at: number): boolean {
 }
 
 /** Whether the piece has more of a phrase for something else than it has of this one: "worms" beside "swimming". */
-function tellsElse({ tokens }: Scene, spot: Spot, meaning: Phrase, book: PhraseBook): boolean {
+function tellsElse(
+  { tokens }: Scene,
+  spot: PhraseSpot,
+  meaning: Phrase,
+  book: PhraseBook
+): boolean {
   const here = new Set(tokens.map(({ word }) => word))
   const rivals = new Set([...here].flatMap(word => book.spokenWith.get(word) ?? []))
   return [...rivals].some(rival => {
@@ -183,7 +188,7 @@ function tellsElse({ tokens }: Scene, spot: Spot, meaning: Phrase, book: PhraseB
 }
 
 /** A longer phrase holds its words as well: "tiny worms swimming" beside "worms". */
-const outgrown = ({ scattered }: Scene, spot: Spot): boolean =>
+const outgrown = ({ scattered }: Scene, spot: PhraseSpot): boolean =>
   scattered.some(
     ({ at, meanings }) =>
       at.length > spot.at.length &&
@@ -192,7 +197,7 @@ const outgrown = ({ scattered }: Scene, spot: Spot): boolean =>
   )
 
 /** Another answer of the same choice stands beside it, or an "or" offers another fact. */
-function contradicted(scene: Scene, spot: Spot, meaning: Phrase): boolean {
+function contradicted(scene: Scene, spot: PhraseSpot, meaning: Phrase): boolean {
   const others = scene.spots
     .filter(other => other !== spot)
     .flatMap(({ meanings }) => meanings)
@@ -233,7 +238,7 @@ function mayRuleOut({ observation, answer }: Phrase): boolean {
 }
 
 /** One "no", nothing asked, nothing shaken and no typing error. */
-function deniedForSure(scene: Scene, spot: Spot): boolean {
+function deniedForSure(scene: Scene, spot: PhraseSpot): boolean {
   return (
     scene.asked === 'no' &&
     !scene.crowded &&
@@ -243,5 +248,5 @@ function deniedForSure(scene: Scene, spot: Spot): boolean {
   )
 }
 
-const negatorsBeside = (scene: Scene, spot: Spot): readonly number[] =>
+const negatorsBeside = (scene: Scene, spot: PhraseSpot): readonly number[] =>
   scene.stance.negators.filter(at => !covers(spot, at))

@@ -2,11 +2,11 @@ import type { Candidate } from './fact.ts'
 import { BESIDE_WELL, NEGATORS, NO_LONGER } from './lexicon.ts'
 import { cleaned } from './normal.ts'
 import { outside, type Scene } from './scene.ts'
-import type { Spot } from './spot.ts'
+import type { PhraseSpot } from './spot.ts'
 import { isDanger } from './worry.ts'
 
 /** Whether a phrase says of everybody that nobody has any of several dangers: "everyone is fine". */
-export const isOfEverybody = ({ meanings }: Spot): boolean =>
+export const isOfEverybody = ({ meanings }: PhraseSpot): boolean =>
   meanings.every(
     ({ observation, answer, force }) =>
       force === 'rules-out' &&

@@ -7,7 +7,7 @@ export type CourseBand =
   | { readonly standing: 'band'; readonly ph: Span }
   | { readonly standing: 'no-published-range' }
 
-export interface Reading {
+export interface AcidReading {
   /** Whole days since sweet tea was last added. */
   readonly day: number
   readonly ph: Span
@@ -16,8 +16,8 @@ export interface Reading {
 /** Where a reading lies: all of it inside, all of it above or below, or across an edge. */
 export type Lies = 'inside' | 'slower' | 'faster' | 'not-known' | 'no-published-range'
 
-export interface Progress {
-  readonly readings: readonly (Reading & { readonly lies: Lies; readonly band: Span | null })[]
+export interface CourseProgress {
+  readonly readings: readonly (AcidReading & { readonly lies: Lies; readonly band: Span | null })[]
   /** How far the last reading lies above the slow edge, in pH; null where nothing is published. */
   readonly aboveSlowEdge: Span | null
 }
@@ -104,7 +104,7 @@ export function courseBand(start: Span, celsius: number, day: number): CourseBan
  * Where the readings of one batch lie against the band that begins at the first of them.
  * @throws BadInput as `courseBand`.
  */
-export function progress(readings: readonly Reading[], celsius: number): Progress {
+export function progress(readings: readonly AcidReading[], celsius: number): CourseProgress {
   const inOrder = [...readings].sort((a, b) => a.day - b.day)
   const [first] = inOrder
   if (first === undefined) return { readings: [], aboveSlowEdge: null }
@@ -112,7 +112,7 @@ export function progress(readings: readonly Reading[], celsius: number): Progres
     const found = courseBand(first.ph, celsius, reading.day - first.day)
     const band = found.standing === 'band' ? found.ph : null
     return { ...reading, band, lies: band === null ? found.standing : lies(reading.ph, band) }
-  }) as Progress['readings']
+  }) as CourseProgress['readings']
   const last = judged.at(-1)
   return {
     readings: judged,

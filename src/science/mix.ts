@@ -19,7 +19,7 @@ export const STARTER_KINDS = {
 
 /** What a pH instrument may be out by, either way; with none named the widest counts. Our judgement. */
 export const INSTRUMENTS = { meter: 0.05, 'narrow-strip': 0.3, 'wide-strip': 0.5 } as const
-export type Instrument = keyof typeof INSTRUMENTS
+export type PhInstrument = keyof typeof INSTRUMENTS
 
 /** The line of acidified food, 21 CFR 114.3. */
 export const ACIDIFIED = 4.6
@@ -52,7 +52,7 @@ export interface Mix {
 }
 
 /** A reading as what it can truly be. @throws BadInput outside pH 1.5 to 7. */
-export function starterReading(ph: number, instrument?: Instrument): Span {
+export function starterReading(ph: number, instrument?: PhInstrument): Span {
   checked('starter-ph', ph, PH)
   return plusMinus(
     ph,

@@ -2,7 +2,7 @@ import type { Tree } from '../tree/tree.ts'
 import { aboutOf, describe } from './describe.ts'
 import { quoted, unaryTest } from './feel.ts'
 import { decisionName, outputName, variableName } from './names.ts'
-import type { Input, Row, Table } from './table.ts'
+import type { Input, Table, TableRow } from './table.ts'
 import { element, escaped as text } from './xml.ts'
 
 /** OMG DMN 1.3. */
@@ -119,7 +119,7 @@ function tableElement(name: string, table: Table, at: number): string {
 }
 
 // Short ids: they stand on every cell.
-function ruleElement(id: string, { outputs }: Table, { cells, level, because }: Row): string {
+function ruleElement(id: string, { outputs }: Table, { cells, level, because }: TableRow): string {
   const entry = (tag: string, key: string, said: string) =>
     element(tag, { id: key }, element('text', {}, text(said)))
   return element(

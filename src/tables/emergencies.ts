@@ -5,7 +5,7 @@ import { emergencySigns } from '../tree/emergency.ts'
 import type { Tree } from '../tree/tree.ts'
 
 /** A coordinate that can tell of an emergency, with the values that do and those that do not. */
-export interface Alarm {
+export interface AlarmingVariable {
   readonly variable: number
   readonly alarming: readonly string[]
   readonly quiet: readonly string[]
@@ -16,9 +16,9 @@ export interface Alarm {
 }
 
 /** The coordinates of a tree's answer space whose emergency values were left out of it. */
-export function alarmsOf(tree: Tree, variables: readonly Variable[]): readonly Alarm[] {
+export function alarmsOf(tree: Tree, variables: readonly Variable[]): readonly AlarmingVariable[] {
   const signs = emergencySigns(tree)
-  return variables.flatMap((variable, index): readonly Alarm[] => {
+  return variables.flatMap((variable, index): readonly AlarmingVariable[] => {
     const { observation: id, sign } = variable
     const named = signs.filter(one => one.observation === id && (sign ?? one.sign) === one.sign)
     const observation = tree.observations[id]

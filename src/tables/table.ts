@@ -7,16 +7,16 @@ import { type Tree, USES } from '../tree/tree.ts'
 export interface Table {
   readonly lens: Lens
   /** Null for a whole table; otherwise which of several that are complete only together. */
-  readonly part: Part | null
+  readonly part: TablePart | null
   /** In the order of the tree. */
   readonly inputs: readonly Input[]
   /** What the table can give, gentlest first. */
   readonly outputs: readonly string[]
-  readonly rows: readonly Row[]
+  readonly rows: readonly TableRow[]
 }
 
 /** One of the tables that one too long for reading was split into. */
-export interface Part {
+export interface TablePart {
   readonly number: number
   readonly of: number
   /** What all of its rows have in common; empty for the rows of emergencies. */
@@ -50,7 +50,7 @@ export interface Within {
   readonly within: Range
 }
 
-export interface Row {
+export interface TableRow {
   /** One for each input of the table. */
   readonly cells: readonly Cell[]
   /** An index into the table's outputs. */

@@ -8,10 +8,10 @@ import { TRACKS } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { adviceOf, becauseOf, fits } from './because.ts'
 import { type Columns, columnsOf, type Way } from './columns.ts'
-import { type Alarm, alarmsOf } from './emergencies.ts'
+import { type AlarmingVariable, alarmsOf } from './emergencies.ts'
 import type { Ordering } from './ordering.ts'
 import { type Kept, MOST_ROWS, sharesOf } from './split.ts'
-import { type Among, type Cell, type Input, outputsOf, type Row, type Table } from './table.ts'
+import { type Among, type Cell, type Input, outputsOf, type Table, type TableRow } from './table.ts'
 
 /** Every side of a tree's outcome that has a table: the tracks, the use, and each note it can say. */
 export function lensesOf(tree: Tree): readonly Lens[] {
@@ -81,7 +81,7 @@ function drawn(
   made: TreeDiagrams,
   lens: Lens,
   columns: readonly Columns[],
-  alarms: readonly Alarm[],
+  alarms: readonly AlarmingVariable[],
   where: readonly Kept[],
   ordering: Ordering
 ): readonly Drawn[] {
@@ -109,7 +109,7 @@ function drawn(
 }
 
 /** One row for each coordinate that can tell of an emergency, none before it having told of one. */
-function emergencyRows(tree: Tree, alarms: readonly Alarm[]): readonly Drawn[] {
+function emergencyRows(tree: Tree, alarms: readonly AlarmingVariable[]): readonly Drawn[] {
   return alarms.map(({ variable, alarming, answers }, index) => {
     const before = alarms
       .slice(0, index)
@@ -129,7 +129,7 @@ function emergencyRows(tree: Tree, alarms: readonly Alarm[]): readonly Drawn[] {
 function filled(
   columns: readonly (readonly Input[])[],
   rows: readonly Drawn[]
-): { readonly inputs: readonly Input[]; readonly rows: readonly Row[] } {
+): { readonly inputs: readonly Input[]; readonly rows: readonly TableRow[] } {
   const places = columns
     .flatMap((inputs, variable) => inputs.map((input, at) => ({ input, variable, at })))
     .filter(({ variable, at }) =>

@@ -56,12 +56,12 @@ export interface SignsQuestion extends Asks {
   readonly volunteered: boolean
   readonly signs: Readonly<Record<string, { readonly yes: Effect; readonly unsure: Effect }>>
   /** In order: the first turn that is taken decides where the walk goes. */
-  readonly turns: readonly Turn[]
+  readonly turns: readonly SignBranch[]
   readonly otherwise: Branch
 }
 
 /** Taken when any of its signs is a yes, or, where it says so, unsure. */
-export interface Turn extends Branch {
+export interface SignBranch extends Branch {
   readonly signs: readonly string[]
   readonly orUnsure: boolean
 }

@@ -14,7 +14,7 @@ export interface Alarm {
 }
 
 /** The verdicts known on the two tracks that cannot wait: raised so far, or the least that can come. */
-export interface Known {
+export interface KnownVerdicts {
   readonly person: string | null
   readonly container: string | null
 }
@@ -23,7 +23,11 @@ export interface Known {
  * What is said as soon as it is raised, while the walk goes on: a person who needs help today, and a
  * jar that may burst, to which nobody goes back for an answer.
  */
-export function alarmsOf(tree: Tree, { person, container }: Known, words: Words): readonly Alarm[] {
+export function alarmsOf(
+  tree: Tree,
+  { person, container }: KnownVerdicts,
+  words: Words
+): readonly Alarm[] {
   const urgent = level(tree, 'person', person) >= level(tree, 'person', 'poison-help')
   const burst = isLeft(tree, container)
   const raised = [

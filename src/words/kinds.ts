@@ -1,8 +1,8 @@
 /** What a text is for. All but a label are safety texts, and may never be missing. */
-export type Kind = 'action' | 'referral' | 'caution' | 'advice' | 'label'
+export type TextKind = 'action' | 'referral' | 'caution' | 'advice' | 'label'
 
 /** Parts of a tree's own texts, and of the shared verdicts', by the first word of their key. */
-const BY_FIRST_WORD: Readonly<Record<string, Kind>> = {
+const BY_FIRST_WORD: Readonly<Record<string, TextKind>> = {
   cautions: 'caution',
   use: 'advice',
   verdicts: 'advice',
@@ -25,7 +25,7 @@ const SCREEN_CAUTIONS = new Set([
 ])
 
 /** The kind of a text, decided by its key alone so that no file can forget to say it. */
-export function kindOf(namespace: string, key: string): Kind {
+export function kindOf(namespace: string, key: string): TextKind {
   const [first = '', ...rest] = key.split('.')
   switch (namespace) {
     case 'steps':

@@ -7,7 +7,7 @@ import type { Words } from './words.ts'
 export type VerdictPart = 'name' | 'message' | 'why'
 
 /** What the wording of a verdict turns on besides the verdict. */
-export interface Occasion {
+export interface VerdictOccasion {
   readonly use?: Use
   readonly manner?: Manner
 }
@@ -23,7 +23,7 @@ export function verdictText(
   tree: string,
   verdict: string,
   part: VerdictPart,
-  { use, manner }: Occasion = {}
+  { use, manner }: VerdictOccasion = {}
 ): string {
   const own: TextKey = `${tree}:verdicts.${verdict}.${part}`
   const shared: TextKey = `verdicts:${verdict}.${part}`

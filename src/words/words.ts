@@ -9,15 +9,15 @@ export const SOURCE_TAG = 'en'
 export type Resources = Readonly<Record<string, Readonly<Record<string, unknown>>>>
 
 /** What stands in a text's `{{…}}`; `count` also chooses the plural. */
-export type Values = Readonly<Record<string, string | number>>
+export type TextValues = Readonly<Record<string, string | number>>
 
 /** The words of one language. */
 export interface Words {
   readonly tag: string
   /** The text of a key. @throws MissingText when it is a safety text, or missing in every language. */
-  t(key: TextKey, values?: Values): string
+  t(key: TextKey, values?: TextValues): string
   /** Whether the authors wrote this text at all, in the language they write first. */
-  has(key: TextKey, values?: Values): boolean
+  has(key: TextKey, values?: TextValues): boolean
 }
 
 /** A text that must be there is not. Never shown to a caller: it stops the build or the command. */
@@ -45,7 +45,7 @@ export function createWords(resources: Resources, tag: string): Words {
     returnNull: false,
     interpolation: { escapeValue: false }
   })
-  const exists = (key: TextKey, values: Values, lng: string) =>
+  const exists = (key: TextKey, values: TextValues, lng: string) =>
     texts.exists(key, { ...values, lng }) &&
     // A key may also stop at a group of texts, which is not a text.
     typeof texts.t(key, { ...values, lng, returnObjects: true }) === 'string'

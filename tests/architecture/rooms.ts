@@ -45,7 +45,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'machine', 'words', 'addresses'],
     packages: ['preact', 'uqr']
   },
-  opening: { rooms: ['tree', 'office', 'words', 'reader', 'parts'], packages: ['preact'] },
+  opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
   'last-resort': { rooms: [], packages: ['preact'] },
   'places/page': placeWith(['report', 'addresses']),
   'places/desk': placeWith(['evaluate', 'report', 'machine', 'reader', 'addresses']),

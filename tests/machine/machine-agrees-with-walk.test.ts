@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { createActor } from 'xstate'
 import { getAdjacencyMap, getShortestPaths } from 'xstate/graph'
 import { type Walk, walk } from '../../src/evaluate/walk.ts'
-import { compileMachine, type Told, walkOf } from '../../src/machine/compile-machine.ts'
+import { type AnswerEvent, compileMachine, walkOf } from '../../src/machine/compile-machine.ts'
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { bandsOf } from '../../src/tree/bands.ts'
 import type { Observation } from '../../src/tree/observation.ts'
@@ -32,7 +32,7 @@ describe.each(shipped)('the machine of $id agrees with the walk', tree => {
       let answers: Answers = {}
       for (const { event } of steps) {
         if (event.type !== 'observe') continue
-        const told = event as unknown as Extract<Told, { type: 'observe' }>
+        const told = event as unknown as Extract<AnswerEvent, { type: 'observe' }>
         answers = merged(answers, told)
         actor.send(told)
         same(tree, actor.getSnapshot(), walk(tree, answers))
@@ -91,7 +91,7 @@ describe('the machine of any tree agrees with the walk', () => {
           let answers: Answers = {}
           for (const [observation, back] of acts) {
             const answer = all[observation] as Answer
-            const told: Told = back
+            const told: AnswerEvent = back
               ? { type: 'withdraw', observation }
               : { type: 'observe', observation, answer }
             actor.send(told)
@@ -127,7 +127,7 @@ function same(tree: Tree, snapshot: Snapshot, expected: Walk): void {
 
 function merged(
   answers: Answers,
-  { observation, answer }: Extract<Told, { type: 'observe' }>
+  { observation, answer }: Extract<AnswerEvent, { type: 'observe' }>
 ): Answers {
   const before = answers[observation]
   const both =
@@ -138,7 +138,7 @@ function merged(
 }
 
 /** Every choice; of a screen of signs none, each alone, and all unsure; each band of a measure. */
-function everyEvent(tree: Tree): readonly Told[] {
+function everyEvent(tree: Tree): readonly AnswerEvent[] {
   return Object.values(tree.observations).flatMap(observation =>
     valuesOf(tree, observation).map(answer => ({
       type: 'observe' as const,

@@ -6,11 +6,11 @@ import { walk } from '../../src/evaluate/walk.ts'
 import { everything, isUsual } from '../../src/prove/open.ts'
 import { comesLate } from '../../src/prove/said/order.ts'
 import { saidOf } from '../../src/prove/said/said.ts'
-import { type Choice, completed } from '../../src/prove/witness.ts'
+import { completed, type ValueChoice } from '../../src/prove/witness.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 
 /** Mostly what an ordinary jar shows, so that not every set comes to the most cautious of all. */
-const choices = (made: TreeDiagrams): fc.Arbitrary<Choice> =>
+const choices = (made: TreeDiagrams): fc.Arbitrary<ValueChoice> =>
   fc
     .tuple(
       ...made.variables.map(variable => {
@@ -22,7 +22,7 @@ const choices = (made: TreeDiagrams): fc.Arbitrary<Choice> =>
     .map(values => new Map(values.map((value, index) => [index, value])))
 
 /** Whether a diagram is 1 for a choice of every value. */
-function holds({ diagrams }: TreeDiagrams, diagram: number, choice: Choice): boolean {
+function holds({ diagrams }: TreeDiagrams, diagram: number, choice: ValueChoice): boolean {
   let at = diagram
   while (!diagrams.isConstant(at)) {
     at = diagrams.childrenOf(at)[choice.get(diagrams.variableOf(at)) as number] as number

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { askedIn } from '../../src/reader/asked.ts'
-import { type Fact, factKey, type SaidPhrase } from '../../src/reader/fact.ts'
+import { type Fact, factKey } from '../../src/reader/fact.ts'
 import { SMALL_WORDS } from '../../src/reader/lexicon.ts'
 import { wordsOf } from '../../src/reader/normal.ts'
+import type { SaidPhrase } from '../../src/tree/callers-words.ts'
 import { answerLabel } from '../../src/words/tree-texts.ts'
 import { offered, shippedReader, sureOf, TREES, toldBy, wholeFact } from './shipped-reader.ts'
 

@@ -1,6 +1,7 @@
-import type { Candidate, Fact, SaidPhrase } from '../../src/reader/fact.ts'
+import type { Candidate, Fact } from '../../src/reader/fact.ts'
 import { createFactReader, type FactReader } from '../../src/reader/fact-reader.ts'
 import { isDanger } from '../../src/reader/worry.ts'
+import type { SaidPhrase } from '../../src/tree/callers-words.ts'
 import type { Observation } from '../../src/tree/observation.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { createWords, type Words } from '../../src/words/words.ts'

@@ -1,6 +1,6 @@
 import { walk } from '../../src/evaluate/walk.ts'
 import { variableName } from '../../src/tables/names.ts'
-import type { Cell, Input, Row, Table } from '../../src/tables/table.ts'
+import type { Cell, Input, Table, TableRow } from '../../src/tables/table.ts'
 import { type Answers, isInterval, measureOf, signsOf } from '../../src/tree/answers.ts'
 import { effectiveChoice } from '../../src/tree/effective.ts'
 import type { Lens } from '../../src/tree/lens.ts'
@@ -59,7 +59,7 @@ export function meetsCell(cell: Cell, entry: string | number | undefined): boole
 }
 
 /** The rows of all the tables that a context fits. */
-export function rowsMet(tables: readonly Table[], context: Context): readonly Row[] {
+export function rowsMet(tables: readonly Table[], context: Context): readonly TableRow[] {
   return tables.flatMap(({ inputs, rows }) => {
     const entries = inputs.map(input => context[nameOf(input)])
     return rows.filter(({ cells }) => cells.every((cell, i) => meetsCell(cell, entries[i])))

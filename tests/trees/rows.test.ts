@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { walk } from '../../src/evaluate/walk.ts'
-import type { Row } from '../../src/load/load.ts'
+import type { GuidanceRow } from '../../src/load/load.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
 
 const { trees, rows } = await loadShipped()
 
 /** Named so that a failing row tells what it says and where that is published. */
-const titled = (all: readonly Row[]) =>
+const titled = (all: readonly GuidanceRow[]) =>
   all.map((row, at) => [`${at}. ${row.title} (${row.source})`, row] as const)
 
 describe.each(trees.map(tree => [tree.id, tree] as const))('every row on %s', (id, tree) => {

@@ -1,8 +1,8 @@
-import type { Row } from '../../src/load/load.ts'
+import type { GuidanceRow } from '../../src/load/load.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 
 /** What must come out; a track or `use` that is not settled is left out. */
-export type Expected = Row['expect']
+export type Expected = GuidanceRow['expect']
 
 /** One answer to one choice. */
 export const choice =

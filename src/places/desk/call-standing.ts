@@ -1,6 +1,6 @@
 import { type Claims, claimsOf } from '../../evaluate/claims.ts'
 import type { AtLeast, Possible } from '../../evaluate/possible.ts'
-import type { Told } from '../../parts/outcome.tsx'
+import type { SaidTwice } from '../../parts/outcome.tsx'
 import type { Setting } from '../../parts/setting.tsx'
 import { tellOf, type WalkInHand } from '../../parts/use-walk.ts'
 import { type Report, reportOf } from '../../report/report.ts'
@@ -15,9 +15,9 @@ export interface CallStanding {
   /** Nothing still open could change what is said. */
   readonly canStop: boolean
   /** The outcome, after the last question or told early; null while something is asked. */
-  readonly told: Told | null
+  readonly told: SaidTwice | null
   /** The emergency that stands alone on the sheet. */
-  readonly emergency: Told | null
+  readonly emergency: SaidTwice | null
   /** The verdicts that interrupt the call. */
   readonly urgent: readonly string[]
   /** Nobody goes back to the container. */

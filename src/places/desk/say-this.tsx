@@ -1,7 +1,7 @@
 import { homeOf } from '../../addresses/sheet-address.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
-import { Outcome, type Told } from '../../parts/outcome.tsx'
+import { Outcome, type SaidTwice } from '../../parts/outcome.tsx'
 import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
 import { tellOf } from '../../parts/use-walk.ts'
 import type { Report } from '../../report/report.ts'
@@ -19,7 +19,7 @@ export function SayThis({
   onAnswer,
   onInputs
 }: {
-  told: Told
+  told: SaidTwice
   handed: Setting
   report: Report | null
   /** Not every question was asked. */

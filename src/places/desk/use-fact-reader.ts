@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { TreeOpener } from '../../opening/bundle.ts'
-import type { CallersWords } from '../../reader/fact.ts'
 import { createFactReader, type FactReader } from '../../reader/fact-reader.ts'
+import type { CallersWords } from '../../tree/callers-words.ts'
 import type { Tree } from '../../tree/tree.ts'
 import type { Words } from '../../words/words.ts'
 

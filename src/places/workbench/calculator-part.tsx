@@ -5,7 +5,7 @@ import type { Reckoned } from '../../words/reckoned/reckoned.ts'
 import type { Words } from '../../words/words.ts'
 import type { Calculator } from './calculators.tsx'
 import { FieldPart } from './field-part.tsx'
-import { NotANumber, type Values } from './fields.ts'
+import { NotANumber, type TypedFields } from './fields.ts'
 
 /** One calculator: its inputs, what they come to in sentences, and its picture. */
 export function CalculatorPart({
@@ -14,8 +14,8 @@ export function CalculatorPart({
   onChange
 }: {
   calculator: Calculator
-  values: Values
-  onChange: (values: Values) => void
+  values: TypedFields
+  onChange: (values: TypedFields) => void
 }) {
   const { words } = useSpeech()
   const { id, fields } = calculator
@@ -70,7 +70,7 @@ type Found =
   | { readonly fault: string; readonly field: string }
 
 /** The sentences of a result, or the one sentence about what cannot be. */
-function reckoned(calculator: Calculator, values: Values, words: Words): Found {
+function reckoned(calculator: Calculator, values: TypedFields, words: Words): Found {
   try {
     const { says, sources } = calculator.reckon(values)
     return { says: says.map(({ key, values: of }) => words.t(key, of)), sources }
@@ -96,7 +96,7 @@ function badInputText({ input, value, allowed }: BadInput, words: Words): string
   })
 }
 
-function notUnderstood(calculator: Calculator, values: Values): readonly string[] {
+function notUnderstood(calculator: Calculator, values: TypedFields): readonly string[] {
   try {
     return calculator.notUnderstood?.(values) ?? []
   } catch {

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact'
-import { type Reading, USUAL_START } from '../../science/course.ts'
+import { type AcidReading, USUAL_START } from '../../science/course.ts'
 import type { BottleKind, Sealed } from '../../science/gas.ts'
 import {
-  type Instrument,
+  type PhInstrument,
   type Starter,
   type StarterKind,
   starterReading
@@ -23,7 +23,7 @@ import { reckonSalt, type SaltedFor } from '../../words/reckoned/salt.ts'
 import { CourseChart } from './charts/course-chart.tsx'
 import { MixChart } from './charts/mix-chart.tsx'
 import { PressureChart } from './charts/pressure-chart.tsx'
-import { amountIn, choiceIn, type Field, maybeIn, numberIn, type Values } from './fields.ts'
+import { amountIn, choiceIn, type Field, maybeIn, numberIn, type TypedFields } from './fields.ts'
 
 export type CalculatorId = 'mix' | 'course' | 'gas' | 'bleach' | 'salt' | 'brix' | 'agree'
 
@@ -32,10 +32,10 @@ export interface Calculator {
   readonly id: CalculatorId
   readonly fields: readonly Field[]
   /** @throws NotANumber or BadInput where the inputs cannot be. */
-  reckon(values: Values): Reckoned
-  chart?(values: Values, says: string): ComponentChildren
+  reckon(values: TypedFields): Reckoned
+  chart?(values: TypedFields, says: string): ComponentChildren
   /** Lines of pasted text that no reading was found in. */
-  notUnderstood?(values: Values): readonly string[]
+  notUnderstood?(values: TypedFields): readonly string[]
 }
 
 const INSTRUMENT: Field = {
@@ -198,22 +198,22 @@ export const CALCULATORS: readonly Calculator[] = [
 ]
 
 /** Without a reading the starter's kind counts. */
-function starterIn(values: Values): Starter {
+function starterIn(values: TypedFields): Starter {
   const ph = maybeIn(values, 'starter-ph')
   return ph === null
     ? { kind: choiceIn<StarterKind>(values, 'starter-kind') }
     : { ph: starterReading(ph, instrumentIn(values)) }
 }
 
-function instrumentIn(values: Values): Instrument | undefined {
-  const named = choiceIn<Instrument | 'unknown'>(values, 'instrument')
+function instrumentIn(values: TypedFields): PhInstrument | undefined {
+  const named = choiceIn<PhInstrument | 'unknown'>(values, 'instrument')
   return named === 'unknown' ? undefined : named
 }
 
-function courseIn(values: Values): {
+function courseIn(values: TypedFields): {
   start: Span
   celsius: number
-  readings: readonly Reading[]
+  readings: readonly AcidReading[]
 } {
   const { readings } = readPasted(values.readings ?? '', instrumentIn(values))
   const told = maybeIn(values, 'start-ph')
@@ -225,7 +225,7 @@ function courseIn(values: Values): {
   }
 }
 
-const sealedIn = (values: Values): Sealed => ({
+const sealedIn = (values: TypedFields): Sealed => ({
   sugar: exactly(numberIn(values, 'sugar')),
   days: maybeIn(values, 'days'),
   celsius: inUnit(amountIn<'temperature'>(values, 'at'), 'C'),
@@ -233,7 +233,7 @@ const sealedIn = (values: Values): Sealed => ({
   bottle: choiceIn<BottleKind>(values, 'bottle')
 })
 
-function saltIn(values: Values): Span {
+function saltIn(values: TypedFields): Span {
   const unit = values['salt-unit'] as keyof typeof UNITS
   return UNITS[unit].dimension === 'mass'
     ? weighedSalt(amountIn(values, 'salt'))

@@ -1,5 +1,5 @@
 import { useSpeech } from '../../parts/setting.tsx'
-import type { Field, KeyUnder, UnitChoice, Values } from './fields.ts'
+import type { Field, KeyUnder, TypedFields, UnitChoice } from './fields.ts'
 
 /** One input of a calculator, with its unit and, where it has one, a slider. */
 export function FieldPart({
@@ -9,9 +9,9 @@ export function FieldPart({
   onChange
 }: {
   field: Field
-  values: Values
+  values: TypedFields
   isFaulty: boolean
-  onChange: (more: Values) => void
+  onChange: (more: TypedFields) => void
 }) {
   const { words } = useSpeech()
   const { id } = field
@@ -87,8 +87,8 @@ function UnitPart({
   onChange
 }: {
   field: Extract<Field, { kind: 'number' }>
-  values: Values
-  onChange: (more: Values) => void
+  values: TypedFields
+  onChange: (more: TypedFields) => void
 }) {
   const { words } = useSpeech()
   const [only, ...others] = units

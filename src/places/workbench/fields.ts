@@ -69,7 +69,7 @@ export type KeyUnder<Group extends string> = TextKey extends infer Key
   : never
 
 /** What stands in the fields, as typed: a field's id, and its id with `-unit` for the unit picked. */
-export type Values = Readonly<Record<string, string>>
+export type TypedFields = Readonly<Record<string, string>>
 
 /** A field that needs a number has none; the page names the field. */
 export class NotANumber extends Error {
@@ -82,7 +82,7 @@ export class NotANumber extends Error {
 }
 
 /** The values that a calculator begins with, and those of a link in their place where they can be. */
-export function startValues(fields: readonly Field[], linked: URLSearchParams): Values {
+export function startValues(fields: readonly Field[], linked: URLSearchParams): TypedFields {
   const pairs = fields.flatMap(field => {
     const told = linked.get(field.id)
     const value =
@@ -105,21 +105,21 @@ export function startValues(fields: readonly Field[], linked: URLSearchParams): 
 }
 
 /** The number in a field. @throws NotANumber */
-export function numberIn(values: Values, id: FieldId): number {
+export function numberIn(values: TypedFields, id: FieldId): number {
   const number = readTyped(values[id] ?? '')
   if (number === null) throw new NotANumber(id)
   return number
 }
 
 /** The number in a field that may stay empty; null then. @throws NotANumber */
-export const maybeIn = (values: Values, id: FieldId): number | null =>
+export const maybeIn = (values: TypedFields, id: FieldId): number | null =>
   (values[id] ?? '').trim() === '' ? null : numberIn(values, id)
 
 /** The amount in a field, by the unit picked beside it. @throws NotANumber */
-export function amountIn<D extends Dimension>(values: Values, id: FieldId): Amount<D> {
+export function amountIn<D extends Dimension>(values: TypedFields, id: FieldId): Amount<D> {
   const unit = values[`${id}-unit`] as UnitOf<D>
   return amount(numberIn(values, id), unit) as unknown as Amount<D>
 }
 
-export const choiceIn = <N extends string>(values: Values, id: FieldId): N =>
+export const choiceIn = <N extends string>(values: TypedFields, id: FieldId): N =>
   (values[id] ?? '') as N

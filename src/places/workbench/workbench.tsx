@@ -10,7 +10,7 @@ import { SpeechProvider } from '../../parts/setting.tsx'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { CalculatorPart } from './calculator-part.tsx'
 import { CALCULATORS, type Calculator } from './calculators.tsx'
-import { startValues, type Values } from './fields.ts'
+import { startValues, type TypedFields } from './fields.ts'
 
 /** Every calculator on its own, for class use: what stands in the fields stands in the link. */
 export function Workbench({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
@@ -24,7 +24,7 @@ export function Workbench({ catalogue, openers }: { catalogue: Catalogue; opener
   const [calculator, setCalculator] = useState<Calculator>(
     () => CALCULATORS.find(({ id }) => id === linked.get('calculator')) ?? FIRST
   )
-  const [values, setValues] = useState<Values>(() => startValues(calculator.fields, linked))
+  const [values, setValues] = useState<TypedFields>(() => startValues(calculator.fields, linked))
   const { words } = speech
   const title = words.t('ui:workbench.title')
   useEffect(() => {

@@ -3,7 +3,7 @@ import { whatMustBeSaidIsSaid } from '../properties/what-must-be-said-is-said.ts
 import type { Ledger, Property } from '../property.ts'
 import { PROPERTIES, withOpenCases } from '../prove.ts'
 import { comesLate } from '../said/order.ts'
-import { Said, saidBeside } from '../said/said.ts'
+import { SaidDiagrams, saidBeside } from '../said/said.ts'
 import { ADVICE_KINDS, type AdviceFault, adviceFaultsOf } from './advice-faults.ts'
 import { letGoOf } from './let-go-of.ts'
 
@@ -52,7 +52,7 @@ export function judgeAdvice(
   tree: Tree,
   fault: AdviceFault,
   ledger: Ledger | undefined,
-  whole: Said = new Said(tree)
+  whole: SaidDiagrams = new SaidDiagrams(tree)
 ): AdviceJudged | null {
   const after = saidBeside(fault.tree, whole)
   if (!saysOtherwise(whole, after, fault)) return null
@@ -66,12 +66,12 @@ export function judgeAdvice(
 export function adviceScoreOf(tree: Tree, ledger: Ledger | undefined, every = 1): AdviceScore {
   const byKind = Object.fromEntries(ADVICE_KINDS.map(kind => [kind, { faults: 0, found: 0 }]))
   const survivors: string[] = []
-  let whole = new Said(tree)
+  let whole = new SaidDiagrams(tree)
   letGoOf(
     () => adviceFaultsOf(tree),
     (fault, index) => {
       if (index % every !== 0) return
-      if (whole.made.diagrams.count > MOST_SHARED) whole = new Said(tree)
+      if (whole.made.diagrams.count > MOST_SHARED) whole = new SaidDiagrams(tree)
       const judged = judgeAdvice(tree, fault, ledger, whole)
       if (judged === null) return
       const of = byKind[fault.kind] as { faults: number; found: number }
@@ -86,12 +86,12 @@ export function adviceScoreOf(tree: Tree, ledger: Ledger | undefined, every = 1)
 
 /** Whether some outcome says something else, or says a step before another that it followed. */
 function saysOtherwise(
-  before: Said,
-  after: Said,
+  before: SaidDiagrams,
+  after: SaidDiagrams,
   { kind, step, before: first }: AdviceFault
 ): boolean {
   if (kind === 'moved step' && step !== undefined && first !== undefined) {
-    const late = (said: Said) =>
+    const late = (said: SaidDiagrams) =>
       comesLate(
         said,
         said.spots.filter(spot => spot.step === step),
@@ -99,7 +99,7 @@ function saysOtherwise(
       )
     return late(before) !== late(after) || inEmergency(after, step)
   }
-  const heard = (said: Said) =>
+  const heard = (said: SaidDiagrams) =>
     new Map(said.sentences.map(({ kind: of, id, said: where }) => [`${of} ${id}`, where]))
   const [was, is] = [heard(before), heard(after)]
   const ids = new Set([...was.keys(), ...is.keys()])
@@ -108,6 +108,6 @@ function saysOtherwise(
 }
 
 /** Diagrams are about answers without an emergency that ends the walk at once: its steps are said there. */
-function inEmergency({ made }: Said, step: string): boolean {
+function inEmergency({ made }: SaidDiagrams, step: string): boolean {
   return made.tree.advice.verdicts.emergency?.doNow.includes(step) === true
 }

@@ -1,7 +1,7 @@
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
 import { casesOf } from '../said/cases.ts'
-import { type Said, saidOf } from '../said/said.ts'
+import { type SaidDiagrams, saidOf } from '../said/said.ts'
 import { forSome, saidWhere, waitsOf } from '../said/waits.ts'
 
 /**
@@ -35,7 +35,7 @@ export const everyMissingCheckIsNamed: Property = {
 }
 
 /** The coordinates of what is asked about the batch and measured in that unit. */
-function coordinates({ made }: Said, unit: string): readonly number[] {
+function coordinates({ made }: SaidDiagrams, unit: string): readonly number[] {
   return made.variables.flatMap(({ observation }, index) => {
     const about = made.tree.observations[observation]
     return about?.kind === 'measure' && about.about === 'batch' && about.unit === unit

@@ -5,7 +5,7 @@ import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
 import { meeting, ruledOut } from '../said/presumed.ts'
 import { placeOf, refutation, sentenceText } from '../said/refuted.ts'
-import { type Said, type Sentence, saidOf } from '../said/said.ts'
+import { type SaidDiagrams, type Sentence, saidOf } from '../said/said.ts'
 
 /**
  * No sentence speaks of something that the answers rule out, and none names a day to come that is past.
@@ -39,7 +39,7 @@ export const nothingRuledOutIsPresumed: Property = {
 }
 
 /** The days to come that a sentence names: those of its words, and the one on which it has one look again. */
-function daysOf({ made }: Said, { kind, id, does }: Sentence): readonly number[] {
+function daysOf({ made }: SaidDiagrams, { kind, id, does }: Sentence): readonly number[] {
   const { countsDays, advice } = made.tree
   const recheck = kind === 'note' ? advice.notes[id]?.recheck : undefined
   const days = [does.byDay, recheck !== undefined && 'day' in recheck ? recheck.day : undefined]
@@ -47,7 +47,7 @@ function daysOf({ made }: Said, { kind, id, does }: Sentence): readonly number[]
 }
 
 function against(
-  said: Said,
+  said: SaidDiagrams,
   sentence: Sentence,
   where: number,
   what: string,

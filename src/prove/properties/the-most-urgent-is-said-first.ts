@@ -3,7 +3,7 @@ import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
 import { comesLate } from '../said/order.ts'
 import { refutation } from '../said/refuted.ts'
-import { type Spot, saidOf } from '../said/said.ts'
+import { type StepSpot, saidOf } from '../said/said.ts'
 
 /**
  * No call that can wait is said before one that is more urgent: each is as urgent as the verdict that
@@ -16,7 +16,7 @@ export const theMostUrgentIsSaidFirst: Property = {
   prove(made, places) {
     const said = saidOf(made.tree)
     const urgency = (step: string) => callUrgency(made.tree, step)
-    const calling = new Map<string, Spot[]>()
+    const calling = new Map<string, StepSpot[]>()
     for (const spot of said.spots) {
       if (spot.list !== 'do-now' || urgency(spot.step) === null) continue
       calling.set(spot.step, [...(calling.get(spot.step) ?? []), spot])

@@ -10,7 +10,7 @@ import { boxesOf } from '../open.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
 import { comesLate } from '../said/order.ts'
-import { type Said, saidOf } from '../said/said.ts'
+import { type SaidDiagrams, saidOf } from '../said/said.ts'
 import { completed, shortestTo } from '../witness.ts'
 
 /**
@@ -127,7 +127,7 @@ function inAnswers(tree: Tree, rule: SpokenRule): Shown | 'never' | undefined {
 
 /** Where a rule of what is said is broken, if it spoke of all answers. */
 function breachesOf(
-  said: Said,
+  said: SaidDiagrams,
   { says, never }: SpokenRule
 ): readonly { readonly breach: SpokenBreach; readonly where: number }[] {
   const { facts } = said.occasion

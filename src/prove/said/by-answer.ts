@@ -1,8 +1,8 @@
 import type { Value, Variable } from '../../diagrams/space.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { everything, isUsual } from '../open.ts'
-import { type Choice, completed, shortestTo } from '../witness.ts'
-import type { Said } from './said.ts'
+import { completed, shortestTo, type ValueChoice } from '../witness.ts'
+import type { SaidDiagrams } from './said.ts'
 
 /** An answer that is enough to break a law where the rest is as usual as can be. */
 export interface Breaking {
@@ -17,7 +17,10 @@ const MOST = 40
  * Where a diagram is 1, by the answers that decide it: each with the set of fewest unusual answers that
  * shows it, until no set is left.
  */
-export function byAnswer({ made, occasion: { facts } }: Said, where: number): readonly Breaking[] {
+export function byAnswer(
+  { made, occasion: { facts } }: SaidDiagrams,
+  where: number
+): readonly Breaking[] {
   const found: Breaking[] = []
   const open = everything(made)
   for (let left = where; found.length < MOST; ) {
@@ -45,7 +48,11 @@ interface Deciding {
 }
 
 /** The answer of a choice without which, all else equal, it would not be so; else its first unusual one. */
-function decidingIn(made: Said['made'], where: number, choice: Choice): Deciding | undefined {
+function decidingIn(
+  made: SaidDiagrams['made'],
+  where: number,
+  choice: ValueChoice
+): Deciding | undefined {
   const unusual = [...choice].flatMap(([index, at]): Deciding[] => {
     const variable = made.variables[index] as Variable
     const value = variable.values[at] as Value
@@ -60,9 +67,9 @@ function decidingIn(made: Said['made'], where: number, choice: Choice): Deciding
 
 /** The level of a diagram for a choice; a value that the choice leaves open is the usual one. */
 function levelAt(
-  { diagrams, variables, tree }: Said['made'],
+  { diagrams, variables, tree }: SaidDiagrams['made'],
   where: number,
-  choice: Choice
+  choice: ValueChoice
 ): number {
   let at = where
   while (!diagrams.isConstant(at)) {

@@ -3,7 +3,7 @@ import type { Finding } from '../../findings/finding.ts'
 import type { Places } from '../../findings/place.ts'
 import { found, shownBy } from '../found.ts'
 import { byAnswer } from './by-answer.ts'
-import type { Said } from './said.ts'
+import type { SaidDiagrams } from './said.ts'
 
 /**
  * The cases of a law that must hold wherever a diagram is not 1: one for each thing asked, proved where no
@@ -11,7 +11,7 @@ import type { Said } from './said.ts'
  * says what is not said there.
  */
 export function casesOf(
-  said: Said,
+  said: SaidDiagrams,
   where: number,
   code: FindingCode,
   places: Places,

@@ -1,7 +1,7 @@
 import type { Variable } from '../../diagrams/space.ts'
 import type { Lens } from '../../tree/lens.ts'
 import type { Track } from '../../tree/observation.ts'
-import type { Said } from './said.ts'
+import type { SaidDiagrams } from './said.ts'
 import { forSome } from './waits.ts'
 
 const SIDES: readonly Lens[] = ['person', 'container', 'batch', 'use']
@@ -10,7 +10,7 @@ const SIDES: readonly Lens[] = ['person', 'container', 'batch', 'use']
  * Where measuring in that unit could still change a verdict or the use: now, at some other time, for
  * other people or plans, once the gas is out, or once what nobody is sure of is known.
  */
-export function measuringMatters(said: Said, unit: string): number {
+export function measuringMatters(said: SaidDiagrams, unit: string): number {
   const { made, occasion } = said
   const { facts } = occasion
   const coordinates = (fits: (variable: Variable, about: Track | undefined) => boolean) =>
@@ -49,7 +49,7 @@ export function measuringMatters(said: Said, unit: string): number {
 }
 
 /** Where one side of the outcome is not the same for all values of a coordinate. */
-function changedBy({ made }: Said, side: Lens, index: number): number {
+function changedBy({ made }: SaidDiagrams, side: Lens, index: number): number {
   const { diagrams, variables } = made
   const { values } = variables[index] as Variable
   const each = [

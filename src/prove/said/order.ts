@@ -1,20 +1,20 @@
 import { TRACKS, type Track } from '../../tree/observation.ts'
 import { callUrgency } from '../../tree/urgency.ts'
 import type { Occasion } from './occasion.ts'
-import type { Said, Spot } from './said.ts'
+import type { SaidDiagrams, StepSpot } from './said.ts'
 
 /** One after the other, as every form says them. */
-const LISTS: readonly Spot['list'][] = ['do-now', 'clean', 'keep', 'start-again']
+const LISTS: readonly StepSpot['list'][] = ['do-now', 'clean', 'keep', 'start-again']
 
 /** Where the one step is said, and at each place where it is the other has been said already. */
 export function comesLate(
-  { occasion, spots }: Said,
-  one: readonly Spot[],
-  other: readonly Spot[]
+  { occasion, spots }: SaidDiagrams,
+  one: readonly StepSpot[],
+  other: readonly StepSpot[]
 ): number {
   const { facts } = occasion
   const said = facts.or(...one.map(({ where }) => where))
-  const before = (later: Spot, spot: Spot) =>
+  const before = (later: StepSpot, spot: StepSpot) =>
     facts.and(later.where, comesBefore(occasion, spots, later, spot))
   return facts.or(
     ...other.map(later =>
@@ -28,9 +28,14 @@ export function comesLate(
 }
 
 /** Where, if both are said, the spot of one step stands before that of another. */
-function comesBefore(occasion: Occasion, spots: readonly Spot[], one: Spot, other: Spot): number {
+function comesBefore(
+  occasion: Occasion,
+  spots: readonly StepSpot[],
+  one: StepSpot,
+  other: StepSpot
+): number {
   const { facts, made } = occasion
-  const stop = ({ step }: Spot) =>
+  const stop = ({ step }: StepSpot) =>
     made.tree.advice.does[step]?.stops === true ? callUrgency(made.tree, step) : null
   const [oneStops, otherStops] = [stop(one), stop(other)]
   if (oneStops === null && otherStops !== null) return urgentBy(occasion, one.track, otherStops)
@@ -39,7 +44,7 @@ function comesBefore(occasion: Occasion, spots: readonly Spot[], one: Spot, othe
   }
   if (one.list !== other.list) return LISTS.indexOf(one.list) < LISTS.indexOf(other.list) ? 1 : 0
   // What can wait is said after the rest of what is to be done.
-  const waits = ({ step }: Spot) => made.tree.advice.does[step]?.later === true
+  const waits = ({ step }: StepSpot) => made.tree.advice.does[step]?.later === true
   if (one.list === 'do-now' && waits(one) !== waits(other)) return waits(other) ? 1 : 0
   if (oneStops !== null || one.track === other.track) {
     return spots.indexOf(one) < spots.indexOf(other) ? 1 : 0

@@ -5,11 +5,11 @@ import type { Answers } from '../../tree/answers.ts'
 import { found, shownBy } from '../found.ts'
 import { everything } from '../open.ts'
 import { completed, shortestTo } from '../witness.ts'
-import type { Said, Sentence } from './said.ts'
+import type { SaidDiagrams, Sentence } from './said.ts'
 
 /** A finding with the set of fewest unusual answers for which a diagram is 1; none where it never is. */
 export function refutation(
-  { made }: Said,
+  { made }: SaidDiagrams,
   where: number,
   code: FindingCode,
   place: Places[string] | undefined,
@@ -19,7 +19,7 @@ export function refutation(
   return answers === undefined ? [] : [shownBy(made.tree, answers, found(code, place, facts))]
 }
 
-function answersIn(made: Said['made'], where: number): Answers | undefined {
+function answersIn(made: SaidDiagrams['made'], where: number): Answers | undefined {
   const open = everything(made)
   const choice = shortestTo(made, where, open, level => level === 1)
   return choice && completed(made, choice, open)

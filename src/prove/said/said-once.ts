@@ -1,13 +1,13 @@
 import { leavesAlone, onlyKeepsShut } from '../../tree/does.ts'
 import type { Occasion } from './occasion.ts'
-import type { Spot } from './said.ts'
+import type { StepSpot } from './said.ts'
 
 /** The spots of the steps to do now, none of which says less than another of them says already. */
-export const saidOnce = (occasion: Occasion, spots: readonly Spot[]): readonly Spot[] =>
+export const saidOnce = (occasion: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] =>
   leftOnce(occasion, calledOnce(occasion, spots))
 
 /** Where somebody is called now, what says to call them if not sure gives way. */
-function calledOnce({ facts, made }: Occasion, spots: readonly Spot[]): readonly Spot[] {
+function calledOnce({ facts, made }: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] {
   const { does } = made.tree.advice
   const now = new Map<string, number>()
   for (const { step, list, where } of spots) {
@@ -32,7 +32,7 @@ function calledOnce({ facts, made }: Occasion, spots: readonly Spot[]): readonly
 }
 
 /** Where a jar is left as it is, what only keeps it closed gives way. */
-function leftOnce({ facts, made }: Occasion, spots: readonly Spot[]): readonly Spot[] {
+function leftOnce({ facts, made }: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] {
   const { does } = made.tree.advice
   const doNow = spots.filter(({ list }) => list === 'do-now')
   const left = facts.or(

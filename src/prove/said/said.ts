@@ -22,7 +22,7 @@ export interface Sentence {
 }
 
 /** A step in one list of one track: what is said first depends on it. */
-export interface Spot {
+export interface StepSpot {
   readonly step: string
   readonly track: Track
   readonly list: List
@@ -32,15 +32,15 @@ export interface Spot {
 type List = 'do-now' | 'clean' | 'keep' | 'start-again'
 
 /** All that is said of a tree's outcomes, as diagrams over its answer space and what is asked afterwards. */
-export class Said {
+export class SaidDiagrams {
   readonly made: TreeDiagrams
   readonly occasion: Occasion
   readonly sentences: readonly Sentence[]
   /** Every step where it stands in its list, before the same step elsewhere makes it one. */
-  readonly spots: readonly Spot[]
+  readonly spots: readonly StepSpot[]
 
   /** `beside`: what a tree says that asks and answers alike, whose diagrams are shared. */
-  constructor(tree: Tree, beside?: Said) {
+  constructor(tree: Tree, beside?: SaidDiagrams) {
     this.made = beside?.made.saying(tree) ?? new TreeDiagrams(tree, spaceWithAfter(tree))
     this.occasion = new Occasion(this.made)
     const notes = this.#notes()
@@ -109,14 +109,14 @@ export class Said {
     return added
   }
 
-  #spots(notes: ReadonlyMap<string, number>): readonly Spot[] {
+  #spots(notes: ReadonlyMap<string, number>): readonly StepSpot[] {
     const { occasion } = this
     const { facts, left, ill, kept } = occasion
     const { tree } = this.made
     const { advice } = tree
     const origin = originOf(tree)
     const dropped = this.#dropped(notes)
-    const spots: Spot[] = []
+    const spots: StepSpot[] = []
     const put = (steps: readonly string[], track: Track, list: List, where: number): number =>
       facts.or(
         ...steps.flatMap(step => {
@@ -190,7 +190,7 @@ export class Said {
   }
 
   /** A step, and what is said in its place where the answers rule out what it presumes. */
-  #stated(step: string, where: number): readonly Pick<Spot, 'step' | 'where'>[] {
+  #stated(step: string, where: number): readonly Pick<StepSpot, 'step' | 'where'>[] {
     const { facts } = this.occasion
     const { presumes = [], otherwise } = this.made.tree.advice.does[step] ?? {}
     if (otherwise === undefined) return [{ step, where }]
@@ -217,7 +217,7 @@ export class Said {
   #steps(): readonly Sentence[] {
     const { facts } = this.occasion
     const { does } = this.made.tree.advice
-    const among = (kind: 'step' | 'new-start', spots: readonly Spot[]): readonly Sentence[] => {
+    const among = (kind: 'step' | 'new-start', spots: readonly StepSpot[]): readonly Sentence[] => {
       const said = new Map<string, number>()
       for (const { step, where } of spots) said.set(step, facts.or(said.get(step) ?? 0, where))
       return [...said].map(([id, where]) => ({ kind, id, does: does[id] ?? {}, said: where }))
@@ -253,18 +253,18 @@ export class Said {
   }
 }
 
-const known = new WeakMap<Tree, Said>()
+const known = new WeakMap<Tree, SaidDiagrams>()
 
 /** What a tree says that differs from another in that alone; its laws then read this. */
-export function saidBeside(tree: Tree, beside: Said): Said {
-  const said = new Said(tree, beside)
+export function saidBeside(tree: Tree, beside: SaidDiagrams): SaidDiagrams {
+  const said = new SaidDiagrams(tree, beside)
   known.set(tree, said)
   return said
 }
 
 /** What is said of a tree's outcomes, worked out once. */
-export function saidOf(tree: Tree): Said {
-  const said = known.get(tree) ?? new Said(tree)
+export function saidOf(tree: Tree): SaidDiagrams {
+  const said = known.get(tree) ?? new SaidDiagrams(tree)
   known.set(tree, said)
   return said
 }

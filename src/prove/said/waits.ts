@@ -1,13 +1,13 @@
 import type { Variable } from '../../diagrams/space.ts'
 import { verdict, verdictsOf } from '../../tree/caution.ts'
 import { literalOf } from '../open.ts'
-import type { Said, Sentence } from './said.ts'
+import type { SaidDiagrams, Sentence } from './said.ts'
 
 /**
  * Where a batch waits for a check that somebody can make: it may not be used yet, nobody who had some or
  * will have some is the reason, and the vessel is under no pressure, which has a wait of its own.
  */
-export function waitsOf(said: Said): number {
+export function waitsOf(said: SaidDiagrams): number {
   const { occasion, made } = said
   const { facts, left, emergency, ill } = occasion
   const { tree, diagrams, variables } = made
@@ -31,7 +31,7 @@ export function waitsOf(said: Said): number {
 }
 
 /** A verdict that withholds the batch and names nobody's second look: somebody else decides. */
-function isReferred(tree: Said['made']['tree'], id: string): boolean {
+function isReferred(tree: SaidDiagrams['made']['tree'], id: string): boolean {
   const steps = tree.advice.verdicts[id]
   return (
     verdict(tree, id).ceiling === 'not-yet' && steps !== undefined && steps.recheck === undefined
@@ -39,19 +39,22 @@ function isReferred(tree: Said['made']['tree'], id: string): boolean {
 }
 
 /** Where some sentence of this batch that fits is said. */
-export function saidWhere({ sentences, occasion }: Said, fits: (one: Sentence) => boolean): number {
+export function saidWhere(
+  { sentences, occasion }: SaidDiagrams,
+  fits: (one: Sentence) => boolean
+): number {
   const ofThis = sentences.filter(({ kind }) => kind === 'step' || kind === 'note')
   return occasion.facts.or(...ofThis.filter(fits).map(({ said }) => said))
 }
 
 /** Where it is so for some value of a coordinate, all else equal. */
-export function forSome({ made, occasion }: Said, where: number, index: number): number {
+export function forSome({ made, occasion }: SaidDiagrams, where: number, index: number): number {
   const { values } = made.variables[index] as Variable
   return occasion.facts.or(...values.map((_, value) => made.diagrams.restrict(where, index, value)))
 }
 
 /** Where it is so as well once what is told after a wait is told, whatever of it is told. */
-export function whenAskedAgain({ made, occasion }: Said, where: number): number {
+export function whenAskedAgain({ made, occasion }: SaidDiagrams, where: number): number {
   const { tree, diagrams } = made
   return tree.askedAgain.reduce((so, condition) => {
     const literal = literalOf(made, condition)

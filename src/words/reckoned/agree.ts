@@ -1,5 +1,5 @@
 import { type Kappa, kappa, type Rate, rates } from '../../science/agreement.ts'
-import { digits, type Reckoned, type Sentence, SOURCES } from './reckoned.ts'
+import { digits, type Reckoned, type ResultSentence, SOURCES } from './reckoned.ts'
 
 /**
  * How well two judge alike, of four counts: both yes, first only, second only, both no. Where the second
@@ -60,7 +60,7 @@ export function reckonAgree(
 function rateSentence(
   key: 'ui:reckon.agree.sensitivity' | 'ui:reckon.agree.specificity',
   rate: Rate | null
-): readonly Sentence[] {
+): readonly ResultSentence[] {
   if (rate === null) return []
   const percent = (x: number) => digits(100 * x, 0)
   return [

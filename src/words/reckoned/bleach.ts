@@ -1,7 +1,7 @@
 import { type Bleach, dilute } from '../../science/sanitizer.ts'
 import { exactly } from '../../science/span.ts'
 import type { Amount } from '../../science/units.ts'
-import { digits, type Reckoned, type Sentence, SOURCES } from './reckoned.ts'
+import { digits, type Reckoned, type ResultSentence, SOURCES } from './reckoned.ts'
 
 /** How much bleach for an amount of water. @throws BadInput for numbers that cannot be. */
 export function reckonBleach(bleach: Bleach, target: number, water: Amount<'volume'>): Reckoned {
@@ -18,14 +18,14 @@ export function reckonBleach(bleach: Bleach, target: number, water: Amount<'volu
     }
   }
   const { teaspoons, milliliters, ppm, ppmOfMilliliters, plain, rinse } = found
-  const spoons: Sentence =
+  const spoons: ResultSentence =
     teaspoons > 0
       ? {
           key: 'ui:reckon.bleach.spoons',
           values: { spoons: spoonsText(teaspoons), ppm: Math.round(ppm) }
         }
       : { key: 'ui:reckon.bleach.too-little' }
-  const rule: Sentence = {
+  const rule: ResultSentence = {
     key: 'ui:reckon.bleach.plain',
     values: { spoons: spoonsText(plain.teaspoons), ppm: Math.round(plain.ppm) }
   }

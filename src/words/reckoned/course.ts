@@ -1,7 +1,7 @@
-import { courseBand, progress, type Reading } from '../../science/course.ts'
+import { type AcidReading, courseBand, progress } from '../../science/course.ts'
 import { FINISHED } from '../../science/mix.ts'
 import type { Span } from '../../science/span.ts'
-import { digits, type Reckoned, type Sentence, SOURCES } from './reckoned.ts'
+import { digits, type Reckoned, type ResultSentence, SOURCES } from './reckoned.ts'
 
 /** The day on which finished kombucha has to be acid enough. */
 export const DUE_DAY = 7
@@ -16,12 +16,12 @@ export function reckonCourse(
   start: Span,
   celsius: number,
   day: number,
-  readings: readonly Reading[] = []
+  readings: readonly AcidReading[] = []
 ): Reckoned {
   const found = courseBand(start, celsius, day)
   const judged = progress(readings, celsius)
   const last = judged.readings.at(-1)
-  const says: Sentence[] = [
+  const says: ResultSentence[] = [
     // What decides is said first: the rule, wherever a reading breaks it.
     ...late(last),
     found.standing === 'band'
@@ -55,7 +55,7 @@ export function reckonCourse(
 }
 
 /** A reading on day 7 or later that is not surely at most 4.2: the rule decides, not the band. */
-function late(last: Reading | undefined): readonly Sentence[] {
+function late(last: AcidReading | undefined): readonly ResultSentence[] {
   if (last === undefined || last.day < DUE_DAY || last.ph.high <= FINISHED) return []
   const over = last.ph.low > FINISHED
   return [{ key: over ? 'ui:reckon.course.over-the-line' : 'ui:reckon.course.near-the-line' }]

@@ -1,12 +1,12 @@
 import { type Sealed, sealedPressure } from '../../science/gas.ts'
 import { ALCOHOL_LINE, alcoholCeiling } from '../../science/sugar.ts'
-import { digits, type Reckoned, type Sentence, SOURCES } from './reckoned.ts'
+import { digits, type Reckoned, type ResultSentence, SOURCES } from './reckoned.ts'
 
 /** The pressure in a sealed bottle. @throws BadInput for numbers that cannot be. */
 export function reckonGas(sealed: Sealed): Reckoned {
   const { now, ceiling, limit, says: verdict } = sealedPressure(sealed)
   const alcohol = alcoholCeiling(sealed.sugar.high)
-  const says: Sentence[] = [
+  const says: ResultSentence[] = [
     { key: `ui:reckon.gas.${verdict}`, values: { limit } },
     {
       key: 'ui:reckon.gas.is',

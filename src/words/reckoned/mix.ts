@@ -1,6 +1,6 @@
 import { ACIDIFIED, FINISHED, mix, type Starter, shareNeeded, shareOf } from '../../science/mix.ts'
 import { type Amount, inUnit } from '../../science/units.ts'
-import { digits, type Reckoned, type Sentence, SOURCES } from './reckoned.ts'
+import { digits, type Reckoned, type ResultSentence, SOURCES } from './reckoned.ts'
 
 /** How acid some starter makes a batch of some size. @throws BadInput for numbers that cannot be. */
 export function reckonMix(
@@ -12,7 +12,7 @@ export function reckonMix(
   const { ph, atMost46, atMost42 } = mix(starter, share)
   const needed = shareNeeded(starter, ACIDIFIED)
   const neededFinished = shareNeeded(starter, FINISHED)
-  const says: Sentence[] = [
+  const says: ResultSentence[] = [
     {
       key: 'ui:reckon.mix.is',
       values: {

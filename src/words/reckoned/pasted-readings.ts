@@ -1,10 +1,10 @@
 import { checked } from '../../science/bad-input.ts'
-import type { Reading } from '../../science/course.ts'
-import { INSTRUMENTS, type Instrument, starterReading } from '../../science/mix.ts'
+import type { AcidReading } from '../../science/course.ts'
+import { INSTRUMENTS, type PhInstrument, starterReading } from '../../science/mix.ts'
 
 /** What was pasted: the readings in the order of their days, and the lines that no reading was found in. */
 export interface Pasted {
-  readonly readings: readonly Reading[]
+  readonly readings: readonly AcidReading[]
   readonly notUnderstood: readonly string[]
 }
 
@@ -17,7 +17,7 @@ const MILLISECONDS_A_DAY = 86_400_000
  *
  * @throws BadInput for a pH outside 1.5 to 7, or a day below 0.
  */
-export function readPasted(text: string, instrument: Instrument | undefined): Pasted {
+export function readPasted(text: string, instrument: PhInstrument | undefined): Pasted {
   const lines = text.split(/\r?\n/).map(line => line.trim())
   const notUnderstood: string[] = []
   const found: { when: number; isDate: boolean; ph: number }[] = []
@@ -79,4 +79,4 @@ function dateOf(text: string): number | null {
   return Number.isNaN(time) ? null : time / MILLISECONDS_A_DAY
 }
 
-export const INSTRUMENT_NAMES = Object.keys(INSTRUMENTS) as Instrument[]
+export const INSTRUMENT_NAMES = Object.keys(INSTRUMENTS) as PhInstrument[]

@@ -1,11 +1,11 @@
 import type { Span } from '../../science/span.ts'
 import type { TextKey } from '../text-key.ts'
-import type { Values } from '../words.ts'
+import type { TextValues } from '../words.ts'
 
 /** One sentence about a result: its key under `ui:reckon`, and the numbers that stand in it. */
-export interface Sentence {
+export interface ResultSentence {
   readonly key: TextKey
-  readonly values?: Values
+  readonly values?: TextValues
 }
 
 /** What a calculator came to, before it is worded. */
@@ -15,7 +15,7 @@ export interface Reckoned {
   /** As written beside the numbers: `pH`, `bar`, `mL`, `%`. */
   readonly unit: string
   /** The sentence that decides first, then what belongs beside it. */
-  readonly says: readonly Sentence[]
+  readonly says: readonly ResultSentence[]
   readonly sources: readonly string[]
   /** Further numbers and answers, for programs. */
   readonly more: Readonly<Record<string, unknown>>

@@ -1,7 +1,7 @@
 import { krautBand, saltShare } from '../../science/salt.ts'
 import type { Span } from '../../science/span.ts'
 import type { Amount } from '../../science/units.ts'
-import { digits, type Reckoned, type Sentence, SOURCES } from './reckoned.ts'
+import { digits, type Reckoned, type ResultSentence, SOURCES } from './reckoned.ts'
 
 /** What the salt is for: only sauerkraut is judged by its share. */
 export type SaltedFor = 'kraut' | 'dill' | 'kimchi' | 'other'
@@ -10,7 +10,7 @@ export type SaltedFor = 'kraut' | 'dill' | 'kimchi' | 'other'
 export function reckonSalt(salt: Span, vegetables: Amount<'mass'>, kind: SaltedFor): Reckoned {
   const share = saltShare(salt, vegetables)
   const band = kind === 'kraut' ? krautBand(share) : null
-  const is: Sentence =
+  const is: ResultSentence =
     share.low === share.high
       ? { key: 'ui:reckon.salt.is', values: { mid: digits(share.mid, 2) } }
       : {

@@ -1,5 +1,5 @@
 import { useSpeech } from '../../../parts/setting.tsx'
-import { COURSE_RANGE, courseBand, type Reading } from '../../../science/course.ts'
+import { type AcidReading, COURSE_RANGE, courseBand } from '../../../science/course.ts'
 import { FINISHED } from '../../../science/mix.ts'
 import type { Span } from '../../../science/span.ts'
 import { DUE_DAY } from '../../../words/reckoned/course.ts'
@@ -17,7 +17,7 @@ export function CourseChart({
 }: {
   start: Span
   celsius: number
-  readings: readonly Reading[]
+  readings: readonly AcidReading[]
   says: string
 }) {
   const { words } = useSpeech()
