@@ -19,7 +19,7 @@ const MANUAL = `NAME
 USAGE
   jarside check [--tree <id>] [--faults [--every <n> | --record]] [--json] [--in <folder>]
 
-  Prints each finding with its place, its reason and how to mend it, then one line for each
+  Prints each finding with its place, its reason and how to fix it, then one line for each
   property of each tree: in how many cases it is proved (rules, questions, danger signs …).
   "Not decided" is not "proved". trees/README.md has a page for each property.
 

@@ -55,7 +55,7 @@ async function fromTree({ files }: Project, file: string): Promise<SpokenTree> {
   const tree = loaded.trees.find(one => one.id === id)
   if (finding !== undefined || tree === undefined) {
     const told = finding && formatFinding(finding, at => (at === path ? text : undefined))
-    throw new BadUse(`\`${file}\` cannot be compared before it is mended:\n\n${told ?? ''}`)
+    throw new BadUse(`\`${file}\` cannot be compared before it is fixed:\n\n${told ?? ''}`)
   }
   return spokenNow(tree, loaded)
 }

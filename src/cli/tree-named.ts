@@ -33,7 +33,7 @@ export function treeNamed(
   if (!authored.includes(name)) throw noSuchTree(name, authored)
   const textOf = (path: string) => files.find(file => file.path === path)?.text
   say(terminal.errors, ...loaded.findings.map(finding => formatFinding(finding, textOf)))
-  say(terminal.errors, `\`${name}\` cannot be used until these are mended: jarside check.`)
+  say(terminal.errors, `\`${name}\` cannot be used until these are fixed: jarside check.`)
   return undefined
 }
 

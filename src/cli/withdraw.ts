@@ -12,7 +12,7 @@ const MANUAL = `NAME
 USAGE
   jarside withdraw <tree> --because <why> [--in <folder>]
 
-  When guidance turns out to be wrong and mending takes time. In every place the tree is replaced by
+  When guidance turns out to be wrong and a fix takes time. In every place the tree is replaced by
   "withdrawn": the emergency numbers and the office, nothing else; no walk, no sheet. It holds from the
   next build: put that up at once. A kiosk that stands without a network goes on with the copy it
   has until it is connected.
@@ -20,7 +20,7 @@ USAGE
   It ends when the tree's edition is raised. Written to trees/withdrawn.json.
 
 OPTIONS
-  --because <why>  for those who mend it; it is not shown to callers
+  --because <why>  for those who fix it; it is not shown to callers
   --in <folder>    withdraw in this folder
   --help           show this page
 
@@ -45,7 +45,7 @@ export const withdraw: Command = {
       throw new BadUse(`Name one tree: ${loaded.trees.map(({ id }) => id).join(', ')}.`)
     }
     const because = values.because?.trim()
-    if (!because) throw new BadUse('Say why, for those who mend it: `--because <why>`.')
+    if (!because) throw new BadUse('Say why, for those who fix it: `--because <why>`.')
     const on = terminal.today.toISOString().slice(0, 10)
     const folder = values.in ?? PROJECT
     const path = 'trees/withdrawn.json'

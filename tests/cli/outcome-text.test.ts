@@ -13,7 +13,7 @@ describe('an outcome is told in the order in which it is needed', () => {
     const titles = [
       'WARNING',
       'Do now',
-      'What your answers tell',
+      'What your answers mean',
       'The rest of this batch',
       'Clean up',
       'Start again'

@@ -57,7 +57,7 @@ describe('a withdrawn tree', () => {
       expect(Object.keys(part).sort()).toEqual(others)
     }
     expect(Object.keys(embedTrees(bundle)).sort()).toEqual(others)
-    // The reason is for those who mend it: no file that is given out holds it.
+    // The reason is for those who fix it: no file that is given out holds it.
     expect(JSON.stringify(bundle)).not.toContain('day seven is wrong')
   })
 
@@ -78,7 +78,7 @@ describe('a withdrawn tree', () => {
     const { code, errors } = await here('withdraw', 'kombucha-jar')
     expect({ code, errors }).toEqual({
       code: 2,
-      errors: 'Say why, for those who mend it: `--because <why>`.\n'
+      errors: 'Say why, for those who fix it: `--because <why>`.\n'
     })
   })
 })

@@ -9,7 +9,7 @@ const [, guide = ''] = readFileSync('trees/README.md', 'utf8').split('\n## Findi
 describe('no finding goes untested or unexplained', () => {
   test.each(codes)('%s is explained in the authors’ guide, with a remedy', code => {
     const [, section = ''] = guide.split(`\n### ${code}\n`)
-    expect(section.split('\n### ')[0]).toMatch(/^\n_Why:_ .+ _How to mend:_ .+\n*$/)
+    expect(section.split('\n### ')[0]).toMatch(/^\n_Why:_ .+ _How to fix:_ .+\n*$/)
   })
 
   test.each(codes)('%s has files that give it, and the exact report', code => {

@@ -467,7 +467,7 @@ describe('the authors’ guide has a page for every property', () => {
   })
 
   test.each(pages.map(page => [page.split('\n')[0], page]))('%s', (_, page) => {
-    expect(page).toMatch(/\n_Says:_ .+ _Why:_ .+\n\n```yaml\n[\s\S]+\n```\n\n_How to mend:_ .+\n/)
+    expect(page).toMatch(/\n_Says:_ .+ _Why:_ .+\n\n```yaml\n[\s\S]+\n```\n\n_How to fix:_ .+\n/)
   })
 })
 

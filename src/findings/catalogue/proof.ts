@@ -6,8 +6,7 @@ export const PROOF_FINDINGS = {
   'rule-refuted': {
     says: f =>
       `The rule ${quoted(f.rule)} claims ${quoted(f.claim)}, but a walk gets ${quoted(f.gets)}.`,
-    remedy: () =>
-      'Follow the walk: mend the answer that strays, or, if the walk is right, the rule.'
+    remedy: () => 'Follow the walk: fix the answer that strays, or, if the walk is right, the rule.'
   },
   'unsure-reassures': {
     says: f =>
@@ -62,7 +61,7 @@ export const PROOF_FINDINGS = {
   },
   'idle-sign': {
     says: f =>
-      `Whatever is told of the sign ${quoted(f.sign)} of ${quoted(f.observation)}, no outcome and no note changes.`,
+      `Whatever the answer to the sign ${quoted(f.sign)} of ${quoted(f.observation)}, no outcome and no note changes.`,
     remedy: f => `Say what follows from ${quoted(f.sign)}, or take it off the screen.`
   },
   'too-few-upper-bounds': {
@@ -75,7 +74,7 @@ export const PROOF_FINDINGS = {
     says: f =>
       `The rule ${quoted(f.rule)} says the same as ${quoted(f.first)}: ${quoted(f.claim)}, of the same sets of answers.`,
     remedy: () =>
-      'Leave one of them out and name the sources of both in the other; where it was meant for other answers, mend its `when:`.'
+      'Leave one of them out and name the sources of both in the other; where it was meant for other answers, fix its `when:`.'
   },
   'source-missing': {
     says: f => `The ${f.what} ${quoted(f.name)} names no source.`,
@@ -89,7 +88,7 @@ export const PROOF_FINDINGS = {
   },
   'sentences-contradict': {
     says: f =>
-      `The ${f.one} and the ${f.other} are said of one outcome and contradict each other about the ${f.matter}.`,
+      `The ${f.one} and the ${f.other} are part of one outcome and contradict each other about the ${f.matter}.`,
     remedy: () =>
       'Let the note that makes one of them wrong name it under `drops:`, or write into the one that comes first that it does, with `first: true`.'
   },
@@ -172,7 +171,7 @@ export const PROOF_FINDINGS = {
           ? `The rule ${quoted(f.rule)} wants ${quoted(f.step)} never said, but a walk says it.`
           : `The rule ${quoted(f.rule)} wants ${quoted(f.step)} said, but a walk says nothing of it.`,
     remedy: () =>
-      'Follow the walk: mend the verdict or note that strays, or, if it is right, the rule.'
+      'Follow the walk: fix the verdict or note that strays, or, if it is right, the rule.'
   },
   'fault-found': {
     says: f =>

@@ -45,7 +45,7 @@ export const READ_FINDINGS = {
   },
   'too-many-findings': {
     says: f => `This file has ${f.more} more findings that are not shown.`,
-    remedy: f => `Mend the first ${f.shown}, then check again.`
+    remedy: f => `Fix the first ${f.shown}, then check again.`
   },
   'duplicate-id': {
     says: f => `The ${f.what} ${quoted(f.id)} is there twice.`,
