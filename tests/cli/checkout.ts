@@ -6,7 +6,7 @@ import type { Ran } from './run-command.ts'
 
 const root = join(import.meta.dirname, '../..')
 const HOLDS = [
-  ...['.ci', 'src', 'trees', 'shared', 'locales', 'public/office.json'],
+  ...['.ci', 'tools', 'src', 'trees', 'shared', 'locales', 'public/office.json'],
   ...['package.json', 'package-lock.json', 'tsconfig.json', 'vite.command.config.ts']
 ]
 
