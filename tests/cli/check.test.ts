@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type CheckedProperty, checkedLines, checkedTree } from '../../src/cli/checked-tree.ts'
 import { PROPERTIES } from '../../src/prove/prove.ts'
 import { standing, undecided } from '../../src/prove/proved.ts'
-import { projectWith } from '../load/project-files.ts'
+import { faultyProject, wholeProject } from '../load/project-files.ts'
 import { runCommand } from './run-command.ts'
 
 describe('the shipped project is checked whole', () => {
@@ -85,7 +85,7 @@ describe('a project with a fault fails the check', () => {
 describe('a tree that breaks a property fails the check', () => {
   const folder = mkdtempSync(join(tmpdir(), 'jarside-'))
   beforeAll(() => {
-    for (const { path, text } of projectWith(readFileSync('tests/bad/idle-sign.yaml', 'utf8'))) {
+    for (const { path, text } of faultyProject('idle-sign').files) {
       mkdirSync(dirname(join(folder, path)), { recursive: true })
       writeFileSync(join(folder, path), text)
     }
@@ -119,7 +119,7 @@ describe('what seeded faults found is written down and told', () => {
   const UNSEEN = 'removed raise: start-vessel cloudy unsure: wait'
   const rules = (reason: string) => `rules: []\nunfound-faults:\n  '${UNSEEN}': ${reason}\n`
   beforeAll(() => {
-    for (const { path, text } of projectWith('')) {
+    for (const { path, text } of wholeProject()) {
       mkdirSync(dirname(join(folder, path)), { recursive: true })
       writeFileSync(join(folder, path), text)
     }

@@ -16,7 +16,7 @@ import { cacheFolder } from '../../src/cli/cache-folder.ts'
 import { type LoadedCache, loadThrough } from '../../src/cli/loaded-cache.ts'
 import { type LoadFiles, loadAnew } from '../../src/cli/read-project.ts'
 import { openShipped } from '../helpers/shipped.ts'
-import { projectWith, wholeProject } from '../load/project-files.ts'
+import { FAULTY, faultyProject, wholeProject } from '../load/project-files.ts'
 
 const home = mkdtempSync(join(tmpdir(), 'jarside-cache-'))
 const folder = join(home, 'loaded')
@@ -41,8 +41,8 @@ describe('the cache gives what loading gives', () => {
   })
 
   test('of every project in which something is found', async () => {
-    for (const name of readdirSync('tests/bad').filter(name => name.endsWith('.yaml'))) {
-      const files = projectWith(readFileSync(join('tests/bad', name), 'utf8'))
+    for (const name of FAULTY) {
+      const { files } = faultyProject(name)
       const loaded = await loadThrough(cache, files, loadAnew)
       const kept = await loadThrough(cache, files, never)
       expect(isDeepStrictEqual(kept, loaded), name).toBe(true)

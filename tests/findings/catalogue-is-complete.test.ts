@@ -13,7 +13,7 @@ describe('no finding goes untested or unexplained', () => {
   })
 
   test.each(codes)('%s has files that give it, and the exact report', code => {
-    expect(existsSync(`tests/bad/${code}.yaml`)).toBe(true)
+    expect(existsSync(`tests/bad/${code}.diff`)).toBe(true)
     expect(readFileSync(`tests/bad/${code}.txt`, 'utf8')).toContain(`  ${code}\n`.trimStart())
   })
 
@@ -23,7 +23,9 @@ describe('no finding goes untested or unexplained', () => {
   })
 
   test('every case in tests/bad is named after a finding', () => {
-    const cases = readdirSync('tests/bad').map(file => basename(file).replace(/\.(yaml|txt)$/, ''))
+    const cases = readdirSync('tests/bad').map(file =>
+      basename(file).replace(/\.(yaml|diff|txt)$/, '')
+    )
     expect([...new Set(cases)].sort()).toEqual([...codes, 'nothing-wrong'].sort())
   })
 })

@@ -1,15 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { diagramsOf } from '../../src/diagrams/tree-diagrams.ts'
 import type { Finding } from '../../src/findings/finding.ts'
 import { type AuthoredFile, load } from '../../src/load/load.ts'
 import { closedFaults, unknownFaults } from '../../src/prove/faults/unfound.ts'
 import { PROPERTIES, proveWith } from '../../src/prove/prove.ts'
-import { projectWith, reportOn, wholeProject } from '../load/project-files.ts'
-
-const cases = readdirSync('tests/bad')
-  .filter(file => file.endsWith('.yaml') && file !== 'nothing-wrong.yaml')
-  .map(file => file.replace('.yaml', ''))
+import { FAULTY, faultyProject, reportOn, wholeProject } from '../load/project-files.ts'
 
 describe('a faulty project is reported word for word', () => {
   test('nothing is reported of a project in which nothing is wrong', async () => {
@@ -19,14 +15,14 @@ describe('a faulty project is reported word for word', () => {
   })
 
   // Reports are changed one by one, and read like prose when they are: nothing here rewrites them.
-  test.each(cases)('%s', async code => {
-    const files = projectWith(readFileSync(`tests/bad/${code}.yaml`, 'utf8'))
+  test.each(FAULTY)('%s', async code => {
+    const { files } = faultyProject(code)
     const findings = await foundIn(files)
     expect(findings.map(finding => finding.code)).toContain(code)
     expect(reportOn(files, { findings })).toBe(readFileSync(`tests/bad/${code}.txt`, 'utf8'))
   })
 
-  test.each(cases)('%s names no library and no word for machines', code => {
+  test.each(FAULTY)('%s names no library and no word for machines', code => {
     const report = readFileSync(`tests/bad/${code}.txt`, 'utf8')
     expect(report).not.toMatch(
       /\b(zod|TypeScript|undefined|NaN|invalid|object|array|null pointer)\b/i

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
@@ -7,7 +6,7 @@ import { treeAt } from '../../src/load/kinds-of-file.ts'
 import { authoredFiles } from '../helpers/shipped.ts'
 import { changedSomewhere } from './changed-somewhere.ts'
 import { refusals, refusalsOf, schemaOf, shapeFindings } from './outside-validator.ts'
-import { filesIn, wholeProject } from './project-files.ts'
+import { faultyProject, wholeProject } from './project-files.ts'
 
 const shipped = authoredFiles().filter(({ path }) => schemaOf(path) !== null)
 
@@ -18,9 +17,9 @@ const BEYOND = ['key-not-for-kind']
 const TREES = new RegExp(shipped.flatMap(({ path }) => treeAt(path) ?? []).join('|'))
 
 describe('an editor refuses what has the wrong shape', () => {
-  test.each(Object.keys(SHAPE_FINDINGS))('the project in tests/bad/%s.yaml', code => {
-    const { files } = filesIn(readFileSync(`tests/bad/${code}.yaml`, 'utf8'))
-    expect(files.flatMap(refusalsOf).length > 0).toBe(!BEYOND.includes(code))
+  test.each(Object.keys(SHAPE_FINDINGS))('the project in tests/bad/%s.diff', code => {
+    const { changed } = faultyProject(code)
+    expect(changed.flatMap(refusalsOf).length > 0).toBe(!BEYOND.includes(code))
   })
 
   test.each(['unsure', 'others', 'none', 'rest'])('an answer or a sign named %s', name => {

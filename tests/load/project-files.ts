@@ -1,39 +1,58 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { readdirSync, readFileSync } from 'node:fs'
+import { basename, join } from 'node:path'
+import { applyPatch, parsePatch } from 'diff'
 import { formatFinding } from '../../src/findings/format-finding.ts'
 import { type AuthoredFile, type Loaded, load } from '../../src/load/load.ts'
 
 const here = import.meta.dirname
 
-/**
- * The files in one text: each begins with `# file: trees/x/tree.yaml`.
- *
- * `, padded to 600 KiB` lengthens one by a comment; `# no file: …` takes one of the whole project away.
- */
-export function filesIn(text: string): { files: AuthoredFile[]; without: string[] } {
-  const parts = text.split(/^# (file|no file): (\S+?)(?:, padded to (\d+) KiB)?\n/m).slice(1)
-  const files: AuthoredFile[] = []
-  const without: string[] = []
-  for (let i = 0; i + 3 < parts.length; i += 4) {
-    const [kind, path = '', padded, content = ''] = parts.slice(i, i + 4)
-    if (kind === 'file') files.push({ path, text: pad(content, padded) })
-    else without.push(path)
-  }
-  return { files, without }
+/** The files in one text: each begins with `# file: trees/x/tree.yaml`. */
+function filesIn(text: string): readonly AuthoredFile[] {
+  const parts = text.split(/^# file: (\S+)\n/m).slice(1)
+  return parts.flatMap((path, at) => (at % 2 === 0 ? [{ path, text: parts[at + 1] ?? '' }] : []))
 }
-
-const pad = (text: string, kib: string | undefined): string =>
-  kib === undefined ? text : `${text}# ${'padding '.repeat((Number(kib) * 1024) / 8)}\n`
 
 /** The project in which nothing is wrong. */
 export const wholeProject = (): readonly AuthoredFile[] =>
-  filesIn(readFileSync(join(here, '../bad/nothing-wrong.yaml'), 'utf8')).files
+  filesIn(readFileSync(join(here, '../bad/nothing-wrong.yaml'), 'utf8'))
 
 /** The whole project with some files in place of its own. */
 export function projectWith(text: string): readonly AuthoredFile[] {
-  const { files, without } = filesIn(text)
-  const replaced = new Set([...files.map(({ path }) => path), ...without])
+  const files = filesIn(text)
+  const replaced = new Set(files.map(({ path }) => path))
   return [...wholeProject().filter(({ path }) => !replaced.has(path)), ...files]
+}
+
+/** Every finding that has a faulty project, by its code. */
+export const FAULTY: readonly string[] = readdirSync(join(here, '../bad'))
+  .filter(file => file.endsWith('.diff'))
+  .map(file => basename(file, '.diff'))
+
+/** What `tests/bad/<code>.diff` makes of the project in which nothing is wrong. */
+export function faultyProject(code: string): {
+  readonly files: readonly AuthoredFile[]
+  /** Those of them that are changed or new. */
+  readonly changed: readonly AuthoredFile[]
+} {
+  const whole = new Map(wholeProject().map(({ path, text }) => [path, text]))
+  const changed: AuthoredFile[] = []
+  for (const patch of parsePatch(readFileSync(join(here, `../bad/${code}.diff`), 'utf8'))) {
+    const { oldFileName: from = '', newFileName: to = '' } = patch
+    const text = applyPatch(whole.get(from) ?? '', patch)
+    if (text === false) throw new Error(`tests/bad/${code}.diff does not fit ${from}`)
+    whole.delete(from)
+    if (to !== '/dev/null') changed.push({ path: to, text: padded(text) })
+  }
+  const rest = [...whole].map(([path, text]) => ({ path, text }))
+  return { files: [...rest, ...changed], changed }
+}
+
+/** A last line `# padded to 600 KiB` lengthens a file by a comment. */
+function padded(text: string): string {
+  const [line, kib] = /^# padded to (\d+) KiB\n$/m.exec(text) ?? []
+  return line === undefined
+    ? text
+    : text.replace(line, `# ${'padding '.repeat((Number(kib) * 1024) / 8)}\n`)
 }
 
 /** The whole project with one passage of one file exchanged. */

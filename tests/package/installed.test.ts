@@ -13,7 +13,7 @@ import { browserProgram } from '../../src/cli/browser.ts'
 import { paperStyle } from '../../src/cli/paper-style.ts'
 import type { AuthoredFile } from '../../src/load/load.ts'
 import { runCommand } from '../cli/run-command.ts'
-import { projectWith, wholeProject } from '../load/project-files.ts'
+import { faultyProject, wholeProject } from '../load/project-files.ts'
 import { type Installed, installed } from './installed.ts'
 
 // The installed command has no day but its own.
@@ -92,7 +92,7 @@ describe('the command works where it is installed', () => {
     const own = ['check', '--in', write('own', wholeProject())]
     expect(jarside.run(...own).output).toMatch(/^jar: .* proved/m)
     expect(jarside.run(...own)).toEqual(await runCommand(own, { today }))
-    const bad = projectWith(readFileSync('tests/bad/unknown-key.yaml', 'utf8'))
+    const bad = faultyProject('unknown-key').files
     const { code, output } = jarside.run('check', '--in', write('bad', bad))
     expect(code).toBe(1)
     expect(output).toMatch(/^trees\/jar\/tree\.yaml:\d+:\d+ {2}unknown-key$/m)
