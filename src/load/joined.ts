@@ -9,6 +9,7 @@ const FORMATS = {
   observations: { what: 'observation', sections: false },
   steps: { what: 'step', sections: true },
   said: { what: 'observation', sections: true },
+  words: { what: 'text', sections: false },
   'look-alikes': { what: 'pair', sections: false },
   'follow-ups': { what: 'follow-up', sections: false }
 } as const

@@ -4,6 +4,7 @@ import type { Authored, AuthoredFile } from './authored.ts'
 import { joined } from './joined.ts'
 import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
+import { liftOwnWords } from './own-words.ts'
 import { readYaml } from './read-yaml.ts'
 import type { FindingReport } from './report.ts'
 import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
@@ -84,6 +85,7 @@ export function readProject(
     files.map(({ path }) => fileKind(path)).flatMap(k => (k?.kind === 'tree' ? [k.stem] : []))
   )
   for (const file of files) readInto(project, file, stems, report)
+  for (const files of project.words.values()) liftOwnWords(files, stems, report)
   for (const [stem, holds] of Object.entries(NEEDED)) {
     const file = `shared/${stem}.yaml`
     if (!files.some(({ path }) => path === file)) report.add('missing-file', null, { file, holds })

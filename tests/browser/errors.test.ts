@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import notes from '../../locales/en/notes.json' with { type: 'json' }
+import jar from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import ui from '../../locales/en/ui.json' with { type: 'json' }
 import { JARS } from '../helpers/jars.mjs'
 import { askedOn, begin, play, playOn } from './play.ts'
@@ -115,10 +115,10 @@ describe('a room in degrees Celsius', () => {
     await play(page, healthy)
     await tell(page, 'celsius', '26')
     await page.locator('.after-told').waitFor()
-    expect(await page.getByText(notes['too-cold']).count()).toBe(0)
+    expect(await page.getByText(jar.notes['too-cold']).count()).toBe(0)
 
     await tell(page, 'fahrenheit', '26')
-    await page.getByText(notes['too-cold']).waitFor()
+    await page.getByText(jar.notes['too-cold']).waitFor()
   })
 
   test('has its bounds told in degrees Celsius', async () => {

@@ -17,7 +17,8 @@ describe('a screen reader is told', () => {
     await play(page, { ...healthy, 'jar-signs': ['continuous-vessel'] })
     const names = ofRole(await spokenOn(page), 'button').map(({ name }) => name)
 
-    const { 'jar-signs': signs, 'surface-texture': texture } = observations
+    const { 'jar-signs': signs } = jar.observations
+    const { 'surface-texture': texture } = observations
     for (const told of [
       signs.signs['continuous-vessel'].label,
       texture.answers['wet-islands'].label,

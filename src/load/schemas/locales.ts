@@ -96,7 +96,11 @@ export const treeWordsSchema = z.strictObject({
   observations: z
     .record(id, observation)
     .optional()
-    .describe('Words of an observation in this tree, in place of those in observations.json.'),
+    .describe(
+      'Words of what this ferment alone observes, and in place of those in observations.json.'
+    ),
+  steps: z.record(id, text).optional().describe('Steps that this ferment alone says.'),
+  notes: z.record(id, text).optional().describe('Notes that this ferment alone says.'),
   'rules-of-thumb': z.record(id, text).optional().describe('Amounts and times worth knowing.')
 })
 
