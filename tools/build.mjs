@@ -22,6 +22,8 @@ function billOfMaterials() {
   const { status, stdout, stderr } = spawnSync('npm', args, {
     cwd: root,
     encoding: 'utf8',
+    // A build for production would leave out what it bundles.
+    env: { ...process.env, NODE_ENV: '' },
     shell: process.platform === 'win32'
   })
   if (status !== 0) throw new Error(`npm could not list the packages: ${stderr}`)

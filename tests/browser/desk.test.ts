@@ -91,7 +91,7 @@ describe('a call that contradicts itself', () => {
       'Surface: Wet, in one skin or disc'
     ])
     expect(await page.locator('.contradiction').textContent()).toMatch(
-      /more than one way: Dry, like fur or cotton \/ Wet, in one skin or disc\. All of it counts, the most cautious of each/
+      /more than one answer for “Surface”: Dry, like fur or cotton \/ Wet, in one skin or disc\. We use the most cautious/
     )
     await callOn(page, TWO_SURFACES)
     expect(await verdictsOn(page)).toEqual(['likely-mold'])

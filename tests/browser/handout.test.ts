@@ -88,7 +88,8 @@ describe('the sheet for mold in Spanish', () => {
     expect(await page.locator('.outcome [data-verdict]').getAttribute('data-verdict')).toBe(
       'likely-mold'
     )
-    expect(await page.locator('html').getAttribute('lang')).toBe('es')
+    // The page names its language once the outcome is drawn.
+    await page.locator('html[lang="es"]').waitFor()
   })
 })
 

@@ -285,7 +285,7 @@ describe('a refuted rule reads like a report', () => {
 
         Walk: growth=wet → smell=rotten
 
-        Fix: Follow the walk: mend the answer that strays, or, if the walk is right, the rule.
+        Fix: Follow the walk: fix the answer that strays, or, if the walk is right, the rule.
         See: trees/README.md#rule-refuted
       "
     `)
