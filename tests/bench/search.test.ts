@@ -116,8 +116,8 @@ describe('a search agrees with the diagrams of the shipped trees', () => {
       let givenUp = 0
       const made = new TreeDiagrams(tree)
       const search = new Search(made)
-      // Every fourth rule, from another one on in each tree: the trees share many.
-      for (const rule of tree.rules.filter((_, at) => at % 4 === tree.id.length % 4)) {
+      // Every sixteenth rule, from another one on in each tree: the trees share many.
+      for (const rule of tree.rules.filter((_, at) => at % 16 === tree.id.length % 16)) {
         const { lens, breaks } = breachOf(tree, rule.claim)
         for (const turned of [false, true]) {
           const breach: Breach = { lens, breaks: level => breaks(level) !== turned }
@@ -140,7 +140,7 @@ describe('a search agrees with the diagrams of the shipped trees', () => {
       }
       expect(compared, tree.id).toBeGreaterThan(givenUp)
     }
-    expect(broken).toBeGreaterThan(100)
+    expect(broken).toBeGreaterThan(60)
   })
 })
 
