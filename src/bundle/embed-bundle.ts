@@ -84,6 +84,7 @@ const LATER = [
   'embed',
   'table',
   'recall',
+  'recall-how',
   'withdrawn',
   'worked-out',
   'reckon',

@@ -32,6 +32,8 @@ EXIT CODES
 
 const NAME = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/
 const MONTHS = 12
+/** The folder beside the trees that holds none. */
+const EDITIONS = 'editions'
 
 /** `jarside new`: a ferment that loads and is proved, for an author to go on from. */
 export const newTree: Command = {
@@ -52,6 +54,9 @@ export const newTree: Command = {
         `\`${id}\` is no name: small letters, digits and single hyphens, like \`ginger-bug\`.`
       )
     }
+    if (id === EDITIONS)
+      throw new BadUse(`\`${id}\` is where editions are published: take another name.`)
+    if (/[\r\n]/.test(values.title ?? '')) throw new BadUse('A title is one line.')
     const project = values.in ?? PROJECT
     const title = values.title ?? `${id[0]?.toUpperCase()}${id.slice(1).replaceAll('-', ' ')}`
     const written = await oneAtATime(project, () =>
@@ -92,11 +97,15 @@ function writeSkeleton(project: string, begun: Begun): readonly string[] {
   const skeleton = join(project, 'shared/skeleton')
   if (!existsSync(skeleton)) throw new BadUse(`There is no folder \`${skeleton}\` to begin from.`)
   const folder = `trees/${begun.id}`
-  const languages = readdirSync(join(project, 'locales')).sort()
+  const languages = readdirSync(join(project, 'locales'), { withFileTypes: true })
+    .filter(entry => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort()
   const words = languages.map(tag => `locales/${tag}/${begun.id}.json`)
   const taken = [folder, ...words].find(path => existsSync(join(project, path)))
   if (taken !== undefined) throw new BadUse(`\`${taken}\` is there already.`)
-  const from = (name: string) => filled(readFileSync(join(skeleton, name), 'utf8'), begun)
+  const from = (name: string) =>
+    filled(readFileSync(join(skeleton, name), 'utf8'), begun, name.endsWith('.json'))
   const ofLanguage = (tag: string) =>
     from(
       existsSync(join(skeleton, `words.${tag}.json`))
@@ -114,8 +123,11 @@ function writeSkeleton(project: string, begun: Begun): readonly string[] {
   return texts.map(([path]) => path)
 }
 
-const filled = (text: string, begun: Begun): string =>
-  text.replace(/\{(id|title|due)\}/g, (_, name: keyof Begun) => begun[name])
+/** In a file of JSON a title may hold what JSON has to escape. */
+const filled = (text: string, begun: Begun, json: boolean): string =>
+  text.replace(/\{(id|title|due)\}/g, (_, name: keyof Begun) =>
+    json ? JSON.stringify(begun[name]).slice(1, -1) : begun[name]
+  )
 
 /** The first review is due within a year. */
 function dueOn(today: Date): string {

@@ -1,6 +1,6 @@
 import { type Answers, signsOf } from '../tree/answers.ts'
 import type { Observation, Sign } from '../tree/observation.ts'
-import { askKey } from '../words/ask-key.ts'
+import { askKey, howKey } from '../words/ask-key.ts'
 import { answerHint, answerLabel } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
 import type { Making } from './making.ts'
@@ -37,11 +37,12 @@ export function questionText(
   const { id, kind } = observation
   return [
     paint.strong(words.t(askKey(words, id, recalled))),
-    ...(recalled ? [words.t('ui:hands-off')] : [words.t(`observations:${id}.how`)]),
+    words.t(howKey(words, observation, recalled)),
     '',
     ...(kind === 'measure' ? [] : answerLines(words, observation, answers)),
     ...(kind === 'signs' ? [`${'0'.padStart(4)}  ${answerLabel(words, id, 'none')}`] : []),
-    `${'u'.padStart(4)}  ${withHint(words, id, 'unsure')}`
+    // The hint of "not sure" may send somebody to look again.
+    `${'u'.padStart(4)}  ${recalled ? answerLabel(words, id, 'unsure') : withHint(words, id, 'unsure')}`
   ]
 }
 

@@ -1,7 +1,9 @@
 import type { Evaluation } from '../evaluate/evaluate.ts'
 import type { WalkReport } from '../report/report.ts'
+import { isAskedFromMemory } from '../tree/caution.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { answerText } from '../words/answer-text.ts'
+import { askKey } from '../words/ask-key.ts'
 import { section } from '../words/outcome-lines.ts'
 import { alarmLines } from './alarm-lines.ts'
 import { footText } from './call-text.ts'
@@ -15,8 +17,13 @@ export function unfinishedText(report: WalkReport, making: Making): string[] {
   const { asks } = report.evaluation.walk
   const { atLeast } = report.evaluation.possible
   const least = TRACKS.flatMap(track => atLeast[track] ?? [])
+  const { tree } = report
+  const recalled =
+    asks !== null &&
+    tree.observations[asks.observation]?.about !== 'person' &&
+    isAskedFromMemory(tree, atLeast.container)
   const next = asks
-    ? PROMPTS.notFinished(asks.observation, words.t(`observations:${asks.observation}.ask`))
+    ? PROMPTS.notFinished(asks.observation, words.t(askKey(words, asks.observation, recalled)))
     : ''
   return [
     ...alarmLines(report.tree, atLeast, making),

@@ -123,12 +123,15 @@ function answerOf(observation: Observation, said: AuthoredTold[string]): Answer 
       return known ? told : null
     }
     case 'measure': {
-      if (typeof said === 'number') return { low: said, reading: said, high: said }
+      const { from, to } = observation.span
+      const isWithin = (reading: number) => reading >= from && reading <= to
+      if (typeof said === 'number') {
+        return isWithin(said) ? { low: said, reading: said, high: said } : null
+      }
       const [, reading, instrument = ''] =
         typeof said === 'string' ? (/^(-?[\d.]+)@(.+)$/.exec(said) ?? []) : []
       const known = observation.instruments.some(({ id }) => id === instrument)
-      const { from, to } = observation.span
-      if (!known || !(Number(reading) >= from && Number(reading) <= to)) return null
+      if (!known || !isWithin(Number(reading))) return null
       const { low, high } = measured(observation, Number(reading), instrument)
       return { low, reading: Number(reading), high }
     }

@@ -10,7 +10,7 @@ export function checkWhole(
   linked: readonly LinkedTree[],
   report: FindingReport
 ): void {
-  const { observations, pieces, trees, rules } = project
+  const { observations, pieces, trees, rules, rows, sharedRows } = project
   const asked = new Set(linked.flatMap(({ tree }) => Object.keys(tree.observations)))
   for (const observation of Object.keys(observations?.value ?? {})) {
     if (asked.has(observation) || !observations) continue
@@ -20,10 +20,16 @@ export function checkWhole(
   for (const [piece, { doc }] of pieces) {
     if (!taken.has(piece)) report.add('piece-unused', doc.place(['id'], 'value'), { piece })
   }
-  for (const [stem, { doc }] of rules) {
-    if (trees.has(stem)) continue
-    const file = `trees/${stem}/tree.yaml`
-    report.add('missing-file', doc.place(['rules']), { file, holds: 'the tree of these rules' })
+  for (const [kind, files] of [['rules', rules] as const, ['rows', rows] as const]) {
+    for (const [stem, { doc }] of files) {
+      if (trees.has(stem)) continue
+      const file = `trees/${stem}/tree.yaml`
+      report.add('missing-file', doc.place([kind]), { file, holds: `the tree of these ${kind}` })
+    }
+  }
+  const named = new Set([...rows.values()].flatMap(({ value }) => value.with ?? []))
+  for (const [name, { doc }] of sharedRows) {
+    if (!named.has(name)) report.add('piece-unused', doc.place(['rows']), { piece: name })
   }
   checkDeeds(project, linked, report)
 }

@@ -1,5 +1,6 @@
 import { isLeft } from '../tree/caution.ts'
 import { alarmsOf } from '../words/alarms.ts'
+import { howKey } from '../words/ask-key.ts'
 import { Alarms } from './alarms.tsx'
 import { Answers } from './answers.tsx'
 import { LookAlikesHere } from './look-alikes-here.tsx'
@@ -23,6 +24,10 @@ export function QuestionInHand({
   const { tree, words, second } = setting
   const { question, walked, answers, changing, progress, recalled } = walk
   if (question === null) return null
+  const key = howKey(words, question, recalled)
+  // Of a jar that may burst it is said above, with the danger.
+  const how =
+    key === 'ui:hands-off' && alarmed && isLeft(tree, walked.outcome.container) ? null : key
   const alarms = (of: typeof words) => alarmsOf(tree, walked.outcome, of)
   return (
     <SettingProvider value={recalled ? { ...setting, fromMemory: true } : setting}>
@@ -32,7 +37,7 @@ export function QuestionInHand({
         question={questionOf(walk)}
         quiet={quiet}
         recalled={recalled}
-        {...(recalled && { how: isLeft(tree, walked.outcome.container) ? null : 'ui:hands-off' })}
+        how={how}
         progress={changing ? words.t('ui:changing') : progressText(words.t, progress)}
       >
         <Answers

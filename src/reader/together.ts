@@ -218,8 +218,11 @@ function excepted(parts: readonly ReadPart[]): readonly Fragment[] {
 }
 
 /** Whether a part begins with a word that makes an exception; in "less sugar" (menos azúcar) it is of a known phrase. */
-function excepts({ tokens: [first], fragment }: ReadPart): boolean {
+function excepts({ tokens, fragment }: ReadPart): boolean {
+  const [first] = tokens
   if (first === undefined || !EXCEPTING.has(first.word)) return false
+  // "Menos azúcar mi hija" speaks of somebody all the same.
+  if (tokens.some(({ word }) => KIN.has(word) || PERSONS.has(word))) return true
   return !fragment.candidates.some(
     ({ sure, matched }) => sure && wordsOf(matched)[0] === first.word
   )

@@ -26,6 +26,7 @@ export type UiKey =
   | `referral.${string}`
   | `short.${string}`
   | `recall.${string}`
+  | `recall-how.${string}`
 
 /** What a tree's own file holds. */
 type TreeKey =

@@ -43,6 +43,15 @@ describe('a ferment is begun', () => {
     expect([outcome.batch, outcome.use]).toEqual(['ask-specialist', 'not-yet'])
   })
 
+  test('with a title as people write it', async () => {
+    const { code, errors } = await begin('tepache', '--title', 'Grandma “T” "fizz" \\ tepache')
+    expect([code, errors]).toEqual([0, ''])
+    const { loaded } = await loadProject(own)
+    expect(JSON.stringify(loaded.words.es)).toContain(
+      JSON.stringify('Grandma “T” "fizz" \\ tepache')
+    )
+  })
+
   test('once: what is there is left as it is', async () => {
     const { code, errors } = await begin('ginger-bug')
     expect(code).toBe(2)
@@ -52,7 +61,9 @@ describe('a ferment is begun', () => {
   test.each([
     [['Ginger Bug'], /is no name/],
     [[], /Name one ferment/],
-    [['one', 'two'], /Name one ferment/]
+    [['one', 'two'], /Name one ferment/],
+    [['editions'], /take another name/],
+    [['one', '--title', 'One\nand two'], /A title is one line/]
   ])('under a name: %j', async (args, words) => {
     const { code, errors } = await begin(...args)
     expect(code).toBe(2)

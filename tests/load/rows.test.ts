@@ -37,6 +37,7 @@ describe('rows of the guidance are read with their tree', () => {
     ['a sign that is not there', '{ vessel: insect }', '{ batch: normal }'],
     ['an instrument that is not there', '{ acidity: 4@ruler }', '{ batch: normal }'],
     ['a reading of what is not read', '{ growth: 4 }', '{ batch: normal }'],
+    ['a reading beyond its span', '{ acidity: -500 }', '{ batch: normal }'],
     ['a verdict that is not there', '{ growth: fuzzy }', '{ batch: discarded }']
   ])('%s is found in its place', async (_, told, expected) => {
     const findings = await found(told, expected)
@@ -47,5 +48,13 @@ describe('rows of the guidance are read with their tree', () => {
   test('rows that are not there cannot be shared', async () => {
     const findings = (await load(project('with: [people]\n'))).findings
     expect(findings.map(({ code }) => code)).toEqual(['missing-file'])
+  })
+
+  test('rows without a tree, and rows that no tree names, prove nothing and are found', async () => {
+    const rows = 'rows: []\n'
+    const codes = async (path: string) =>
+      (await load([...wholeProject(), { path, text: rows }])).findings.map(({ code }) => code)
+    expect(await codes('trees/jug/rows.yaml')).toEqual(['missing-file'])
+    expect(await codes('shared/rows/people.yaml')).toEqual(['piece-unused'])
   })
 })

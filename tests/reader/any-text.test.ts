@@ -134,5 +134,6 @@ describe('the order of facts changes none of them', () => {
     expect(told('todos estamos bien. menos azúcar')).toEqual(['people-signs', 'tea-and-sugar'])
     expect(told('menos azúcar. todos estamos bien')).toEqual(['tea-and-sugar', 'people-signs'])
     expect(told('todos estamos bien. menos mi abuela')).toEqual([])
+    expect(told('todos estamos bien, menos azúcar mi hija')).not.toContain('people-signs')
   })
 })

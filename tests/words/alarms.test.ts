@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest'
 import { walk } from '../../src/evaluate/walk.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { isAskedFromMemory } from '../../src/tree/caution.ts'
+import type { Observation } from '../../src/tree/observation.ts'
 import { alarmsOf } from '../../src/words/alarms.ts'
-import { askKey } from '../../src/words/ask-key.ts'
+import { askKey, howKey } from '../../src/words/ask-key.ts'
 import { createWords, type Words } from '../../src/words/words.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 
@@ -64,5 +65,14 @@ describe('nobody handles a jar under pressure to answer', () => {
     expect(under.length).toBeGreaterThan(0)
     expect(under.filter(id => !isAskedFromMemory(tree, id))).toEqual([])
     expect(isAskedFromMemory(tree, null)).toBe(false)
+  })
+
+  test('days are counted as they always are, and nothing sends anybody to the jar', () => {
+    const [day, surface] = ['day', 'surface-texture'].map(
+      id => tree.observations[id] as Observation
+    )
+    expect(howKey(english, day as Observation, true)).toBe('observations:day.how')
+    expect(howKey(english, surface as Observation, true)).toBe('ui:hands-off')
+    expect(howKey(english, surface as Observation, false)).toBe('observations:surface-texture.how')
   })
 })

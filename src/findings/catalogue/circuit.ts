@@ -17,7 +17,8 @@ export const CIRCUIT_FINDINGS = {
   },
   'piece-unused': {
     says: f => `No tree takes in the piece ${quoted(f.piece)}.`,
-    remedy: () => 'Name it under `pieces:` of a tree, or remove it.'
+    remedy: () =>
+      'Name it under `pieces:` of a tree, or, for rows, under `with:` in its `rows.yaml`; or remove it.'
   },
   'note-unused': {
     says: f => `Nothing adds the note ${quoted(f.note)}.`,

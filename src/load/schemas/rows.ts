@@ -26,6 +26,11 @@ const group = z
         batch: verdict('the batch'),
         use: use.optional().describe('What may be drunk.')
       })
+      .refine(
+        expected => Object.keys(expected).length > 0,
+        'what must come out, on one track at least'
+      )
+      .meta({ minProperties: 1 })
       .describe(
         'What must come out; a track or the use that is left out is not settled by the row.'
       ),
