@@ -26,8 +26,7 @@ export function QuestionInHand({
   if (question === null) return null
   const key = howKey(words, question, recalled)
   // Of a jar that may burst it is said above, with the danger.
-  const how =
-    key === 'ui:hands-off' && alarmed && isLeft(tree, walked.outcome.container) ? null : key
+  const how = key === 'ui:hands-off' && isLeft(tree, walked.outcome.container) ? null : key
   const alarms = (of: typeof words) => alarmsOf(tree, walked.outcome, of)
   return (
     <SettingProvider value={recalled ? { ...setting, fromMemory: true } : setting}>

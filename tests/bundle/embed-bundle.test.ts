@@ -16,7 +16,15 @@ function modulesFrom(file: string, seen = new Set<string>()): ReadonlySet<string
 }
 
 /** What only a question for a number says, and only one that is asked from memory. */
-const ELSEWHERE = new Set(['prompts', 'errors', 'unit-names', 'go-on', 'recall'])
+const ELSEWHERE = new Set([
+  'prompts',
+  'errors',
+  'unit-names',
+  'go-on',
+  'recall',
+  'recall-how',
+  'hands-off'
+])
 
 test('the first question has every text that its screen can show, and no outcome’s', async () => {
   const modules = modulesFrom(join(root, 'src/places/embed/first-screen.tsx'))
