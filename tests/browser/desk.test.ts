@@ -13,6 +13,8 @@ const visit = useVisits()
 const toDesk = async (options = {}) => {
   const opened = await visit(options, { hash: 'desk.html' })
   await atDesk(opened.page)
+  // Callers' own words arrive after the page; what is typed before is not understood.
+  await opened.page.waitForLoadState('networkidle')
   return opened
 }
 

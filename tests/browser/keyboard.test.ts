@@ -97,7 +97,8 @@ describe('a jar walked with the keyboard alone', () => {
         )
         if (stop.startsWith('<body')) break
         stops.add(stop)
-        if (!(await focusIsSeen(page))) unseen.push(stop)
+        // A busy machine may paint the outline a frame later.
+        if (!(await focusIsSeen(page)) && !(await afterFrames(page, focusIsSeen))) unseen.push(stop)
       }
       expect(unseen).toEqual([])
       expect(stops.size).toBeGreaterThan(5)
@@ -119,3 +120,10 @@ describe('a jar walked with the keyboard alone', () => {
     await arrived(page, 'people-signs')
   })
 })
+
+async function afterFrames(page: Page, look: (page: Page) => Promise<boolean>): Promise<boolean> {
+  await page.evaluate(
+    () => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))
+  )
+  return look(page)
+}
