@@ -3,7 +3,11 @@ import type { Jar } from '../helpers/jars.mjs'
 import { answer, askedOn } from './play.ts'
 
 /** Opens the desk as somebody who has just picked up the telephone. */
-export const atDesk = (page: Page) => page.locator('.desk .question').waitFor()
+export async function atDesk(page: Page): Promise<void> {
+  await page.locator('.desk .question').waitFor()
+  // Callers' own words arrive after the page; a line typed before is taken once they have.
+  await page.waitForLoadState('networkidle')
+}
 
 /** Types into the field for facts and sends it. */
 export async function say(page: Page, line: string): Promise<void> {

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, test } from 'vitest'
 import kombucha from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import { JARS } from '../helpers/jars.mjs'
@@ -13,8 +14,6 @@ const visit = useVisits()
 const toDesk = async (options = {}) => {
   const opened = await visit(options, { hash: 'desk.html' })
   await atDesk(opened.page)
-  // Callers' own words arrive after the page; what is typed before is not understood.
-  await opened.page.waitForLoadState('networkidle')
   return opened
 }
 
@@ -54,6 +53,28 @@ describe('a line of facts', () => {
     const { page } = await toDesk()
     await say(page, 'hairy')
     await page.locator('.decided', { hasText: 'Likely mold' }).waitFor()
+  })
+
+  test('typed before callers’ own words have arrived is kept, and taken once they have', async () => {
+    let arrive = () => {}
+    const arrived = new Promise<void>(done => {
+      arrive = done
+    })
+    const before = (page: Page) =>
+      page.route('**/assets/kombucha-jar-*.js', async route => {
+        const response = await route.fetch()
+        if ((await response.text()).includes('may-mean')) await arrived
+        await route.fulfill({ response })
+      })
+    const { page } = await visit({}, { hash: 'desk.html', before })
+    await page.locator('.desk .question').waitFor()
+    await say(page, 'hairy, day 9')
+    expect(await page.locator('.fact-input').inputValue()).toBe('hairy, day 9')
+    expect(await factsOn(page)).toEqual([])
+    arrive()
+    await page.locator('.fact').nth(1).waitFor()
+    expect(await factsOn(page)).toContain('Surface: Dry, like fur or cotton')
+    expect(await page.locator('.fact-input').inputValue()).toBe('')
   })
 
   test('with something that may mean two things takes neither and offers both', async () => {

@@ -32,6 +32,8 @@ export function FactField({
   const [active, setActive] = useState(-1)
   const [closed, setClosed] = useState(false)
   const [message, setMessage] = useState<readonly string[]>([])
+  /** Enter was pressed before anything could be read: the line is taken as soon as it can. */
+  const [waiting, setWaiting] = useState(false)
   const field = useRef<HTMLInputElement>(null)
   const id = useId()
   useEffect(() => {
@@ -72,6 +74,13 @@ export function FactField({
     const { problem: _, ...part } = last
     take([...parts, { ...part, candidates: [{ ...candidate, sure: true }] }])
   }
+  const takeLine = () => {
+    setWaiting(reader === null)
+    if (reader !== null && typed.trim() !== '') take(reader.read(typed))
+  }
+  useEffect(() => {
+    if (waiting && reader !== null) takeLine()
+  }, [reader])
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
       if (candidates.length === 0) return
@@ -94,7 +103,7 @@ export function FactField({
         event.preventDefault()
         const candidate = candidates[active]
         if (candidate !== undefined) pick(candidate)
-        else if (typed.trim() !== '') take(reader?.read(typed) ?? [])
+        else takeLine()
       }}
     >
       <label for={id}>{words.t('ui:desk.what-said')}</label>
@@ -113,6 +122,7 @@ export function FactField({
         value={typed}
         onInput={event => {
           setTyped(event.currentTarget.value)
+          setWaiting(false)
           setActive(-1)
           setClosed(false)
         }}
