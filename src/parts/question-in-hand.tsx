@@ -13,20 +13,22 @@ import type { WalkInHand } from './use-walk.ts'
 export function QuestionInHand({
   walk,
   quiet,
-  alarmed = true
+  alarmed = true,
+  left = isLeft(walk.evaluation.tree, walk.walked.outcome.container)
 }: {
   walk: WalkInHand
   quiet: boolean
   /** Whether what cannot wait is said here; a place may say it before all else. */
   alarmed?: boolean
+  /** Nobody goes back to the jar, and that is said already. */
+  left?: boolean
 }) {
   const setting = useSetting()
   const { tree, words, second } = setting
   const { question, walked, answers, changing, progress, recalled } = walk
   if (question === null) return null
   const key = howKey(words, question, recalled)
-  // Of a jar that may burst it is said above, with the danger.
-  const how = key === 'ui:hands-off' && isLeft(tree, walked.outcome.container) ? null : key
+  const how = key === 'ui:hands-off' && left ? null : key
   const alarms = (of: typeof words) => alarmsOf(tree, walked.outcome, of)
   return (
     <SettingProvider value={recalled ? { ...setting, fromMemory: true } : setting}>

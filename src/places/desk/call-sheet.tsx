@@ -141,7 +141,7 @@ export function CallSheet({
                     <Text k={left ? 'ui:from-memory' : 'ui:people-first'} />
                   </p>
                 )}
-                <QuestionInHand walk={asking} quiet={typing} alarmed={false} />
+                <QuestionInHand walk={asking} quiet={typing} alarmed={false} left={left} />
               </>
             ) : (
               <SayThis
