@@ -1,6 +1,7 @@
 import type { Variable } from '../../src/diagrams/space.ts'
 import type { TreeDiagrams } from '../../src/diagrams/tree-diagrams.ts'
 import type { Interval, SignValue } from '../../src/tree/answers.ts'
+import { branchesOf } from '../../src/tree/circuit.ts'
 import { decide, takesTurn } from '../../src/tree/decide.ts'
 import type {
   Branch,
@@ -124,15 +125,4 @@ function nextOf(tree: Tree, id: string): string[] {
   const question = tree.questions[id] as Question
   const leads = branchesOf(question).flatMap(({ leads }) => ('to' in leads ? [leads.to] : []))
   return [...new Set(leads)]
-}
-
-function branchesOf(question: Question): readonly Branch[] {
-  switch (question.kind) {
-    case 'choice':
-      return Object.values(question.answers)
-    case 'signs':
-      return [...question.turns, question.otherwise]
-    case 'measure':
-      return [...question.ranges, question.borderline, question.unsure]
-  }
 }

@@ -1,5 +1,5 @@
 import { type Answer, type Answers, type Signs, settlersOf } from '../tree/answers.ts'
-import { reachedFrom } from '../tree/circuit.ts'
+import { branchesOf, reachedFrom } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
 import { linkedOf } from '../tree/linked.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
@@ -126,10 +126,10 @@ function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> 
       const branches =
         decision !== undefined && isFixed(tree, question, answers)
           ? [decision.branch]
-          : branchesOf(tree, question)
+          : waysFrom(tree, question)
       const stopsFor =
         decision === undefined && stops(question) ? (bits.get(question.asks) as bigint) : 0n
-      const back = heardBefore(tree, question).flatMap(heard => branchesOf(tree, heard))
+      const back = heardBefore(tree, question).flatMap(heard => waysFrom(tree, heard))
       return [question.id, { stopsFor, leads: ledTo(branches), back: ledTo(back) }]
     })
   )
@@ -155,16 +155,11 @@ const heardBefore = (tree: Tree, { asks }: Question): readonly Question[] =>
 const isAskedElsewhere = (tree: Tree, { asks }: Question, answers: Answers): boolean =>
   !Object.hasOwn(answers, asks) && (linkedOf(tree).questions.get(asks) ?? []).some(stops)
 
-function branchesOf(tree: Tree, question: Question): readonly Branch[] {
-  switch (question.kind) {
-    case 'signs':
-      return [...question.turns, question.otherwise]
-    case 'measure':
-      return [...question.ranges.map(range => range), question.borderline, question.unsure]
-    case 'choice':
-      return [...Object.values(question.answers), ...settledBranches(tree, question.asks)]
-  }
-}
+/** Every way out of a question, also those that a settling answer opens. */
+const waysFrom = (tree: Tree, question: Question): readonly Branch[] =>
+  question.kind === 'choice'
+    ? [...branchesOf(question), ...settledBranches(tree, question.asks)]
+    : branchesOf(question)
 
 /** A settling answer sends the walk back to where the settled observation is read. */
 function settledBranches(tree: Tree, asks: string): readonly Branch[] {

@@ -1,6 +1,7 @@
 import { type Answer, type Answers, settlersOf } from '../tree/answers.ts'
+import { branchesOf } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
-import type { Branch, Question, Tree } from '../tree/tree.ts'
+import type { Question, Tree } from '../tree/tree.ts'
 
 /** Which of the answers told can still decide where a walk goes, so that walks alike in them are one. */
 export class StillRead {
@@ -99,17 +100,6 @@ export class StillRead {
     const known = this.#numbers.get(answer) ?? this.#numbers.size
     this.#numbers.set(answer, known)
     return known
-  }
-}
-
-function branchesOf(question: Question): readonly Branch[] {
-  switch (question.kind) {
-    case 'choice':
-      return Object.values(question.answers)
-    case 'signs':
-      return [...question.turns, question.otherwise]
-    case 'measure':
-      return [...question.ranges, question.borderline, question.unsure]
   }
 }
 
