@@ -129,6 +129,8 @@ export default defineConfig(({ mode }) => ({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rollupOptions: {
+      // Proving the trees takes its time: no news to whoever starts it.
+      checks: { bundlerTimings: false },
       input:
         mode === 'gallery'
           ? ['gallery.html']

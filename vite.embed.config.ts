@@ -119,6 +119,8 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: false,
     rollupOptions: {
+      // Proving the trees takes its time: no news to whoever starts it.
+      checks: { bundlerTimings: false },
       input: {
         'jarside-walk': 'src/places/embed/element.tsx',
         'jarside-frame': 'src/places/embed/framed-page.ts'
