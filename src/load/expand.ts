@@ -5,7 +5,7 @@ import { likeAnother } from './like.ts'
 import { unknownName } from './linking.ts'
 import type { Shaped } from './project.ts'
 import type { FindingReport } from './report.ts'
-import type { AuthoredQuestion } from './schemas/question.ts'
+import type { AuthoredBranch, AuthoredQuestion } from './schemas/question.ts'
 import type { AuthoredNote, AuthoredPiece, AuthoredTree } from './schemas/tree.ts'
 
 /** A question as it stands in the expanded tree, before its names are linked. */
@@ -18,6 +18,11 @@ export interface DraftQuestion {
   readonly because: Finding['because']
   /** What may follow `to:` here, as authors write it, and the question that it means. */
   readonly leads: ReadonlyMap<string, string>
+  /** Set where `instead:` stands for it: it reads what was told, and has no word of its own to ask it. */
+  readonly reads?: {
+    /** What follows where none of the signs is there. */
+    readonly none?: AuthoredBranch
+  }
 }
 
 /** A note as it stands in the expanded tree. */

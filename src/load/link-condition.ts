@@ -9,6 +9,7 @@ import type { AuthoredCondition } from './schemas/rules.ts'
 
 /** What a condition belongs to, by name: a rule, or what is told when asked again. */
 type Asking = Pick<DraftRule, 'place'> & { readonly body: Pick<DraftRule['body'], 'id'> }
+type Named = Pick<Linking, 'observations' | 'report'>
 type Group = Extract<AuthoredCondition, Readonly<Record<string, unknown>>>
 
 const RANGE_KEYS = ['at-least', 'over', 'under', 'at-most', 'straddles']
@@ -20,7 +21,7 @@ const WANTS = {
 
 /** What a rule asks of one observation, as literals of its conjunction. */
 export function linkCondition(
-  linking: Linking,
+  linking: Named,
   rule: Asking,
   id: string,
   authored: AuthoredCondition,
@@ -63,7 +64,7 @@ export function linkCondition(
 }
 
 function checkNames(
-  { report }: Linking,
+  { report }: Named,
   { place }: Asking,
   code: 'unknown-answer' | 'unknown-sign',
   names: readonly string[],
@@ -77,7 +78,7 @@ function checkNames(
 }
 
 function notForKind(
-  { report }: Linking,
+  { report }: Named,
   { body, place }: Asking,
   observation: Observation | undefined,
   keys: Keys

@@ -34,7 +34,7 @@ const mapped = <T, U>(group: Readonly<Record<string, T>>, to: (value: T) => U): 
 const ALWAYS = ['asks', 'because', 'like', 'only-here']
 const KEYS = {
   choice: ['answers'],
-  signs: ['signs', 'unsure', 'branch', 'to', 'end', 'volunteered'],
+  signs: ['signs', 'unsure', 'branch', 'to', 'end', 'instead', 'volunteered'],
   measure: ['ranges', 'borderline', 'taste', 'unsure', 'volunteered']
 }
 
@@ -153,7 +153,13 @@ function linkSigns(
     return { signs: turn.signs, orUnsure: turn['or-unsure'] ?? false, ...branch }
   })
   const { to, end } = body
-  const otherwise = linkBranch(linking, draft, { to, end }, [], 'none of these')
+  const otherwise = linkBranch(
+    linking,
+    draft,
+    draft.reads?.none ?? { to, end },
+    [],
+    'none of these'
+  )
   return {
     volunteered: body.volunteered ?? false,
     signs: Object.fromEntries(signs),

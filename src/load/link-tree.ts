@@ -6,6 +6,7 @@ import { buildAdvice } from './build-advice.ts'
 import { inWalkOrder } from './circuit.ts'
 import { checkCountedDays } from './counted-days.ts'
 import { type Draft, expand } from './expand.ts'
+import { checkTold, unfoldInstead } from './instead.ts'
 import { linkLaws } from './link-laws.ts'
 import { linkAfter, linkQuestion } from './link-question.ts'
 import { type DraftRule, linkRule } from './link-rule.ts'
@@ -42,7 +43,8 @@ export function linkTree(
   to: FindingReport
 ): LinkedTree | null {
   const report = openReport()
-  const draft = expand(authored, project.pieces, report)
+  const { observations } = catalogue
+  const draft = unfoldInstead(expand(authored, project.pieces, report), { observations, report })
   const notes = new Set(draft.notes.keys())
   const linking: Linking = { ...catalogue, report, notes, notesAdded: new Set() }
   const rules = draftRules(authored, project)
@@ -80,6 +82,7 @@ function link(
   if (report.findings.length > 0) return null
   const order = inWalkOrder(questions, draft.start, draft.questions, report)
   checkUse(linking, [...questions.values()], asked, draft)
+  checkTold(draft, questions, report)
   if (!order || report.findings.length > 0) return null
   const shown = [...order, ...after].map(({ asks }) => asks)
   // What something asked is worked out from can be told as well, though no question asks it.

@@ -6,6 +6,12 @@ export const CIRCUIT_FINDINGS = {
     says: f => `Nothing leads to the question ${quoted(f.question)}.`,
     remedy: f => `Point an answer at ${quoted(f.question)}, or remove it.`
   },
+  'read-before-told': {
+    says: f =>
+      `${quoted(f.observation)} is read here, and a walk can come here that has not asked it.`,
+    remedy: f =>
+      `Ask ${quoted(f.observation)} on every way here, or lead to a question that asks it.`
+  },
   circle: {
     says: f =>
       `The walk can go in a circle: ${(f.questions as readonly string[]).map(quoted).join(' → ')}.`,

@@ -19,7 +19,7 @@ export const RULE_FINDINGS = {
   },
   'condition-not-for-kind': {
     says: f =>
-      `The rule ${quoted(f.rule)} asks of ${quoted(f.observation)}, ${f.kind}, what it cannot be answered with.`,
+      `${quoted(f.observation)}, ${f.kind}, cannot be answered with what ${quoted(f.rule)} asks of it.`,
     remedy: f => `Write ${f.wants}.`
   },
   'rule-claims-not-one': {

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { because, id, ids, rangeKeys, use } from './common.ts'
+import { conjunction } from './rules.ts'
 
 const noteKeys = {
   note: ids.optional().describe('Advice that this adds: one note of the tree, or a list.')
@@ -17,7 +18,26 @@ const leadsKeys = {
 }
 
 const effect = z.strictObject(effectKeys).meta({ id: 'effect' })
-const branch = z.strictObject({ ...effectKeys, ...leadsKeys }).meta({ id: 'branch' })
+/** What follows instead, and what else must have been told for it. */
+const cases = z
+  .array(
+    z.strictObject({
+      when: conjunction.describe('What is told besides, by observation; all must hold.'),
+      ...effectKeys,
+      ...leadsKeys
+    })
+  )
+  .min(1)
+const insteadKeys = {
+  instead: cases
+    .optional()
+    .describe(
+      'What follows instead where something else is told besides, in order; the first that fits is taken. One that leads nowhere leads where the branch does.'
+    )
+}
+const branch = z
+  .strictObject({ ...effectKeys, ...leadsKeys, ...insteadKeys })
+  .meta({ id: 'branch' })
 
 const asks = id.describe('The observation of shared/observations.yaml that is asked for.')
 const unsureOfSign = 'What follows when the caller cannot tell about this one sign.'
@@ -62,7 +82,8 @@ export const questionSchema = z
           signs: z.array(id).min(1).describe('Taken when one of these signs is there.'),
           'or-unsure': z.boolean().optional().describe('true: taken when it is unsure as well.'),
           ...effectKeys,
-          ...leadsKeys
+          ...leadsKeys,
+          ...insteadKeys
         })
       )
       .optional()
@@ -72,12 +93,13 @@ export const questionSchema = z
       .optional()
       .describe('For a measure: limits of taste, held against the bare reading.'),
     ranges: z
-      .array(z.strictObject({ ...rangeKeys, ...effectKeys, ...leadsKeys }))
+      .array(z.strictObject({ ...rangeKeys, ...effectKeys, ...leadsKeys, ...insteadKeys }))
       .optional()
       .describe(rangesSaid),
     borderline: branch.optional().describe(borderlineSaid),
     unsure: branch.optional().describe(unsureSaid),
-    ...leadsKeys
+    ...leadsKeys,
+    ...insteadKeys
   })
   .meta({ id: 'question' })
 export type AuthoredQuestion = z.infer<typeof questionSchema>
