@@ -22,6 +22,9 @@ const observation = z
   .strictObject({
     ask: said('The question, as a heading.'),
     how: said('How to look, smell or measure.'),
+    sweep: said(
+      'Of a screen of signs: what it is about, in one line under the question. With it the question is asked as yes or no first, and the list opens on yes or not sure.'
+    ),
     why: said('Why it is asked.'),
     answers: z.record(key, choice).optional().describe('The answers of a choice.'),
     signs: z.record(key, choice).optional().describe('The signs of a screen.'),
