@@ -22,7 +22,9 @@ export function parted(
   usual = USUAL_FIRST
 ): Parted {
   const waits = (step: string) => advice.does[step]?.later === true
-  const forbidding = steps.find(step => forbids(advice.does[step]))
+  // Whoever keeps away from a jar has none of it: there it need not be among the first.
+  const keptOff = steps.some(step => leavesAlone(advice.does[step]))
+  const forbidding = keptOff ? undefined : steps.find(step => forbids(advice.does[step]))
   const pressing = steps
     .filter(step => step === forbidding || cannotWait(advice.does[step]))
     .slice(0, MOST_FIRST)

@@ -1,9 +1,9 @@
-import { leavesAlone, onlyKeepsShut } from '../tree/does.ts'
+import { leavesAlone, onlyForbids, onlyKeepsShut } from '../tree/does.ts'
 import type { Tree } from '../tree/tree.ts'
 
 /** The steps to do now, none of which says less than another of them says already. */
 export const saidOnce = (tree: Tree, steps: readonly string[]): readonly string[] =>
-  leftOnce(tree, calledOnce(tree, steps))
+  forbiddenOnce(tree, leftOnce(tree, calledOnce(tree, steps)))
 
 /** Nobody hears "call if you are not sure" below "call now". */
 function calledOnce({ advice }: Tree, steps: readonly string[]): readonly string[] {
@@ -22,4 +22,10 @@ function calledOnce({ advice }: Tree, steps: readonly string[]): readonly string
 function leftOnce({ advice: { does } }: Tree, steps: readonly string[]): readonly string[] {
   if (!steps.some(step => leavesAlone(does[step]))) return steps
   return steps.filter(step => !onlyKeepsShut(does[step]))
+}
+
+/** "Stop having any" says less than "nobody has any more, and leave it where it is". */
+function forbiddenOnce({ advice: { does } }: Tree, steps: readonly string[]): readonly string[] {
+  const saysMore = steps.some(step => does[step]?.use === 'none' && leavesAlone(does[step]))
+  return saysMore ? steps.filter(step => !onlyForbids(does[step])) : steps
 }

@@ -35,6 +35,8 @@ export interface DraftNote {
 /** A tree with its pieces copied in. */
 export interface Draft {
   readonly start: string
+  /** The question through which every end leads, where there is one. */
+  readonly last?: string
   readonly questions: ReadonlyMap<string, DraftQuestion>
   readonly after: readonly DraftQuestion[]
   readonly notes: ReadonlyMap<string, DraftNote>
@@ -71,13 +73,16 @@ export function expand(
       } else questions.set(draft.id, draft)
     }
   }
-  const start = leads.get(tree.start)
-  if (start === undefined) {
-    unknownName(report, 'unknown-question', doc.place(['start'], 'value'), tree.start, leads.keys())
+  const meant = (key: 'start' | 'last', name: string) => {
+    const id = leads.get(name)
+    if (id !== undefined) return id
+    unknownName(report, 'unknown-question', doc.place([key], 'value'), name, leads.keys())
+    return ''
   }
   const after: AuthoredQuestion[] = Object.values(tree.after ?? {})
   return {
-    start: start ?? '',
+    start: meant('start', tree.start),
+    ...(tree.last !== undefined && { last: meant('last', tree.last) }),
     questions,
     after: Object.keys(tree.after ?? {}).map((id, index) => ({
       id,

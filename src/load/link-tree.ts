@@ -7,6 +7,7 @@ import { inWalkOrder } from './circuit.ts'
 import { checkCountedDays } from './counted-days.ts'
 import { type Draft, expand } from './expand.ts'
 import { checkTold, unfoldInstead } from './instead.ts'
+import { leadToLast } from './lead-to-last.ts'
 import { linkLaws } from './link-laws.ts'
 import { linkAfter, linkQuestion } from './link-question.ts'
 import { type DraftRule, linkRule } from './link-rule.ts'
@@ -63,11 +64,12 @@ function link(
   unfound: Tree['unfoundFaults']
 ): LinkedTree | null {
   const { report, observations } = linking
-  const questions = new Map<string, Question>()
+  const written = new Map<string, Question>()
   for (const each of draft.questions.values()) {
     const question = linkQuestion(linking, each)
-    if (question) questions.set(each.id, question)
+    if (question) written.set(each.id, question)
   }
+  const questions = draft.last === undefined ? written : leadToLast(written, draft.last)
   const after = draft.after.flatMap(each => linkAfter(linking, each) ?? [])
   const asked = new Set([...questions.values()].map(({ asks }) => asks))
   const advice = buildAdvice(linking, shared.verdicts, shared.steps, authored, draft.notes)

@@ -115,3 +115,7 @@ export function onlyKeepsShut(does: Does | undefined): boolean {
   const { vessel = [], ...rest } = does ?? {}
   return vessel.length === 1 && vessel[0] === 'closed' && Object.keys(rest).length === 0
 }
+
+/** Whether it does nothing but say that nobody is to have any. */
+export const onlyForbids = (does: Does | undefined): boolean =>
+  does?.use === 'none' && Object.keys(does).length === 1

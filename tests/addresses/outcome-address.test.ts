@@ -19,6 +19,7 @@ import { TRACKS } from '../../src/tree/observation.ts'
 import { USES } from '../../src/tree/tree.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
+import { person } from '../trees/told.ts'
 
 const shipped = await shippedTrees()
 const [tree] = shipped
@@ -68,18 +69,18 @@ describe.each(Object.entries(JARS))('the address of a jar that is %s', (_, answe
   })
 
   test('is the same whatever was told of people', () => {
-    const person = { 'at-risk-will-drink': 'yes' as const }
+    const drinker = { 'at-risk-will-drink': 'yes' as const }
     const told = {
       ...answers,
-      'people-signs': { ...(answers['people-signs'] as object), ...person }
+      drinkers: { ...(answers.drinkers as object), ...drinker }
     }
     expect(writeOutcome(tree, outcomeToKeep(tree, told), 'en')).toBe(writeOutcome(tree, kept, 'en'))
   })
 })
 
 describe('an outcome is shared', () => {
-  const shared = (told: Readonly<Record<string, 'yes'>>) => {
-    const answers = { ...moldy, 'people-signs': { ...(moldy['people-signs'] as object), ...told } }
+  const shared = (told: Answers) => {
+    const answers = { ...moldy, ...told }
     return outcomeToShare(tree, { answers, report: reportOn(evaluate(tree, answers), null, TODAY) })
   }
 
@@ -90,7 +91,7 @@ describe('an outcome is shared', () => {
   test.each(['illness-signs', 'mild-upset', 'at-risk-drank'])(
     'never beside %s: the jar alone would say to throw out what must be kept',
     sign => {
-      expect(shared({ [sign]: 'yes' })).toBeNull()
+      expect(shared(usualExcept(tree, { ...moldy, ...person(sign) }))).toBeNull()
     }
   )
 })
@@ -103,7 +104,7 @@ describe('an outcome that leaves less to be drunk because of somebody', () => {
     const ordinary = usualExcept(tree, {})
     const answers = {
       ...ordinary,
-      'people-signs': { ...(ordinary['people-signs'] as object), ...told }
+      drinkers: { ...(ordinary.drinkers as object), ...told }
     } as Answers
     const report = reportOn(evaluate(tree, answers), null, TODAY)
     expect(report.outcome.person).toBeNull()

@@ -82,7 +82,7 @@ describe('an earlier answer', () => {
 
   test('is gone after starting over, with everything else', async () => {
     const { page } = await visit()
-    await play(page, { ...healthy, 'people-signs': ['someone-drank'] })
+    await play(page, { ...healthy, drinkers: ['someone-drank'] })
     await moves(page, 'Start over').click()
     await page.locator('.choose h1:focus').waitFor()
     expect(await page.title()).toMatch(/^What is on your counter/)

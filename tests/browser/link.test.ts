@@ -33,7 +33,7 @@ describe('a copied link', () => {
 
   test('brings the jar to another page, and people are asked about anew', async () => {
     const { page } = await visit({ permissions })
-    await play(page, { ...healthy, 'people-signs': ['someone-drank'] })
+    await play(page, { ...healthy, drinkers: ['someone-drank'] })
     const link = await copiedLink(page)
     expect(link.startsWith(address())).toBe(true)
 
@@ -51,7 +51,7 @@ describe('a copied link', () => {
 
   test('pasted into the open page starts a walk of its own', async () => {
     const { page } = await visit({ permissions })
-    await play(page, { ...healthy, 'people-signs': ['someone-drank'] })
+    await play(page, { ...healthy, drinkers: ['someone-drank'] })
     const link = await copiedLink(page)
     await page.evaluate(hash => {
       location.hash = hash

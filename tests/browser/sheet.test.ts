@@ -29,7 +29,8 @@ describe('printed from the screen the outcome', () => {
   test('with more notes than a side holds goes on overleaf, and nothing is cut', async () => {
     const { page } = await visit({}, { hash: '#/es/' })
     await play(page, {
-      'people-signs': ['illness-signs', 'someone-drank', 'at-risk-drank', 'swallowed-cleaner'],
+      'people-signs': ['illness-signs', 'swallowed-cleaner'],
+      drinkers: ['someone-drank', 'at-risk-drank'],
       'container-signs': ['cracked-glass', 'tight-lid'],
       'jar-signs': [
         ...['mold-removed', 'insects-inside', 'lead-risk-vessel'],

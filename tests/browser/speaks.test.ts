@@ -37,11 +37,7 @@ describe('a screen reader is told', () => {
     for (const folded of await page.locator('.signs-noticed summary').all()) await folded.click()
     const boxes = ofRole(await spokenOn(page), 'checkbox')
 
-    // Kombucha has words of its own for some of them.
-    const signs = {
-      ...observations['people-signs'].signs,
-      ...jar.observations['people-signs'].signs
-    }
+    const { signs } = observations['people-signs']
     for (const { label, hint } of Object.values(signs)) {
       const [own, unsure, ...more] = boxes.filter(({ name }) => name.includes(label))
       expect(own?.name.startsWith(label), label).toBe(true)

@@ -34,11 +34,12 @@ describe('the figures of a tree stand in one table', () => {
 
 describe('counted answers take the place of even ones', () => {
   const counted = {
-    'people-signs': { none: 95, 'someone-drank + at-risk-will-drink': 4, unsure: 1 },
+    'people-signs': { none: 99, unsure: 1 },
     'container-signs': { none: 100 },
     'surface-texture': { 'wet-film': 3, 'dry-fuzzy': 1 },
     'jar-ph': { '3.2@meter': 8, unsure: 2 },
-    day: { 9: 10 }
+    day: { 9: 10 },
+    drinkers: { none: 95, 'someone-drank + at-risk-will-drink': 4, unsure: 1 }
   }
 
   test('a verdict whose answers nobody gave is not reached', async () => {

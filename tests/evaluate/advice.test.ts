@@ -6,6 +6,7 @@ import type { Tree } from '../../src/tree/tree.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 import { unfolded } from '../helpers/unfolded.ts'
 import { usualExcept } from '../helpers/usual.ts'
+import { person as people } from '../trees/told.ts'
 
 const tree = (await shippedTrees()).find(({ id }) => id === 'kombucha-jar') as Tree
 const days = (n: number) => ({ low: n, reading: n, high: n })
@@ -14,9 +15,6 @@ const advice = (told: Answers) => {
   return unfolded(adviceFor(tree, walk(tree, answers).outcome, { ...answers, ...told }))
 }
 const jar = (sign: string): Answers => ({ 'jar-signs': { [sign]: 'yes' } })
-const people = (...signs: string[]): Answers => ({
-  'people-signs': Object.fromEntries(signs.map(sign => [sign, 'yes']))
-})
 const mold: Answers = { 'surface-texture': 'dry-fuzzy' }
 
 describe('a pot that may hold lead is never cleaned for use again', () => {
@@ -203,7 +201,7 @@ describe('what a person needs is said first', () => {
 
   test('a pot that may hold lead, and somebody drank: the doctor, though nobody is sure', () => {
     const answers = usualExcept(tree, {
-      'people-signs': { 'someone-drank': 'yes' },
+      drinkers: { 'someone-drank': 'yes' },
       'jar-signs': { 'lead-risk-vessel': 'unsure' }
     })
     expect(walk(tree, answers).outcome.person).toBe('ask-doctor')
@@ -298,7 +296,8 @@ describe('whoever drank from a doubtful jar is told what to watch for', () => {
 
   test('where nobody is sure how they are, that is asked before anything else', () => {
     const { doNow } = advice({
-      'people-signs': { 'severe-symptoms': 'unsure', 'at-risk-drank': 'yes' }
+      'people-signs': { 'severe-symptoms': 'unsure' },
+      drinkers: { 'at-risk-drank': 'yes' }
     })
     expect(doNow[0]).toBe('ask-how-everyone-feels')
   })

@@ -60,7 +60,8 @@ export const JARS = {
     look: ['smell-and-liquid', 'day']
   },
   'somebody-ill': {
-    'people-signs': ['illness-signs', 'someone-drank'],
+    'people-signs': ['illness-signs'],
+    drinkers: ['someone-drank'],
     'container-signs': 'none',
     'jar-signs': 'none',
     'surface-texture': 'dry-fuzzy'

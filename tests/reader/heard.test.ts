@@ -30,8 +30,8 @@ describe('a later line takes back what it corrects', () => {
     ],
     ['smells boozy', 'no it smells like vinegar', []],
     ['boozy', 'not boozy', [sign('smell-and-liquid', 'boozy', 'no')]],
-    ['we drank it', 'no, nobody had any', [sign('people-signs', 'someone-drank', 'no')]],
-    ['my grandma drank some', 'no, nobody had any', [sign('people-signs', 'someone-drank', 'no')]],
+    ['we drank it', 'no, nobody had any', [sign('drinkers', 'someone-drank', 'no')]],
+    ['my grandma drank some', 'no, nobody had any', [sign('drinkers', 'someone-drank', 'no')]],
     ['fuzzy', 'no wait, no fuzz', []],
     ['maggots', 'sorry, no maggots', []],
     [
@@ -40,7 +40,7 @@ describe('a later line takes back what it corrects', () => {
       [{ observation: 'day', answer: { low: 12, reading: 12, high: 12 } }]
     ],
     ['tiene moho', 'no, perdón, no era moho', []],
-    ['la probamos', 'no, nadie la ha probado', [sign('people-signs', 'someone-drank', 'no')]]
+    ['la probamos', 'no, nadie la ha probado', [sign('drinkers', 'someone-drank', 'no')]]
   ])('%j, then %j', (first, second, facts) => {
     expect(called(first).length).toBeGreaterThan(0)
     expect(called(first, second)).toEqual(facts)

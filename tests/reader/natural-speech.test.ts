@@ -71,8 +71,8 @@ describe('an age, a fever or a count is no reading of the jar', () => {
     '%j offers both signs of a higher risk, and takes none',
     line => {
       expect(facts(line)).toEqual([
-        { observation: 'people-signs', answer: { 'at-risk-drank': 'yes' } },
-        { observation: 'people-signs', answer: { 'at-risk-will-drink': 'yes' } }
+        { observation: 'drinkers', answer: { 'at-risk-drank': 'yes' } },
+        { observation: 'drinkers', answer: { 'at-risk-will-drink': 'yes' } }
       ])
       expect(sureOf(reader, line)).toEqual([])
     }
@@ -177,7 +177,7 @@ describe('a correction replaces what it corrects', () => {
   )
 
   test('who had none is told, and told again', () => {
-    const none = { observation: 'people-signs', answer: { 'someone-drank': 'no' } }
+    const none = { observation: 'drinkers', answer: { 'someone-drank': 'no' } }
     for (const line of ['nobody drank it', 'no, nobody had any', 'we haven’t tasted it']) {
       expect(sureOf(reader, line), line).toEqual([none])
     }

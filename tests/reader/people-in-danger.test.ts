@@ -5,7 +5,7 @@ import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
 const { tree, said, reader } = shippedReader()
 const person = (sign: string, value = 'yes') => ({
-  observation: 'people-signs',
+  observation: /-(?:drank|drink)$/.test(sign) ? 'drinkers' : 'people-signs',
   answer: { [sign]: value }
 })
 const facts = (line: string) =>

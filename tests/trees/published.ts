@@ -54,7 +54,7 @@ export const signs = (observation: string, ...told: readonly string[]): Answers 
   [observation]: Object.fromEntries(told.map(sign => [sign, 'yes' as const]))
 })
 /** Things told of people. */
-export const people = (...told: readonly string[]): Answers => signs('people-signs', ...told)
+export { person as people } from './told.ts'
 
 /** Nothing to say against it. */
 export const fine: Held = {

@@ -21,8 +21,15 @@ export const doubt =
   (observation: string) =>
   (one: string): Answers => ({ [observation]: { [one]: 'unsure' } })
 
-/** Something told of the people around it. */
-export const person = sign('people-signs')
+/** Signs about people, told as yes: who is ill or hurt, and who has had some or will. */
+export const person = (...told: readonly string[]): Answers => {
+  const drinkers = told.filter(name => /-(?:drank|drink)$/.test(name))
+  const ill = told.filter(name => !drinkers.includes(name))
+  return {
+    ...(ill.length > 0 && sign('people-signs')(...ill)),
+    ...(drinkers.length > 0 && sign('drinkers')(...drinkers))
+  }
+}
 
 /** A reading and what its instrument may be out by. */
 const reading = (middle: number, plusMinus: number) => ({

@@ -44,7 +44,9 @@ describe('what cannot wait is said while the walk goes on', () => {
 
   test('a lid that is merely tight, and a doctor this week, can wait for the end', () => {
     expect(alarms(container('tight-lid'))).toEqual([])
-    expect(alarms({ 'people-signs': { ...nobody, 'at-risk-drank': 'yes' as const } })).toEqual([])
+    expect(
+      alarms({ 'people-signs': nobody, drinkers: { 'at-risk-drank': 'yes' as const } })
+    ).toEqual([])
   })
 })
 

@@ -34,7 +34,7 @@ const ALIKE: readonly RegExp[] = [
   /^Kimchi$/,
   /^Color$/,
   // The same in both: a sign that is not there, and two names side by side.
-  /^no$/,
+  /^no$/i,
   /^\{\{some\}\} \/ \{\{other\}\}$/,
   /^\{\{from\}\}, \{\{to\}\}$/,
   // A caller's own words, said back.

@@ -70,6 +70,11 @@ export const treeSchema = z.strictObject({
     .optional()
     .describe('Shared questions to copy in: the piece, and where its exits lead.'),
   start,
+  last: id
+    .optional()
+    .describe(
+      'The question or piece that comes last: every end leads through it before the outcome is told.'
+    ),
   questions,
   after: z
     .record(id, afterSchema)

@@ -20,7 +20,10 @@ import { played, playedUntil } from './played.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
 
 const MOLDY: Answers = { 'surface-texture': 'dry-fuzzy' }
-const ILL: Answers = { 'people-signs': { 'illness-signs': 'yes', 'someone-drank': 'yes' } }
+const ILL: Answers = {
+  'people-signs': { 'illness-signs': 'yes' },
+  drinkers: { 'someone-drank': 'yes' }
+}
 const BULGING: Answers = { 'container-signs': { 'burst-or-out-of-reach': 'yes' } }
 const EMERGENCY_TOLD: Answers = { 'people-signs': { 'severe-symptoms': 'yes' } }
 const LATER = new Date('2028-03-01T16:00:00Z')
