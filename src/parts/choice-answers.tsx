@@ -1,6 +1,6 @@
 import type { ChoiceObservation } from '../tree/observation.ts'
-import { answerHint } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
+import { HintButton, HintText, useHint } from './hint.tsx'
 import { KEY_UNSURE, Key, keyOf } from './key.tsx'
 import { Picture, usePictureOf } from './picture.tsx'
 import { useSetting } from './setting.tsx'
@@ -66,26 +66,33 @@ function AnswerCard({
   isTold: boolean
   onAnswer: (answer: string) => void
 }) {
-  const { words, fromMemory } = useSetting()
+  const { fromMemory } = useSetting()
+  const hint = useHint(observation, answer)
   const picture = usePictureOf(observation, answer)
   // Beside "not sure" stands what to try next.
   const silent = fromMemory === true && answer === 'unsure'
-  const hint = silent ? undefined : answerHint(words, observation, answer)
   return (
-    <button
-      type="button"
-      class={answer === 'unsure' ? 'card card-unsure' : 'card'}
-      aria-pressed={isTold}
-      data-answer={answer}
-      data-key={shortcut}
-      onClick={() => onAnswer(answer)}
+    <div
+      class={answer === 'unsure' ? 'card-box card-box-unsure' : 'card-box'}
+      data-open={hint.isOpen || undefined}
     >
-      {pictured && picture !== null && <Picture id={picture} />}
-      <span class="card-label">
-        <Key of={shortcut} />
-        <AnswerName observation={observation} answer={answer} />
-      </span>
-      {hint !== undefined && <span class="card-hint">{hint}</span>}
-    </button>
+      <button
+        type="button"
+        class="card"
+        aria-pressed={isTold}
+        aria-describedby={silent ? undefined : hint.id}
+        data-answer={answer}
+        data-key={shortcut}
+        onClick={() => onAnswer(answer)}
+      >
+        {pictured && picture !== null && <Picture id={picture} />}
+        <span class="card-label">
+          <Key of={shortcut} />
+          <AnswerName observation={observation} answer={answer} />
+        </span>
+        {!silent && <HintText hint={hint} class="card-hint" />}
+      </button>
+      {!silent && <HintButton observation={observation} answer={answer} hint={hint} />}
+    </div>
   )
 }

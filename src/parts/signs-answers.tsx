@@ -1,13 +1,19 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Signs, SignValue } from '../tree/answers.ts'
 import type { SignsObservation } from '../tree/observation.ts'
-import { answerHint, answerLabel } from '../words/tree-texts.ts'
+import type { TextKey } from '../words/text-key.ts'
+import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
+import { HintButton, HintText, useHint } from './hint.tsx'
 import { KEY_NONE, KEY_UNSURE, Key, keyOf } from './key.tsx'
 import { useSetting } from './setting.tsx'
+import { Sweep } from './sweep.tsx'
 import { Text } from './text.tsx'
 
-/** A screen of independent signs: mark each that fits, or is unsure, then rule the others out or leave them unsure. */
+/**
+ * A screen of independent signs: mark each that fits, or is unsure, then rule the others out or leave them
+ * unsure. Where one line sweeps over all of them it is asked first, and the list opens on yes or not sure.
+ */
 export function SignsAnswers({
   observation,
   told,
@@ -38,6 +44,18 @@ export function SignsAnswers({
     const open = asked.filter(({ id, volunteered }) => !volunteered && !Object.hasOwn(marked, id))
     onAnswer({ ...marked, ...Object.fromEntries(open.map(({ id }) => [id, value])) })
   }
+  const sweep: TextKey = `observations:${observation.id}.sweep`
+  const [open, setOpen] = useState(false)
+  const list = useRef<HTMLUListElement>(null)
+  // The list takes the focus that the button had which opened it.
+  useEffect(() => {
+    if (open) list.current?.querySelector('input')?.focus()
+  }, [open])
+  if (words.has(sweep) && !open && Object.keys(told).length === 0) {
+    return (
+      <Sweep observation={observation.id} onNone={() => rest('no')} onOpen={() => setOpen(true)} />
+    )
+  }
   const some = Object.keys(marked).length > 0
   const seen = Object.values(marked).includes('yes')
   // Heard when told, never asked: they stand folded away.
@@ -55,7 +73,9 @@ export function SignsAnswers({
   )
   return (
     <div class="signs">
-      <ul class="signs-list">{inSight.map(row)}</ul>
+      <ul class="signs-list" ref={list}>
+        {inSight.map(row)}
+      </ul>
       {noticed.length > 0 && (
         <details class="signs-noticed" open={noticed.some(({ id }) => Object.hasOwn(told, id))}>
           <summary>{words.t('ui:also-noticed')}</summary>
@@ -115,7 +135,7 @@ function SignRow({
 }) {
   const { words } = useSetting()
   const label = answerLabel(words, observation, sign)
-  const hint = answerHint(words, observation, sign)
+  const hint = useHint(observation, sign)
   const id = `${observation}-${sign}`
   return (
     <li class="sign" data-value={value}>
@@ -125,7 +145,7 @@ function SignRow({
         data-sign={sign}
         data-key={shortcut}
         checked={value === 'yes'}
-        aria-describedby={hint === undefined ? undefined : `${id}-hint`}
+        aria-describedby={hint.id}
         onChange={event => onMark(event.currentTarget.checked ? 'yes' : null)}
       />
       <label class="sign-label" for={id}>
@@ -133,12 +153,9 @@ function SignRow({
           <Key of={shortcut} />
           <AnswerName observation={observation} answer={sign} />
         </span>
-        {hint !== undefined && (
-          <span class="sign-hint" id={`${id}-hint`}>
-            {hint}
-          </span>
-        )}
+        <HintText hint={hint} class="sign-hint" />
       </label>
+      <HintButton observation={observation} answer={sign} hint={hint} />
       <label class="sign-unsure">
         <input
           type="checkbox"

@@ -1,0 +1,44 @@
+import { KEY_NONE, KEY_UNSURE, Key, keyOf } from './key.tsx'
+import { useSetting } from './setting.tsx'
+import { Text } from './text.tsx'
+
+/**
+ * A screen of signs asked as one question: a plain no rules all of them out, and any other answer opens
+ * the list, where each has an answer of its own.
+ */
+export function Sweep({
+  observation,
+  onNone,
+  onOpen
+}: {
+  observation: string
+  onNone: () => void
+  onOpen: () => void
+}) {
+  const { words } = useSetting()
+  const ways = [
+    { answer: 'none', key: KEY_NONE, text: 'ui:sweep.no', press: onNone },
+    { answer: 'some', key: keyOf(0), text: 'ui:sweep.yes', press: onOpen },
+    { answer: 'unsure', key: KEY_UNSURE, text: 'ui:not-sure', press: onOpen }
+  ] as const
+  return (
+    <div class="sweep">
+      <p class="sweep-line">{words.t(`observations:${observation}.sweep`)}</p>
+      <div class="actions sweep-answers">
+        {ways.map(({ answer, key, text, press }) => (
+          <button
+            key={answer}
+            type="button"
+            class="secondary"
+            data-answer={answer}
+            data-key={key}
+            onClick={press}
+          >
+            <Key of={key} />
+            <Text k={text} />
+          </button>
+        ))}
+      </div>
+    </div>
+  )
+}
