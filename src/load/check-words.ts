@@ -57,7 +57,7 @@ function optionalTexts(
   // A drawing may be described before any question shows it.
   if (stem === 'pictures') return keys
   if (stem === 'observations') {
-    return [...wanted.keys()].map(key => key.replace(/\.label$/, '.hint'))
+    return [...wanted.keys()].flatMap(besideText)
   }
   if (stem === 'verdicts') {
     const ids = new Set([...wanted.keys()].map(key => key.split('.')[0]))
@@ -86,8 +86,14 @@ function ownObservations(
       tree.id,
       common
         .filter(key => Object.hasOwn(tree.observations, key.split('.')[0] ?? ''))
-        .flatMap(key => [key, key.replace(/\.label$/, '.hint')])
+        .flatMap(key => [key, ...besideText(key)])
         .map(key => `observations.${key}`)
     ])
   )
+}
+
+/** What may be said beside a text: a hint to an answer, and one line on all signs of a screen. */
+function besideText(key: string): readonly string[] {
+  const beside = key.replace(/\.label$/, '.hint').replace(/\.none$/, '.sweep')
+  return beside === key ? [] : [beside]
 }
