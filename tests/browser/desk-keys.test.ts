@@ -68,7 +68,7 @@ describe('the keyboard at the desk', () => {
     await page.locator('.question:not([data-observation="surface-texture"])').waitFor()
     await page.keyboard.type('u0 day 9')
     expect(await page.locator('.fact-input').inputValue()).toBe('u0 day 9')
-    expect((await factsOn(page)).at(-1)).toBe('Surface: Wet, in one skin or disc')
+    expect((await factsOn(page)).at(-1)).toBe('Surface: Wet, one skin or disc')
   })
 
   test('answers once however long a key is held', async () => {

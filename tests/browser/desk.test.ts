@@ -84,7 +84,7 @@ describe('a line of facts', () => {
     expect(await page.locator('.fact-message').textContent()).toContain('is not clear')
     await page.locator('.fact-input').press('ArrowDown')
     await page.locator('.fact-input').press('Enter')
-    expect(await factsOn(page)).toEqual(['Color: Spots on top: pink, red, orange, yellow'])
+    expect(await factsOn(page)).toEqual(['Color: Pink to yellow on top'])
   })
 
   test('that is not understood stays in the field and is said', async () => {
@@ -111,10 +111,10 @@ describe('a call that contradicts itself', () => {
     await say(page, 'jelly')
     expect(await factsOn(page)).toEqual([
       'Surface: Dry, like fur or cotton',
-      'Surface: Wet, in one skin or disc'
+      'Surface: Wet, one skin or disc'
     ])
     expect(await page.locator('.contradiction').textContent()).toMatch(
-      /more than one answer for “Surface”: Dry, like fur or cotton \/ Wet, in one skin or disc\. We use the most cautious/
+      /more than one answer for “Surface”: Dry, like fur or cotton \/ Wet, one skin or disc\. We use the most cautious/
     )
     await callOn(page, TWO_SURFACES)
     expect(await verdictsOn(page)).toEqual(['likely-mold'])
@@ -157,7 +157,7 @@ describe('a fact on the strip', () => {
     await say(page, 'hairy, day 9')
     await page.locator('.fact[data-observation="surface-texture"] .fact-change').click()
     await page.locator('.question [data-answer="wet-film"]').click()
-    expect(await factsOn(page)).toEqual(['Day: 9 days', 'Surface: Wet, in one skin or disc'])
+    expect(await factsOn(page)).toEqual(['Day: 9 days', 'Surface: Wet, one skin or disc'])
   })
 
   test('is gone with the call', async () => {
