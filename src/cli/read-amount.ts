@@ -1,3 +1,4 @@
+import { readSigned } from '../science/decimal.ts'
 import { type Amount, amount, type Dimension, UNITS, type UnitName } from '../science/units.ts'
 import { BadUse } from './bad-use.ts'
 
@@ -38,9 +39,10 @@ const WRITTEN: Readonly<Record<string, UnitName>> = {
 
 /** A number of a command line, with the unit written behind it. @throws BadUse where there is none. */
 function split(option: string, text: string): { value: number; unit: string } {
-  const found = /^\s*(-?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/.exec(text)
-  if (!found) throw new BadUse(`\`${option}\` is \`${text}\`: write a number and its unit.`)
-  return { value: Number((found[1] ?? '').replace(',', '.')), unit: (found[2] ?? '').trim() }
+  const [, number = '', unit = ''] = /^\s*(-?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/.exec(text) ?? []
+  const value = readSigned(number)
+  if (value === null) throw new BadUse(`\`${option}\` is \`${text}\`: write a number and its unit.`)
+  return { value, unit: unit.trim() }
 }
 
 /** An amount of one dimension, such as `2cup`. @throws BadUse for a unit of another, or none. */

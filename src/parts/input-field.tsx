@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks'
+import { readDecimal } from '../science/decimal.ts'
 import { type Answer, isInterval } from '../tree/answers.ts'
 import type { ChoiceObservation, MeasureObservation } from '../tree/observation.ts'
 import { measured } from '../tree/tell.ts'
 import { answerLabel } from '../words/tree-texts.ts'
 import { measureFault } from './measure-fault.ts'
 import { useSetting } from './setting.tsx'
-import { readTyped, TYPED_UNITS, type TypedUnit } from './units.ts'
+import { TYPED_UNITS, type TypedUnit } from './units.ts'
 
 /** One plain quantity that something is worked out from; left empty it is not known. */
 export function InputField({
@@ -86,7 +87,7 @@ function NumberField({
       onChange(null, false)
       return
     }
-    const number = readTyped(text)
+    const number = readDecimal(text)
     const value = number === null ? null : as.toMeasure(number)
     const found = measureFault(value, observation, as, words.t)
     setFault(found)

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks'
+import { readDecimal } from '../science/decimal.ts'
 import type { Interval } from '../tree/answers.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
 import { measured } from '../tree/tell.ts'
@@ -8,7 +9,7 @@ import { KEY_UNSURE, Key } from './key.tsx'
 import { measureFault } from './measure-fault.ts'
 import { useSetting } from './setting.tsx'
 import { Strip } from './strip.tsx'
-import { readTyped, TYPED_UNITS, type TypedUnit } from './units.ts'
+import { TYPED_UNITS, type TypedUnit } from './units.ts'
 
 /** A number with its unit and instrument, or "I don't know". */
 export function MeasureAnswers({
@@ -33,7 +34,7 @@ export function MeasureAnswers({
 
   const submit = (event: Event) => {
     event.preventDefault()
-    const number = readTyped(typed)
+    const number = readDecimal(typed)
     const value = number === null ? null : unit.toMeasure(number)
     const fault = measureFault(value, observation, unit, words.t)
     setError(fault)
@@ -52,7 +53,7 @@ export function MeasureAnswers({
       {observation.unit === 'ph' && instrument.endsWith('strip') && (
         <Strip
           wide={instrument === 'wide-strip'}
-          value={readTyped(typed)}
+          value={readDecimal(typed)}
           onPick={ph => setTyped(`${ph}`)}
         />
       )}

@@ -1,4 +1,5 @@
 import { useSpeech } from '../../parts/setting.tsx'
+import { readDecimal } from '../../science/decimal.ts'
 import type { Field, KeyUnder, TypedFields, UnitChoice } from './fields.ts'
 
 /** One input of a calculator, with its unit and, where it has one, a slider. */
@@ -72,7 +73,7 @@ export function FieldPart({
               min={field.slider.from}
               max={field.slider.to}
               step={field.slider.step}
-              value={Number(value.replace(',', '.')) || 0}
+              value={readDecimal(value) ?? 0}
               onInput={event => onChange({ [id]: event.currentTarget.value })}
             />
           )}

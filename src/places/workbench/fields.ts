@@ -1,4 +1,4 @@
-import { readTyped } from '../../parts/units.ts'
+import { readDecimal } from '../../science/decimal.ts'
 import {
   type Amount,
   amount,
@@ -106,7 +106,7 @@ export function startValues(fields: readonly Field[], linked: URLSearchParams): 
 
 /** The number in a field. @throws NotANumber */
 export function numberIn(values: TypedFields, id: FieldId): number {
-  const number = readTyped(values[id] ?? '')
+  const number = readDecimal(values[id] ?? '')
   if (number === null) throw new NotANumber(id)
   return number
 }
