@@ -77,6 +77,23 @@ export function amount<U extends UnitName>(
   return { dimension, base: value * factor + zero }
 }
 
+/** An amount of one of some dimensions, which tells which of them it is. */
+export type AmountOf<D extends Dimension> = D extends Dimension ? Amount<D> : never
+
+export const isUnitName = (text: string): text is UnitName => Object.hasOwn(UNITS, text)
+
+/** An amount in a unit that somebody picked or wrote; null where it measures none of the dimensions. */
+export function amountIn<D extends Dimension>(
+  dimensions: readonly D[],
+  value: number,
+  unit: UnitName
+): AmountOf<D> | null {
+  const { dimension, base } = amount(value, unit)
+  const isOne = dimensions.some(one => one === dimension)
+  // The unit decides at run time, and it has just been held against the dimensions.
+  return isOne ? ({ dimension, base } as unknown as AmountOf<D>) : null
+}
+
 /** An amount as a number of one of its own units: `inUnit(amount(2, 'cup'), 'mL')`. */
 export function inUnit<D extends Dimension>({ base }: Amount<D>, unit: UnitOf<D>): number {
   const { factor, zero = 0 }: Scale<Dimension> = UNITS[unit]

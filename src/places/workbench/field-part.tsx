@@ -1,6 +1,7 @@
 import { useSpeech } from '../../parts/setting.tsx'
 import { readDecimal } from '../../science/decimal.ts'
-import type { Field, KeyUnder, TypedFields, UnitChoice } from './fields.ts'
+import type { CalculatorInput, KeyUnder } from '../../words/reckoned/inputs.ts'
+import { type FieldUnit, type TypedFields, unitsOf } from './fields.ts'
 
 /** One input of a calculator, with its unit and, where it has one, a slider. */
 export function FieldPart({
@@ -9,7 +10,7 @@ export function FieldPart({
   isFaulty,
   onChange
 }: {
-  field: Field
+  field: CalculatorInput
   values: TypedFields
   isFaulty: boolean
   onChange: (more: TypedFields) => void
@@ -36,7 +37,7 @@ export function FieldPart({
           </select>
         </div>
       )
-    case 'text':
+    case 'readings':
       return (
         <div class="input-field input-field-wide">
           {label}
@@ -53,6 +54,7 @@ export function FieldPart({
           </p>
         </div>
       )
+    case 'amount':
     case 'number':
       return (
         <div class="input-field">
@@ -83,18 +85,20 @@ export function FieldPart({
 }
 
 function UnitPart({
-  field: { id, units },
+  field,
   values,
   onChange
 }: {
-  field: Extract<Field, { kind: 'number' }>
+  field: CalculatorInput
   values: TypedFields
   onChange: (more: TypedFields) => void
 }) {
   const { words } = useSpeech()
+  const { id } = field
+  const units = unitsOf(field)
   const [only, ...others] = units
   if (only === undefined) return null
-  const name = (unit: UnitChoice) => words.t(`ui:workbench.units.${keyOf(unit)}`)
+  const name = (unit: FieldUnit) => words.t(`ui:workbench.units.${keyOf(unit)}`)
   if (others.length === 0) return <span>{name(only)}</span>
   return (
     <select
@@ -112,7 +116,7 @@ function UnitPart({
 }
 
 /** A unit as its text is keyed: small letters alone. */
-const keyOf = (unit: UnitChoice): UnitKey =>
+const keyOf = (unit: FieldUnit): UnitKey =>
   (({ '%': 'percent', 'g/L': 'per-liter', '°Bx': 'brix' })[unit as string] ??
     unit.toLowerCase()) as UnitKey
 type UnitKey = KeyUnder<'units'>

@@ -7,9 +7,9 @@ import { useToday } from '../../opening/use-today.ts'
 import { Foot } from '../../parts/foot.tsx'
 import { Masthead } from '../../parts/masthead.tsx'
 import { SpeechProvider } from '../../parts/setting.tsx'
+import { CALCULATORS, type Calculator } from '../../words/reckoned/calculators.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { CalculatorPart } from './calculator-part.tsx'
-import { CALCULATORS, type Calculator } from './calculators.tsx'
 import { startValues, type TypedFields } from './fields.ts'
 
 /** Every calculator on its own, for class use: what stands in the fields stands in the link. */
@@ -22,9 +22,9 @@ export function Workbench({ catalogue, openers }: { catalogue: Catalogue; opener
   usePageLanguage(screens.tag)
   const speech = useMemo(() => speechIn(screens.texts, screens.tag), [screens.texts, screens.tag])
   const [calculator, setCalculator] = useState<Calculator>(
-    () => CALCULATORS.find(({ id }) => id === linked.get('calculator')) ?? FIRST
+    () => CALCULATORS.find(({ id }) => id === linked.get('calculator')) ?? CALCULATORS[0]
   )
-  const [values, setValues] = useState<TypedFields>(() => startValues(calculator.fields, linked))
+  const [values, setValues] = useState<TypedFields>(() => startValues(calculator, linked))
   const { words } = speech
   const title = words.t('ui:workbench.title')
   useEffect(() => {
@@ -60,7 +60,7 @@ export function Workbench({ catalogue, openers }: { catalogue: Catalogue; opener
                 aria-current={one.id === calculator.id ? 'page' : undefined}
                 onClick={() => {
                   setCalculator(one)
-                  setValues(startValues(one.fields, new URLSearchParams()))
+                  setValues(startValues(one, new URLSearchParams()))
                 }}
               >
                 {words.t(`ui:workbench.calculators.${one.id}.title`)}
@@ -74,7 +74,5 @@ export function Workbench({ catalogue, openers }: { catalogue: Catalogue; opener
     </SpeechProvider>
   )
 }
-
-const FIRST = CALCULATORS[0] as Calculator
 
 const readHash = (hash: string): URLSearchParams => new URLSearchParams(hash.replace(/^#/, ''))

@@ -2,7 +2,7 @@ import { checked } from '../../science/bad-input.ts'
 import type { AcidReading } from '../../science/course.ts'
 import { DAY_MS } from '../../science/days.ts'
 import { readDecimal } from '../../science/decimal.ts'
-import { INSTRUMENTS, type PhInstrument, starterReading } from '../../science/mix.ts'
+import { type PhInstrument, starterReading } from '../../science/mix.ts'
 
 /** What was pasted: the readings in the order of their days, and the lines that no reading was found in. */
 export interface Pasted {
@@ -73,5 +73,3 @@ function dateOf(text: string): number | null {
   const time = Date.UTC(Number(year), Number(month) - 1, Number(day))
   return Number.isNaN(time) ? null : time / DAY_MS
 }
-
-export const INSTRUMENT_NAMES = Object.keys(INSTRUMENTS) as PhInstrument[]
