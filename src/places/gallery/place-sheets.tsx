@@ -60,7 +60,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
           withdrawn: '2026-11-25'
         }
       })
-    ]).map(sheet => ({ ...sheet, parts: ['before', 'choose', 'withdrawn'] })),
+    ]).map(sheet => ({ ...sheet, parts: ['before', 'choose', 'withdrawn', 'screen'] })),
     ...whole('walk-screen', [
       {
         name: 'in the middle of a walk',

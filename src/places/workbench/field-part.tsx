@@ -1,4 +1,6 @@
+import { NumberField } from '../../parts/number-field.tsx'
 import { useSpeech } from '../../parts/setting.tsx'
+import { UnitSelect } from '../../parts/unit-select.tsx'
 import { readDecimal } from '../../science/decimal.ts'
 import type { CalculatorInput, KeyUnder } from '../../words/reckoned/inputs.ts'
 import { type FieldUnit, type TypedFields, unitsOf } from './fields.ts'
@@ -18,7 +20,8 @@ export function FieldPart({
   const { words } = useSpeech()
   const { id } = field
   const value = values[id] ?? ''
-  const label = <label for={`field-${id}`}>{words.t(`ui:workbench.fields.${id}`)}</label>
+  const name = words.t(`ui:workbench.fields.${id}`)
+  const label = <label for={`field-${id}`}>{name}</label>
   switch (field.kind) {
     case 'choice':
       return (
@@ -57,21 +60,24 @@ export function FieldPart({
     case 'amount':
     case 'number':
       return (
-        <div class="input-field">
-          {label}
-          <input
-            id={`field-${id}`}
-            inputMode="decimal"
-            autocomplete="off"
-            value={value}
-            aria-invalid={isFaulty}
-            onInput={event => onChange({ [id]: event.currentTarget.value })}
+        <NumberField
+          id={`field-${id}`}
+          look="input-field"
+          label={name}
+          typed={value}
+          fault={isFaulty ? '' : null}
+          onTyped={typed => onChange({ [id]: typed })}
+        >
+          <UnitSelect
+            units={unitsOf(field)}
+            unit={values[`${id}-unit`]}
+            nameOf={unit => words.t(`ui:workbench.units.${keyOf(unit)}`)}
+            onChange={unit => onChange({ [`${id}-unit`]: unit })}
           />
-          <UnitPart field={field} values={values} onChange={onChange} />
           {field.slider && (
             <input
               type="range"
-              aria-label={words.t(`ui:workbench.fields.${id}`)}
+              aria-label={name}
               min={field.slider.from}
               max={field.slider.to}
               step={field.slider.step}
@@ -79,40 +85,9 @@ export function FieldPart({
               onInput={event => onChange({ [id]: event.currentTarget.value })}
             />
           )}
-        </div>
+        </NumberField>
       )
   }
-}
-
-function UnitPart({
-  field,
-  values,
-  onChange
-}: {
-  field: CalculatorInput
-  values: TypedFields
-  onChange: (more: TypedFields) => void
-}) {
-  const { words } = useSpeech()
-  const { id } = field
-  const units = unitsOf(field)
-  const [only, ...others] = units
-  if (only === undefined) return null
-  const name = (unit: FieldUnit) => words.t(`ui:workbench.units.${keyOf(unit)}`)
-  if (others.length === 0) return <span>{name(only)}</span>
-  return (
-    <select
-      aria-label={words.t('ui:prompts.unit')}
-      value={values[`${id}-unit`]}
-      onChange={event => onChange({ [`${id}-unit`]: event.currentTarget.value })}
-    >
-      {units.map(unit => (
-        <option key={unit} value={unit}>
-          {name(unit)}
-        </option>
-      ))}
-    </select>
-  )
 }
 
 /** A unit as its text is keyed: small letters alone. */
