@@ -1,6 +1,6 @@
 import type { Place } from '../findings/place.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
-import { rounded } from '../tree/range.ts'
+import { rounded } from '../tree/reading.ts'
 import type { Recheck } from '../tree/tree.ts'
 import { SOURCE_TAG } from './check-words.ts'
 import type { Companions } from './companions.ts'

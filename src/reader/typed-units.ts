@@ -1,6 +1,6 @@
 import { fahrenheitOf, MONTH, WEEK, YEAR } from '../science/units.ts'
 import type { Unit } from '../tree/observation.ts'
-import { rounded } from '../tree/range.ts'
+import { rounded } from '../tree/reading.ts'
 import { baseOf } from './lexicon.ts'
 
 /** A unit as people say it, and how it turns into the measure's own. */

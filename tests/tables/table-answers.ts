@@ -1,8 +1,7 @@
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { cutsOn } from '../../src/tree/bands.ts'
 import type { MeasureObservation, Observation, Unit } from '../../src/tree/observation.ts'
-import { rounded } from '../../src/tree/range.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured, rounded } from '../../src/tree/reading.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 
 /** A complete set of answers: from jars that are nearly in order to jars with everything wrong. */

@@ -2,7 +2,7 @@ import { BadInput } from '../../science/bad-input.ts'
 import type { Span } from '../../science/span.ts'
 import { type Answer, type Interval, isInterval } from '../../tree/answers.ts'
 import { WORKED_OUT, type Worked } from '../../tree/derived.ts'
-import { rounded } from '../../tree/range.ts'
+import { rounded } from '../../tree/reading.ts'
 
 /** What was told of a model's inputs, by their names; what is absent was not told yet. */
 export type Inputs = Readonly<Record<string, Answer | undefined>>
