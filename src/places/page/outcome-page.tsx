@@ -4,10 +4,10 @@ import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
 import type { LanguageChoice } from '../../parts/language-switch.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
 import { PrintedSheet } from '../../parts/printed-sheet.tsx'
+import { tellOf } from '../../parts/said-twice.ts'
 import { Screen } from '../../parts/screen.tsx'
 import { useSetting } from '../../parts/setting.tsx'
 import { Text } from '../../parts/text.tsx'
-import { tellOf } from '../../parts/use-walk.ts'
 import { reportOf } from '../../report/report.ts'
 
 const NOTICES = {
