@@ -2,7 +2,7 @@ import { answersToKeep } from '../evaluate/keep.ts'
 import type { Answer, Answers, SignValue } from '../tree/answers.ts'
 import { isInterval, SIGN_VALUES } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
-import { measured } from '../tree/tell.ts'
+import { measured } from '../tree/reading.ts'
 import type { Tree } from '../tree/tree.ts'
 
 /** What a link said, after everything that makes no sense any more has been left out. */

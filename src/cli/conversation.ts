@@ -1,6 +1,7 @@
 import type { Answer, Answers } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
-import { measured, withdraw } from '../tree/tell.ts'
+import { measured } from '../tree/reading.ts'
+import { withdraw } from '../tree/tell.ts'
 import { answerText } from '../words/answer-text.ts'
 import type { LineReader } from './line-reader.ts'
 import type { Making } from './making.ts'

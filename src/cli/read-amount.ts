@@ -1,4 +1,12 @@
-import { type Amount, amount, type Dimension, UNITS, type UnitName } from '../science/units.ts'
+import { readSigned } from '../science/decimal.ts'
+import {
+  type AmountOf,
+  amountIn,
+  type Dimension,
+  isUnitName,
+  UNITS,
+  type UnitName
+} from '../science/units.ts'
 import { BadUse } from './bad-use.ts'
 
 /** Units as people write them, beside their own names. */
@@ -38,27 +46,29 @@ const WRITTEN: Readonly<Record<string, UnitName>> = {
 
 /** A number of a command line, with the unit written behind it. @throws BadUse where there is none. */
 function split(option: string, text: string): { value: number; unit: string } {
-  const found = /^\s*(-?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/.exec(text)
-  if (!found) throw new BadUse(`\`${option}\` is \`${text}\`: write a number and its unit.`)
-  return { value: Number((found[1] ?? '').replace(',', '.')), unit: (found[2] ?? '').trim() }
+  const [, number = '', unit = ''] = /^\s*(-?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/.exec(text) ?? []
+  const value = readSigned(number)
+  if (value === null) throw new BadUse(`\`${option}\` is \`${text}\`: write a number and its unit.`)
+  return { value, unit: unit.trim() }
 }
 
-/** An amount of one dimension, such as `2cup`. @throws BadUse for a unit of another, or none. */
+/** An amount of one of the dimensions, such as `2cup`. @throws BadUse for a unit of another, or none. */
 export function readAmount<D extends Dimension>(
   option: string,
   text: string,
-  dimension: D,
+  dimensions: readonly D[],
   example: string
-): Amount<D> {
+): AmountOf<D> {
   const { value, unit } = split(option, text)
-  const name =
-    WRITTEN[unit.toLowerCase()] ?? (Object.hasOwn(UNITS, unit) ? (unit as UnitName) : undefined)
-  const known = Object.entries(UNITS).filter(([, scale]) => scale.dimension === dimension)
-  if (name === undefined || UNITS[name].dimension !== dimension) {
-    const units = known.map(([each]) => each).join(', ')
-    throw new BadUse(`\`${option}\` is \`${text}\`: write it like \`${example}\`. Units: ${units}.`)
-  }
-  return amount(value, name) as unknown as Amount<D>
+  const name = WRITTEN[unit.toLowerCase()] ?? (isUnitName(unit) ? unit : null)
+  const found = name === null ? null : amountIn(dimensions, value, name)
+  if (found !== null) return found
+  const units = Object.entries(UNITS)
+    .filter(([, scale]) => dimensions.some(dimension => dimension === scale.dimension))
+    .map(([each]) => each)
+  throw new BadUse(
+    `\`${option}\` is \`${text}\`: write it like \`${example}\`. Units: ${units.join(', ')}.`
+  )
 }
 
 /** A number in one unit that may be written behind it, such as `20g/L` or `20`. @throws BadUse for others. */

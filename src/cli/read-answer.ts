@@ -6,7 +6,7 @@ import type {
   Observation,
   SignsObservation
 } from '../tree/observation.ts'
-import { measured } from '../tree/tell.ts'
+import { measured } from '../tree/reading.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 
 const SIGN_WORDS: readonly SignValue[] = ['yes', 'no', 'unsure']

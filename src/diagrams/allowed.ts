@@ -4,11 +4,11 @@ import {
   type Interval,
   isInterval,
   measureOf,
-  settlersOf,
   signsOf
 } from '../tree/answers.ts'
 import { bandKey, isExact } from '../tree/bands.ts'
 import { rank, standsFor } from '../tree/effective.ts'
+import { settlersOf } from '../tree/linked.ts'
 import type { ChoiceObservation, MeasureObservation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Open } from './reach.ts'

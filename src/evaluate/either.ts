@@ -2,7 +2,8 @@ import { allowedValues, openValues } from '../diagrams/allowed.ts'
 import { reachable } from '../diagrams/reach.ts'
 import type { Variable } from '../diagrams/space.ts'
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
-import { type Answer, type Answers, type SignValue, settlersOf, signsOf } from '../tree/answers.ts'
+import { type Answer, type Answers, type SignValue, signsOf } from '../tree/answers.ts'
+import { settlersOf } from '../tree/linked.ts'
 import type { Tree } from '../tree/tree.ts'
 
 /** Things told of one observation, or of one sign of it, of which only one can be so. */

@@ -1,7 +1,7 @@
-import { type Answer, type Answers, type Signs, settlersOf } from '../tree/answers.ts'
+import type { Answer, Answers, Signs } from '../tree/answers.ts'
 import { branchesOf, reachedFrom } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
-import { linkedOf } from '../tree/linked.ts'
+import { linkedOf, settlersOf } from '../tree/linked.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
 import type { Walk } from './walk.ts'
 

@@ -1,9 +1,10 @@
 import { walk } from '../evaluate/walk.ts'
-import { type Answer, type Answers, settlersOf } from '../tree/answers.ts'
+import type { Answer, Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { decide } from '../tree/decide.ts'
 import { effectiveChoice } from '../tree/effective.ts'
 import { emergenciesTold } from '../tree/emergency.ts'
+import { settlersOf } from '../tree/linked.ts'
 import type { Question, Tree } from '../tree/tree.ts'
 import { StillRead } from './still-read.ts'
 

@@ -1,6 +1,7 @@
-import { type Answer, type SignValue, settlersOf } from '../tree/answers.ts'
+import type { Answer, SignValue } from '../tree/answers.ts'
 import { bandsOf } from '../tree/bands.ts'
 import { isVolunteered } from '../tree/decide.ts'
+import { settlersOf } from '../tree/linked.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 

@@ -1,6 +1,7 @@
-import { type Answer, type Answers, settlersOf } from '../tree/answers.ts'
+import type { Answer, Answers } from '../tree/answers.ts'
 import { branchesOf } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
+import { settlersOf } from '../tree/linked.ts'
 import type { Question, Tree } from '../tree/tree.ts'
 
 /** Which of the answers told can still decide where a walk goes, so that walks alike in them are one. */

@@ -1,3 +1,4 @@
+import { randomNumbers } from '../science/random-numbers.ts'
 import { type Course, type Halt, keyOf } from './course.ts'
 import type { Likely, Shares } from './shares.ts'
 import { Tally } from './tally.ts'
@@ -116,15 +117,4 @@ export function drawn(likely: readonly Likely[], number: number): Likely | undef
   }
   // A last share that rounding has made too small is not a missing answer.
   return left < 1e-9 ? likely.at(-1) : undefined
-}
-
-/** Numbers from 0 to 1, the same ones for the same seed (mulberry32). */
-export function randomNumbers(seed: number): () => number {
-  let state = seed
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
-  }
 }

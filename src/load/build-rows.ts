@@ -1,7 +1,7 @@
 import type { Answer, Answers } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
-import { measured } from '../tree/tell.ts'
+import { measured } from '../tree/reading.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import { unknownName } from './linking.ts'

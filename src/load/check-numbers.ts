@@ -1,5 +1,6 @@
 import type { Place } from '../findings/place.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
+import { rounded } from '../tree/reading.ts'
 import type { Recheck } from '../tree/tree.ts'
 import { SOURCE_TAG } from './check-words.ts'
 import type { Companions } from './companions.ts'
@@ -133,6 +134,3 @@ function daysOf(tree: Tree): ReadonlySet<number> {
     ...Object.values(does).flatMap(({ byDay }) => byDay ?? [])
   ])
 }
-
-/** Instruments are exact to hundredths; sums of them in binary are not. */
-const rounded = (number: number): number => Math.round(number * 100) / 100

@@ -1,7 +1,7 @@
 import { numbersOf } from './constants.ts'
 import type { LocalText } from './local-text.ts'
 import type { OfficePack } from './office-pack.ts'
-import { isExpired, isStale } from './stale.ts'
+import { isPast, isStale } from './stale.ts'
 
 /** Whom to call for a trigger, and how far the number can be relied on. */
 export interface Referral {
@@ -27,6 +27,6 @@ export function referralFor(pack: OfficePack | null, trigger: string, today: Dat
   // A doctor's number is the caller's own: nothing is missing and nothing can be out of date.
   if (!referral.number) return { ...told, phone: null, standing: 'current' }
   if (!number) return { ...told, phone: null, standing: 'missing' }
-  const stale = isExpired(pack, today) || isStale(number, today)
+  const stale = isPast(pack.validUntil, today) || isStale(number, today)
   return { ...told, phone: number.phone, standing: stale ? 'stale' : 'current' }
 }

@@ -1,4 +1,4 @@
-import { isPast } from '../report/report.ts'
+import { isPast } from '../office/stale.ts'
 import type { Table } from '../tables/table.ts'
 import type { Tree } from '../tree/tree.ts'
 import { isDraft } from '../words/languages.ts'

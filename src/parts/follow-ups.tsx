@@ -1,5 +1,5 @@
 import { sourceLine } from '../words/sources.ts'
-import type { SaidTwice } from './outcome.tsx'
+import type { SaidTwice } from './said-twice.ts'
 import { useSpeech } from './setting.tsx'
 import { Both } from './text.tsx'
 

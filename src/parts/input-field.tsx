@@ -1,11 +1,9 @@
-import { useState } from 'preact/hooks'
 import { type Answer, isInterval } from '../tree/answers.ts'
 import type { ChoiceObservation, MeasureObservation } from '../tree/observation.ts'
-import { measured } from '../tree/tell.ts'
 import { answerLabel } from '../words/tree-texts.ts'
-import { measureFault } from './measure-fault.ts'
+import { NumberField, type TypedMeasure, useTypedMeasure } from './number-field.tsx'
 import { useSetting } from './setting.tsx'
-import { readTyped, TYPED_UNITS, type TypedUnit } from './units.ts'
+import { UnitSelect } from './unit-select.tsx'
 
 /** One plain quantity that something is worked out from; left empty it is not known. */
 export function InputField({
@@ -24,7 +22,7 @@ export function InputField({
     return <ChoiceField observation={observation} before={before} onChange={onChange} />
   }
   if (observation?.kind === 'measure') {
-    return <NumberField observation={observation} before={before} onChange={onChange} />
+    return <MeasureField observation={observation} before={before} onChange={onChange} />
   }
   return null
 }
@@ -59,7 +57,7 @@ function ChoiceField({
   )
 }
 
-function NumberField({
+function MeasureField({
   observation,
   before,
   onChange
@@ -70,53 +68,41 @@ function NumberField({
 }) {
   const { words } = useSetting()
   const { id, instruments } = observation
-  const units = TYPED_UNITS[observation.unit]
   const told = before !== undefined && isInterval(before) ? before : undefined
-  const [unit, setUnit] = useState(units[0] as TypedUnit)
-  const [typed, setTyped] = useState(told === undefined ? '' : shown(unit, told.reading))
-  const [instrument, setInstrument] = useState(told?.instrument ?? '')
-  const [fault, setFault] = useState<string | null>(null)
-
-  const change = (text: string, as: TypedUnit, by: string) => {
-    setTyped(text)
-    setUnit(as)
-    setInstrument(by)
-    if (text.trim() === '') {
-      setFault(null)
-      onChange(null, false)
-      return
-    }
-    const number = readTyped(text)
-    const value = number === null ? null : as.toMeasure(number)
-    const found = measureFault(value, observation, as, words.t)
-    setFault(found)
-    if (found !== null || value === null) onChange(null, true)
-    else onChange(measured(observation, value, by === '' ? undefined : by), false)
+  const { units, fields, setFields, fault, setFault, read } = useTypedMeasure(
+    observation,
+    told,
+    (reading, unit) => `${Number(unit.fromMeasure(reading).toPrecision(4))}`
+  )
+  const change = (changed: Partial<TypedMeasure>) => {
+    const next = { ...fields, ...changed }
+    setFields(next)
+    const isEmpty = next.typed.trim() === ''
+    const answer = isEmpty ? null : read(next)
+    if (isEmpty) setFault(null)
+    onChange(answer, !isEmpty && answer === null)
   }
-
   return (
-    <div class="input-field">
-      <label for={`input-${id}`}>{words.t(`observations:${id}.ask`)}</label>
-      <input
-        id={`input-${id}`}
-        inputMode="decimal"
-        autocomplete="off"
-        value={typed}
-        aria-invalid={fault !== null}
-        aria-describedby={fault === null ? undefined : `input-${id}-error`}
-        onInput={event => change(event.currentTarget.value, unit, instrument)}
-      />
-      <UnitPick
-        name={id}
-        units={units}
-        unit={unit}
-        onChange={as => change(typed, as, instrument)}
+    <NumberField
+      id={`input-${id}`}
+      look="input-field"
+      label={words.t(`observations:${id}.ask`)}
+      typed={fields.typed}
+      fault={fault}
+      onTyped={typed => change({ typed })}
+    >
+      <UnitSelect
+        id={`unit-${id}`}
+        units={units.map(unit => unit.id)}
+        unit={fields.unit.id}
+        nameOf={unit => words.t(`ui:unit-names.${unit}`)}
+        onChange={picked => change({ unit: units.find(unit => unit.id === picked) ?? fields.unit })}
       />
       {instruments.length > 1 && (
         <select
           aria-label={words.t('ui:prompts.instrument')}
-          value={instrument}
-          onChange={event => change(typed, unit, event.currentTarget.value)}
+          value={fields.instrument}
+          onChange={event => change({ instrument: event.currentTarget.value })}
         >
           <option value="">{words.t('ui:prompts.instrument-unknown')}</option>
           {instruments.map(one => (
@@ -126,46 +112,6 @@ function NumberField({
           ))}
         </select>
       )}
-      {fault !== null && (
-        <p class="error" id={`input-${id}-error`}>
-          {fault}
-        </p>
-      )}
-    </div>
+    </NumberField>
   )
 }
-
-function UnitPick({
-  name,
-  units,
-  unit,
-  onChange
-}: {
-  name: string
-  units: readonly TypedUnit[]
-  unit: TypedUnit
-  onChange: (unit: TypedUnit) => void
-}) {
-  const { words } = useSetting()
-  if (units.length === 1) return <span>{words.t(`ui:unit-names.${unit.id}`)}</span>
-  return (
-    <select
-      aria-label={words.t('ui:prompts.unit')}
-      id={`unit-${name}`}
-      value={unit.id}
-      onChange={event => {
-        const found = units.find(one => one.id === event.currentTarget.value)
-        if (found) onChange(found)
-      }}
-    >
-      {units.map(one => (
-        <option key={one.id} value={one.id}>
-          {words.t(`ui:unit-names.${one.id}`)}
-        </option>
-      ))}
-    </select>
-  )
-}
-
-const shown = (unit: TypedUnit, value: number): string =>
-  `${Number(unit.fromMeasure(value).toPrecision(4))}`

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { useSpeech } from './setting.tsx'
 
 /** The keys of answers in their order: digits first, then letters that no other key needs. */
@@ -16,5 +17,36 @@ export function Key({ of }: { of: string | undefined }) {
     <span class="key" aria-hidden="true">
       {of.toUpperCase()}
     </span>
+  )
+}
+
+/** A button that gives an answer, or rules out all that is left, with its key. */
+export function KeyedAnswer({
+  look,
+  answer,
+  shortcut,
+  describedBy,
+  onPress,
+  children
+}: {
+  look: 'primary' | 'secondary'
+  answer: string
+  shortcut: string
+  describedBy?: string | undefined
+  onPress: () => void
+  children: ComponentChildren
+}) {
+  return (
+    <button
+      type="button"
+      class={look}
+      data-answer={answer}
+      data-key={shortcut}
+      aria-describedby={describedBy}
+      onClick={onPress}
+    >
+      <Key of={shortcut} />
+      {children}
+    </button>
   )
 }

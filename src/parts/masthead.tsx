@@ -1,6 +1,13 @@
-import type { Language } from '../words/languages.ts'
+import { type LanguageChoice, LanguageSwitch } from './language-switch.tsx'
 import { useSpeech } from './setting.tsx'
 import { Text } from './text.tsx'
+
+export interface MastheadProps extends Partial<LanguageChoice> {
+  title: string | null
+  draft: boolean
+  onBack: (() => void) | null
+  onStartOver: (() => void) | null
+}
 
 /** The top of every screen: whose page it is, and back, start over and the languages in the same place. */
 export function Masthead({
@@ -11,17 +18,7 @@ export function Masthead({
   languageLost = false,
   onBack,
   onStartOver
-}: {
-  title: string | null
-  draft: boolean
-  /** The languages that can be changed to, each under its own name. */
-  languages?: readonly Language[]
-  onLanguage?: (tag: string) => void
-  /** The language asked for could not be loaded; the one before stands. */
-  languageLost?: boolean
-  onBack: (() => void) | null
-  onStartOver: (() => void) | null
-}) {
+}: MastheadProps) {
   const { words } = useSpeech()
   return (
     <header class="masthead">
@@ -41,20 +38,11 @@ export function Masthead({
             {words.t('ui:start-over')}
           </button>
         )}
-        {languages
-          .filter(({ tag }) => tag !== words.tag)
-          .map(({ tag, name }) => (
-            <button
-              key={tag}
-              type="button"
-              class="quiet"
-              lang={tag}
-              data-language={tag}
-              onClick={() => onLanguage(tag)}
-            >
-              {name}
-            </button>
-          ))}
+        <LanguageSwitch
+          languages={languages.filter(({ tag }) => tag !== words.tag)}
+          look="quiet"
+          onLanguage={onLanguage}
+        />
       </div>
       <p class="masthead-trouble" role="status">
         {languageLost && words.t('ui:language-not-loaded')}

@@ -1,14 +1,15 @@
-import { useRef, useState } from 'preact/hooks'
+import type { ComponentChildren } from 'preact'
+import { useRef } from 'preact/hooks'
+import { readDecimal } from '../science/decimal.ts'
 import type { Interval } from '../tree/answers.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
-import { measured } from '../tree/tell.ts'
 import { answerHint } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
-import { KEY_UNSURE, Key } from './key.tsx'
-import { measureFault } from './measure-fault.ts'
+import { KEY_UNSURE, KeyedAnswer } from './key.tsx'
+import { NumberField, type TypedMeasure, useTypedMeasure } from './number-field.tsx'
 import { useSetting } from './setting.tsx'
 import { Strip } from './strip.tsx'
-import { readTyped, TYPED_UNITS, type TypedUnit } from './units.ts'
+import type { TypedUnit } from './units.ts'
 
 /** A number with its unit and instrument, or "I don't know". */
 export function MeasureAnswers({
@@ -22,74 +23,84 @@ export function MeasureAnswers({
 }) {
   const { words, fromMemory } = useSetting()
   const before = typeof told === 'object' ? told : undefined
-  const units = TYPED_UNITS[observation.unit]
-  const [unit, setUnit] = useState(units[0] as TypedUnit)
-  const [typed, setTyped] = useState(before === undefined ? '' : `${before.reading}`)
-  const [instrument, setInstrument] = useState(before?.instrument ?? '')
-  const [error, setError] = useState<string | null>(null)
+  const { units, fields, setFields, fault, read } = useTypedMeasure(
+    observation,
+    before,
+    reading => `${reading}`
+  )
+  const { typed, unit, instrument } = fields
+  const change = (changed: Partial<TypedMeasure>) => setFields({ ...fields, ...changed })
   const field = useRef<HTMLInputElement>(null)
   const id = `measure-${observation.id}`
+  const unitName = (one: TypedUnit) => words.t(`ui:unit-names.${one.id}`)
   const needsInstrument = observation.instruments.length > 1
 
   const submit = (event: Event) => {
     event.preventDefault()
-    const number = readTyped(typed)
-    const value = number === null ? null : unit.toMeasure(number)
-    const fault = measureFault(value, observation, unit, words.t)
-    setError(fault)
-    if (fault !== null || value === null) {
-      field.current?.focus()
-      return
-    }
-    onAnswer(measured(observation, value, instrument === '' ? undefined : instrument))
+    const answer = read(fields)
+    if (answer === null) field.current?.focus()
+    else onAnswer(answer)
   }
 
   return (
     <form class="measure" onSubmit={submit} noValidate>
       {needsInstrument && (
-        <InstrumentChoice observation={observation} value={instrument} onChange={setInstrument} />
+        <Pills
+          look="pills"
+          legend={<legend>{words.t('ui:prompts.instrument')}</legend>}
+          name={`instrument-${observation.id}`}
+          names={[
+            ...observation.instruments.map(
+              ({ id }) => [id, words.t(`observations:${observation.id}.instruments.${id}`)] as const
+            ),
+            ['', words.t('ui:prompts.instrument-unknown')]
+          ]}
+          value={instrument}
+          onChange={picked => change({ instrument: picked })}
+        />
       )}
       {observation.unit === 'ph' && instrument.endsWith('strip') && (
         <Strip
           wide={instrument === 'wide-strip'}
-          value={readTyped(typed)}
-          onPick={ph => setTyped(`${ph}`)}
+          value={readDecimal(typed)}
+          onPick={ph => change({ typed: `${ph}` })}
         />
       )}
-      <div class="measure-field">
-        <label for={id}>{words.t(`ui:prompts.number-${observation.unit}`)}</label>
-        <input
-          id={id}
-          ref={field}
-          inputMode="decimal"
-          autocomplete="off"
-          value={typed}
-          aria-invalid={error !== null}
-          aria-describedby={error === null ? undefined : `${id}-error`}
-          onInput={event => setTyped(event.currentTarget.value)}
-        />
-        <UnitChoice units={units} unit={unit} onChange={setUnit} />
-        {error !== null && (
-          <p class="error" id={`${id}-error`}>
-            {error}
-          </p>
+      <NumberField
+        id={id}
+        look="measure-field"
+        label={words.t(`ui:prompts.number-${observation.unit}`)}
+        typed={typed}
+        fault={fault}
+        field={field}
+        onTyped={text => change({ typed: text })}
+      >
+        {units.length === 1 ? (
+          <span class="measure-unit">{unitName(unit)}</span>
+        ) : (
+          <Pills
+            look="unit-switch"
+            legend={<legend class="visually-hidden">{words.t('ui:prompts.unit')}</legend>}
+            name="unit"
+            names={units.map(one => [one.id, unitName(one)])}
+            value={unit.id}
+            onChange={picked => change({ unit: units.find(one => one.id === picked) ?? unit })}
+          />
         )}
-      </div>
+      </NumberField>
       <div class="actions">
         <button type="submit" class="primary">
           {words.t('ui:go-on')}
         </button>
-        <button
-          type="button"
-          class="secondary"
-          data-answer="unsure"
-          data-key={KEY_UNSURE}
-          aria-describedby={fromMemory ? undefined : `${id}-unsure`}
-          onClick={() => onAnswer('unsure')}
+        <KeyedAnswer
+          look="secondary"
+          answer="unsure"
+          shortcut={KEY_UNSURE}
+          describedBy={fromMemory ? undefined : `${id}-unsure`}
+          onPress={() => onAnswer('unsure')}
         >
-          <Key of={KEY_UNSURE} />
           <AnswerName observation={observation.id} answer="unsure" />
-        </button>
+        </KeyedAnswer>
         {!fromMemory && (
           <p class="actions-hint" id={`${id}-unsure`}>
             {answerHint(words, observation.id, 'unsure')}
@@ -100,65 +111,36 @@ export function MeasureAnswers({
   )
 }
 
-function InstrumentChoice({
-  observation,
+/** A choice of a few short names. */
+function Pills({
+  look,
+  legend,
+  name,
+  names,
   value,
   onChange
 }: {
-  observation: MeasureObservation
+  look: string
+  legend: ComponentChildren
+  name: string
+  /** By their ids. */
+  names: readonly (readonly [id: string, name: string])[]
   value: string
-  onChange: (instrument: string) => void
+  onChange: (id: string) => void
 }) {
-  const { words } = useSetting()
-  const all = [...observation.instruments.map(({ id }) => id), '']
   return (
-    <fieldset class="pills">
-      <legend>{words.t('ui:prompts.instrument')}</legend>
-      {all.map(id => (
+    <fieldset class={look}>
+      {legend}
+      {names.map(([id, text]) => (
         <label key={id} class="pill">
           <input
             type="radio"
-            name={`instrument-${observation.id}`}
+            name={name}
             value={id}
             checked={value === id}
             onChange={() => onChange(id)}
           />
-          <span>
-            {id === ''
-              ? words.t('ui:prompts.instrument-unknown')
-              : words.t(`observations:${observation.id}.instruments.${id}`)}
-          </span>
-        </label>
-      ))}
-    </fieldset>
-  )
-}
-
-function UnitChoice({
-  units,
-  unit,
-  onChange
-}: {
-  units: readonly TypedUnit[]
-  unit: TypedUnit
-  onChange: (unit: TypedUnit) => void
-}) {
-  const { words } = useSetting()
-  if (units.length === 1) {
-    return <span class="measure-unit">{words.t(`ui:unit-names.${unit.id}`)}</span>
-  }
-  return (
-    <fieldset class="unit-switch">
-      <legend class="visually-hidden">{words.t('ui:prompts.unit')}</legend>
-      {units.map(one => (
-        <label key={one.id} class="pill">
-          <input
-            type="radio"
-            name="unit"
-            checked={one.id === unit.id}
-            onChange={() => onChange(one)}
-          />
-          <span>{words.t(`ui:unit-names.${one.id}`)}</span>
+          <span>{text}</span>
         </label>
       ))}
     </fieldset>

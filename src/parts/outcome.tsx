@@ -2,6 +2,7 @@ import type { Said, SectionId } from '../words/say.ts'
 import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { FollowUps } from './follow-ups.tsx'
+import type { SaidTwice } from './said-twice.ts'
 import { SectionPart } from './section-part.tsx'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
@@ -18,12 +19,6 @@ const BELOW: readonly SectionId[] = [
   'rules-of-thumb'
 ]
 const ALWAYS: readonly SectionId[] = ['who-must-not', 'medical-help', 'keep-in-mind']
-
-/** A finished walk in the language of the screen, and in the one that stands beside it. */
-export interface SaidTwice {
-  readonly said: Said
-  readonly beside: Said | null
-}
 
 /** The outcome: person, container, batch; do now; whom to call; the rest; sources folded. */
 export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean }) {

@@ -5,7 +5,7 @@ import type { TextKey } from '../words/text-key.ts'
 import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
 import { HintButton, HintText, useHint } from './hint.tsx'
-import { KEY_NONE, KEY_UNSURE, Key, keyOf } from './key.tsx'
+import { KEY_NONE, KEY_UNSURE, Key, KeyedAnswer, keyOf } from './key.tsx'
 import { useSetting } from './setting.tsx'
 import { Sweep } from './sweep.tsx'
 import { Text } from './text.tsx'
@@ -83,26 +83,17 @@ export function SignsAnswers({
         </details>
       )}
       <div class="actions">
-        <button
-          type="button"
-          class="primary"
-          data-answer="none"
-          data-key={KEY_NONE}
-          onClick={() => rest('no')}
-        >
-          <Key of={KEY_NONE} />
+        <KeyedAnswer look="primary" answer="none" shortcut={KEY_NONE} onPress={() => rest('no')}>
           <Text k={some ? 'ui:that-is-all' : `observations:${observation.id}.none`} />
-        </button>
-        <button
-          type="button"
-          class="secondary"
-          data-answer="unsure"
-          data-key={KEY_UNSURE}
-          onClick={() => rest('unsure')}
+        </KeyedAnswer>
+        <KeyedAnswer
+          look="secondary"
+          answer="unsure"
+          shortcut={KEY_UNSURE}
+          onPress={() => rest('unsure')}
         >
-          <Key of={KEY_UNSURE} />
           <Text k={seen ? 'ui:not-sure-of-the-rest' : `observations:${observation.id}.unsure`} />
-        </button>
+        </KeyedAnswer>
       </div>
     </div>
   )

@@ -1,4 +1,4 @@
-import { amount, inUnit, type UnitOf } from '../science/units.ts'
+import { amount, celsiusOf, fahrenheitOf, inUnit, type UnitOf, WEEK } from '../science/units.ts'
 import type { Unit } from '../tree/observation.ts'
 
 /** A unit that a person may type in, and how it turns into the measure's own. */
@@ -32,15 +32,17 @@ const same = (id: TypedUnit['id']): TypedUnit => ({ id, toMeasure: x => x, fromM
 /** The units offered for each measure, its own first. */
 export const TYPED_UNITS: Readonly<Record<Unit, readonly TypedUnit[]>> = {
   ph: [same('ph')],
-  day: [same('days'), { id: 'weeks', toMeasure: x => Math.floor(x * 7), fromMeasure: x => x / 7 }],
+  day: [
+    same('days'),
+    {
+      id: 'weeks',
+      toMeasure: x => Math.floor(x * WEEK),
+      fromMeasure: x => x / WEEK
+    }
+  ],
   fahrenheit: [
     same('fahrenheit'),
-    // Exact by definition: 0 °C is 32 °F and a kelvin is 1.8 degrees Fahrenheit (NIST SP 811).
-    {
-      id: 'celsius',
-      toMeasure: x => Math.round((x * 1.8 + 32) * 10) / 10,
-      fromMeasure: x => Math.round(((x - 32) / 1.8) * 10) / 10
-    }
+    { id: 'celsius', toMeasure: fahrenheitOf, fromMeasure: celsiusOf }
   ],
   percent: [same('percent')],
   milliliter: (['cup', 'quart', 'gal', 'floz', 'tbsp', 'tsp', 'mL', 'L'] as const).map(volume),
@@ -48,10 +50,4 @@ export const TYPED_UNITS: Readonly<Record<Unit, readonly TypedUnit[]>> = {
   'gram-per-liter': [same('per-liter')],
   // Nobody reads it off anything.
   'ph-difference': []
-}
-
-/** A number as people type it: a comma counts as a point; null when it is none. */
-export function readTyped(text: string): number | null {
-  const plain = text.trim().replace(',', '.')
-  return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : null
 }

@@ -9,11 +9,9 @@ import type { Answer, Answers } from '../tree/answers.ts'
 import { isAskedFromMemory } from '../tree/caution.ts'
 import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
 import type { Observation } from '../tree/observation.ts'
-import { cautionsOf } from '../words/beside.ts'
-import { say } from '../words/say.ts'
 import { emergencyTold, withoutEmergency } from './emergency-told.ts'
-import type { SaidTwice } from './outcome.tsx'
-import { type Setting, useSetting } from './setting.tsx'
+import { type SaidTwice, tellOf } from './said-twice.ts'
+import { useSetting } from './setting.tsx'
 
 /** One caller's walk as every place shows it. */
 export interface WalkInHand {
@@ -128,11 +126,3 @@ const NONE: readonly Either[] = []
 /** The observation whose answer last raised a verdict on a walk. */
 const raisedAt = (walked: Walk, verdict: string): string | null =>
   walked.trail.filter(({ raised }) => raised.includes(verdict)).at(-1)?.observation ?? null
-
-/** Words a finished report in the language of the screen, and in the one that stands beside it. */
-export function tellOf({ words, second, sources }: Setting, report: Report): SaidTwice {
-  const said = say(report, words, sources)
-  if (second === null) return { said, beside: null }
-  const beside = say(report, second.words, sources)
-  return { said, beside: second.shows === 'everything' ? beside : cautionsOf(beside) }
-}

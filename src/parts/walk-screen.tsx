@@ -4,14 +4,13 @@ import { outcomeToShare } from '../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../addresses/sheet-address.ts'
 import type { Answers as AnswerSet } from '../tree/answers.ts'
 import { askKey } from '../words/ask-key.ts'
-import type { Language } from '../words/languages.ts'
 import { Emergency } from './emergency.tsx'
 import { emergencyTold } from './emergency-told.ts'
-import { Foot } from './foot.tsx'
-import { Masthead } from './masthead.tsx'
+import type { LanguageChoice } from './language-switch.tsx'
 import { Outcome } from './outcome.tsx'
 import { PrintedSheet } from './printed-sheet.tsx'
 import { QuestionInHand } from './question-in-hand.tsx'
+import { Screen } from './screen.tsx'
 import { useSetting } from './setting.tsx'
 import { StringOfMouths } from './string-of-mouths.tsx'
 import { useWalk, type WalkInHand } from './use-walk.ts'
@@ -23,15 +22,12 @@ export function WalkScreen({
   quiet = true,
   ownsPage = true,
   startOverInEmergency = false,
-  languages = [],
-  onLanguage = () => undefined,
-  languageLost = false,
   onLeave,
   onStartOver = onLeave,
   onSwitch,
   underOutcome,
-  foot
-}: {
+  ...frame
+}: Partial<LanguageChoice> & {
   start: AnswerSet
   notice: string | null
   /** The page has only just loaded: the focus stays where the reader put it. */
@@ -40,9 +36,6 @@ export function WalkScreen({
   ownsPage?: boolean
   /** An unattended screen that shows an emergency can be left to the next person. */
   startOverInEmergency?: boolean
-  languages?: readonly Language[]
-  onLanguage?: (tag: string) => void
-  languageLost?: boolean
   /** Back from the first question; null where nothing stands before it. */
   onLeave: (() => void) | null
   onStartOver?: (() => void) | null
@@ -50,8 +43,6 @@ export function WalkScreen({
   onSwitch?: ((told: AnswerSet) => void) | undefined
   /** What this place offers under an outcome. */
   underOutcome?: (walk: WalkInHand) => ComponentChildren
-  /** What this place shows under the foot. */
-  foot?: ComponentChildren
 }) {
   const { tree, words, office, today } = useSetting()
   const walk = useWalk(start)
@@ -77,49 +68,47 @@ export function WalkScreen({
   }
   return (
     <>
-      <div class="screen">
-        <Masthead
-          title={title}
-          draft={tree.review.state === 'draft'}
-          languages={languages}
-          onLanguage={onLanguage}
-          languageLost={languageLost}
-          onBack={before === null ? onLeave : () => walk.change(before)}
-          onStartOver={onStartOver}
-        />
-        <StringOfMouths
-          asked={asked}
-          answers={answers}
-          current={question?.id ?? null}
-          onChange={walk.change}
-          quiet={quiet && !moved}
-        />
-        <Main class="main">
-          {notice !== null && !moved && <p class="notice">{notice}</p>}
-          {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
-          {question !== null && onSwitch && (
-            <p class="switch">
-              {words.t('ui:switch.ask')}{' '}
-              <button
-                type="button"
-                class="quiet"
-                data-move="switch"
-                onClick={() => onSwitch(walk.given)}
-              >
-                {words.t('ui:switch.move')}
-              </button>
-            </p>
-          )}
-          {question === null && told !== null && (
-            <>
-              <Outcome {...told} quiet={quiet && !moved} />
-              {underOutcome?.(walk)}
-            </>
-          )}
-        </Main>
-        <Foot office={office} today={today} />
-        {foot}
-      </div>
+      <Screen
+        {...frame}
+        title={title}
+        draft={tree.review.state === 'draft'}
+        onBack={before === null ? onLeave : () => walk.change(before)}
+        onStartOver={onStartOver}
+        main={Main}
+        office={office}
+        today={today}
+        under={
+          <StringOfMouths
+            asked={asked}
+            answers={answers}
+            current={question?.id ?? null}
+            onChange={walk.change}
+            quiet={quiet && !moved}
+          />
+        }
+      >
+        {notice !== null && !moved && <p class="notice">{notice}</p>}
+        {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
+        {question !== null && onSwitch && (
+          <p class="switch">
+            {words.t('ui:switch.ask')}{' '}
+            <button
+              type="button"
+              class="quiet"
+              data-move="switch"
+              onClick={() => onSwitch(walk.given)}
+            >
+              {words.t('ui:switch.move')}
+            </button>
+          </p>
+        )}
+        {question === null && told !== null && (
+          <>
+            <Outcome {...told} quiet={quiet && !moved} />
+            {underOutcome?.(walk)}
+          </>
+        )}
+      </Screen>
       {ownsPage && question === null && told !== null && (
         <PrintedSheet
           {...told}

@@ -1,5 +1,5 @@
-import { settlersOf } from '../tree/answers.ts'
 import { useLevel } from '../tree/caution.ts'
+import { settlersOf } from '../tree/linked.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Claim, Condition, Tree, Verdict } from '../tree/tree.ts'
 

@@ -1,3 +1,4 @@
+import { readSigned } from '../science/decimal.ts'
 import { baseOf, DROPPED, NUMBERS } from './lexicon.ts'
 
 /** A word of a line as it is compared: without case, accents, apostrophes and plural. */
@@ -71,7 +72,7 @@ export function tokenOf(raw: string): Token {
 function numberOf(raw: string): number | undefined {
   const plain = raw.replace('−', '-')
   if (/^-?\d{1,3}(?:,\d{3})+$/.test(plain)) return Number(plain.replaceAll(',', ''))
-  return /^-?\d+(?:[.,]\d+)?$/.test(plain) ? Number(plain.replace(',', '.')) : undefined
+  return readSigned(plain) ?? undefined
 }
 
 /** "Two and a half" is one number. */

@@ -1,6 +1,6 @@
 import type { UnitBand } from '../tree/callers-words.ts'
 import { holds } from '../tree/range.ts'
-import { measured } from '../tree/tell.ts'
+import { measured } from '../tree/reading.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Words } from '../words/words.ts'
 import type { Candidate, Fragment } from './fact.ts'

@@ -1,4 +1,6 @@
+import { fahrenheitOf, MONTH, WEEK, YEAR } from '../science/units.ts'
 import type { Unit } from '../tree/observation.ts'
+import { rounded } from '../tree/reading.ts'
 import { baseOf } from './lexicon.ts'
 
 /** A unit as people say it, and how it turns into the measure's own. */
@@ -11,8 +13,6 @@ export interface SpokenUnit {
   /** Whether "week 2" may be read as "2 weeks": of a day that is so, of a week it is not. */
   readonly standsFirst: boolean
 }
-
-const rounded = (x: number): number => Math.round(x * 1e6) / 1e6
 
 /** A time, in so many days each. */
 const time = (each: number, standsFirst = false): SpokenUnit => ({
@@ -28,16 +28,14 @@ const plain = (
 ): SpokenUnit => ({ unit, toMeasure: exactly, exactly, standsFirst })
 
 const DAYS = time(1, true)
-const WEEKS = time(7)
-// People count months by the calendar and say them roundly; a year is 365 days, as the trees count it.
-const MONTHS = time(30)
-const YEARS = time(365)
+const WEEKS = time(WEEK)
+const MONTHS = time(MONTH)
+const YEARS = time(YEAR)
 const HOURS = time(1 / 24)
 const PH = plain('ph', true)
 const PERCENT = plain('percent')
 const FAHRENHEIT = plain('fahrenheit')
-// Exact by definition: 0 °C is 32 °F and a kelvin is 1.8 degrees Fahrenheit (NIST SP 811).
-const CELSIUS = plain('fahrenheit', false, x => Math.round((x * 1.8 + 32) * 10) / 10)
+const CELSIUS = plain('fahrenheit', false, fahrenheitOf)
 
 const SPOKEN: readonly (readonly [string, SpokenUnit])[] = [
   ['day days d día días dia', DAYS],

@@ -3,7 +3,7 @@ import type { Evaluation } from '../evaluate/evaluate.ts'
 import type { Walk } from '../evaluate/walk.ts'
 import type { OfficePack } from '../office/office-pack.ts'
 import { type Referral, referralFor } from '../office/referral.ts'
-import { isExpired } from '../office/stale.ts'
+import { isPast } from '../office/stale.ts'
 import type { Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
@@ -98,11 +98,7 @@ function officeStanding(
   today: Date
 ): Report['office'] {
   if (!office || named.some(({ standing }) => standing === 'missing')) return 'missing'
-  const stale = isExpired(office, today) || named.some(({ standing }) => standing === 'stale')
+  const stale =
+    isPast(office.validUntil, today) || named.some(({ standing }) => standing === 'stale')
   return stale ? 'stale' : 'current'
-}
-
-/** Whether a day written YYYY-MM-DD is over. An unreadable one is: nobody can vouch for it. */
-export function isPast(day: string, today: Date): boolean {
-  return !(today.getTime() < Date.parse(day) + 86_400_000)
 }

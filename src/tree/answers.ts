@@ -1,7 +1,3 @@
-import { linkedOf } from './linked.ts'
-import type { ChoiceObservation } from './observation.ts'
-import type { Tree } from './tree.ts'
-
 /** What is told of one sign. Not yet told is not `unsure`: it is absent. */
 export type SignValue = 'yes' | 'no' | 'unsure'
 
@@ -44,13 +40,6 @@ export function choiceOf(answers: Answers, observation: string): string | undefi
 export function isInterval(answer: Answer | undefined): answer is Interval {
   return typeof answer === 'object' && 'reading' in answer && typeof answer.reading === 'number'
 }
-
-/** The observations whose answers count as a second answer to this one. */
-export function settlersOf(tree: Tree, observation: string): readonly ChoiceObservation[] {
-  return linkedOf(tree).settlers.get(observation) ?? NONE
-}
-
-const NONE: readonly ChoiceObservation[] = []
 
 /** Ids come from outside: only an own property is an answer. */
 function own(answers: Answers, observation: string): Answer | undefined {

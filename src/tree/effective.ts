@@ -1,4 +1,5 @@
-import { type Answers, choiceOf, settlersOf } from './answers.ts'
+import { type Answers, choiceOf } from './answers.ts'
+import { settlersOf } from './linked.ts'
 import type { ChoiceObservation } from './observation.ts'
 import type { Tree } from './tree.ts'
 

@@ -25,6 +25,13 @@ export function linkedOf(tree: Tree): Linked {
   return known
 }
 
+/** The observations whose answers count as a second answer to this one. */
+export function settlersOf(tree: Tree, observation: string): readonly ChoiceObservation[] {
+  return linkedOf(tree).settlers.get(observation) ?? NONE
+}
+
+const NONE: readonly ChoiceObservation[] = []
+
 function link(tree: Tree): Linked {
   const byTrack: Record<Track, string[]> = { person: [], container: [], batch: [] }
   const levels = new Map<string, number>()

@@ -40,8 +40,3 @@ export function sortCuts(cuts: readonly Cut[]): readonly Cut[] {
   const once = new Map(cuts.map(cut => [key(cut), cut]))
   return [...once.values()].sort((a, b) => a.at - b.at || (a.side === 'below' ? -1 : 1))
 }
-
-/** Floating point must not decide a limit: 4.15 + 0.05 is 4.2. */
-export function rounded(x: number): number {
-  return Math.round(x * 1e6) / 1e6
-}

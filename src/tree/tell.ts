@@ -1,15 +1,7 @@
-import {
-  type Answer,
-  type Answers,
-  choiceOf,
-  type Interval,
-  type SignValue,
-  signsOf
-} from './answers.ts'
+import { type Answer, type Answers, choiceOf, type SignValue, signsOf } from './answers.ts'
 import { worseSign } from './decide.ts'
 import { rank } from './effective.ts'
-import type { MeasureObservation, Observation, SignsObservation } from './observation.ts'
-import { rounded } from './range.ts'
+import type { Observation, SignsObservation } from './observation.ts'
 import type { Tree } from './tree.ts'
 
 /**
@@ -55,35 +47,6 @@ function fillOpen(answers: Answers, observation: SignsObservation, value: SignVa
   const asked = observation.signs.filter(sign => !sign.volunteered)
   const filled = Object.fromEntries(asked.map(sign => [sign.id, value]))
   return { ...answers, [observation.id]: { ...filled, ...signsOf(answers, observation.id) } }
-}
-
-/**
- * A reading as the interval that it can truly be: reading ± the instrument's uncertainty, in the
- * measure's unit; no instrument named: the widest; a count is exact.
- *
- * @throws RangeError when the reading lies outside the measure's span, or the instrument is unknown.
- */
-export function measured(
-  measure: MeasureObservation,
-  value: number,
-  instrument?: string
-): Interval {
-  const { from, to } = measure.span
-  if (!(value >= from && value <= to)) {
-    throw new RangeError(`${measure.id} lies between ${from} and ${to}`)
-  }
-  const used = measure.instruments.find(({ id }) => id === instrument)
-  if (instrument !== undefined && used === undefined) {
-    throw new RangeError(`${measure.id} is not measured with ${instrument}`)
-  }
-  const widest = Math.max(0, ...measure.instruments.map(({ plusMinus }) => plusMinus))
-  const plusMinus = used?.plusMinus ?? widest
-  return {
-    low: rounded(value - plusMinus),
-    reading: value,
-    high: rounded(value + plusMinus),
-    ...(instrument !== undefined && { instrument })
-  }
 }
 
 /** Of answers told to one tree those that another asks about as well: ids mean the same in every tree. */

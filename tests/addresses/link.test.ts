@@ -4,7 +4,7 @@ import { readLink, writeLink } from '../../src/addresses/link.ts'
 import { readRoute } from '../../src/addresses/route.ts'
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import type { Observation } from '../../src/tree/observation.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 

@@ -41,8 +41,8 @@ describe('whose work is served stands beside it', () => {
   test('a bill of materials names every package that was at hand, in CycloneDX', () => {
     const { bomFormat, components } = JSON.parse(read('licenses/sbom.cdx.json'))
     expect(bomFormat).toBe('CycloneDX')
-    const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8'))
-    for (const [name, version] of Object.entries(dependencies)) {
+    const { dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8'))
+    for (const [name, version] of Object.entries({ ...dependencies, ...devDependencies })) {
       expect(components).toContainEqual(expect.objectContaining({ name, version }))
     }
   })

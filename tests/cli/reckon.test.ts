@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { fieldsOf, givenIn, startValues, unitsOf } from '../../src/places/workbench/fields.ts'
+import { CALCULATORS, type Calculator } from '../../src/words/reckoned/calculators.ts'
 import { runCommand } from './run-command.ts'
 
 const reckon = (...args: string[]) => runCommand(['reckon', ...args])
@@ -121,3 +123,28 @@ test('it speaks Spanish too', async () => {
   expect(output).toContain('2 cucharaditas')
   expect(output).toContain('Nunca con vinagre ni amoníaco')
 })
+
+/** The command line that says what the workbench begins with. */
+function argumentsOf(calculator: Calculator): readonly string[] {
+  const values = startValues(calculator, new URLSearchParams())
+  const isUnnamed = ['brix', 'agree'].includes(calculator.id)
+  return fieldsOf(calculator).flatMap(input => {
+    const value = values[input.id] ?? ''
+    if (isUnnamed) return [value]
+    if (value === '' || (input.kind === 'choice' && value === input.leftOut)) return []
+    if (input.kind === 'readings') {
+      return ['--readings', value.replaceAll('\t', ':').replaceAll('\n', ',')]
+    }
+    return [`--${input.id}`, `${value}${unitsOf(input)[0] ?? ''}`]
+  })
+}
+
+test.each(CALCULATORS.map(calculator => [calculator.id, calculator] as const))(
+  'the command and the workbench work out the same: %s',
+  async (id, calculator) => {
+    const page = calculator.reckon(givenIn(startValues(calculator, new URLSearchParams())))
+    const { low, mid, high } = await json(id, ...argumentsOf(calculator))
+    expect(page.span).not.toBeNull()
+    expect({ low, mid, high }).toEqual(page.span)
+  }
+)

@@ -4,7 +4,7 @@ import { callOf, type Fact } from '../../src/evaluate/facts.ts'
 import { walk } from '../../src/evaluate/walk.ts'
 import { level, useLevel } from '../../src/tree/caution.ts'
 import { TRACKS } from '../../src/tree/observation.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
 

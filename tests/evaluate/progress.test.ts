@@ -4,7 +4,7 @@ import { progressOf } from '../../src/evaluate/progress.ts'
 import { walk } from '../../src/evaluate/walk.ts'
 import type { Answer, Answers, SignValue } from '../../src/tree/answers.ts'
 import type { Observation } from '../../src/tree/observation.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { openShipped } from '../helpers/shipped.ts'
 

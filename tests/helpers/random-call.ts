@@ -3,7 +3,7 @@ import type { Fact } from '../../src/evaluate/facts.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { emergencySigns } from '../../src/tree/emergency.ts'
 import type { Observation } from '../../src/tree/observation.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { usualExcept } from './usual.ts'
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { readTyped, TYPED_UNITS } from '../../src/parts/units.ts'
+import { TYPED_UNITS } from '../../src/parts/units.ts'
 
 const unit = (measure: keyof typeof TYPED_UNITS, id: string) => {
   const found = TYPED_UNITS[measure].find(one => one.id === id)
@@ -45,43 +45,6 @@ describe('weeks', () => {
         expect(Number.isInteger(days)).toBe(true)
         expect(days).toBeLessThanOrEqual(typed * 7)
         expect(days).toBeGreaterThan(typed * 7 - 1)
-      })
-    )
-  })
-})
-
-describe('a typed number', () => {
-  test.each([
-    ['3.5', 3.5],
-    [' 3,5 ', 3.5],
-    ['0', 0],
-    ['007', 7]
-  ])('%j is read as people mean it', (text, number) => {
-    expect(readTyped(text)).toBe(number)
-  })
-
-  test.each([
-    '',
-    ' ',
-    'sour',
-    '-1',
-    '1e3',
-    '3.',
-    '.5',
-    '1,234.5',
-    '3 5',
-    '0x10',
-    'Infinity',
-    'NaN'
-  ])('%j is none', text => {
-    expect(readTyped(text)).toBeNull()
-  })
-
-  test('is never read from garbage as anything but a finite number', () => {
-    fc.assert(
-      fc.property(fc.string({ unit: 'grapheme' }), text => {
-        const number = readTyped(text.slice(0, 300))
-        expect(number === null || number >= 0).toBe(true)
       })
     )
   })

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { walk } from '../../src/evaluate/walk.ts'
 import { type Fact, factKey } from '../../src/reader/fact.ts'
 import { type Answers, isInterval, SIGN_VALUES } from '../../src/tree/answers.ts'
-import { measured, tell } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
+import { tell } from '../../src/tree/tell.ts'
 import { offered, shippedReader, suggested, sureOf } from './shipped-reader.ts'
 
 const { tree, said, reader } = shippedReader()

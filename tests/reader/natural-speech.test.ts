@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { isInterval } from '../../src/tree/answers.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
 const { tree, reader } = shippedReader()

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { measured } from '../../src/tree/tell.ts'
+import { measured } from '../../src/tree/reading.ts'
 import { offered, shippedReader, sureOf } from './shipped-reader.ts'
 
 const { tree, reader } = shippedReader()

@@ -1,19 +1,8 @@
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { cutsOn } from '../../src/tree/bands.ts'
 import type { MeasureObservation, Observation, Unit } from '../../src/tree/observation.ts'
-import { measured } from '../../src/tree/tell.ts'
+import { measured, rounded } from '../../src/tree/reading.ts'
 import type { Tree } from '../../src/tree/tree.ts'
-
-/** Numbers from 0 to 1 that are the same in every run (mulberry32; from memory). */
-export function numbersFrom(seed: number): () => number {
-  let state = seed
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let t = Math.imul(state ^ (state >>> 15), state | 1)
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32
-  }
-}
 
 /** A complete set of answers: from jars that are nearly in order to jars with everything wrong. */
 export function randomAnswers(tree: Tree, next: () => number): Answers {
@@ -67,15 +56,13 @@ export function boundaries(tree: Tree, measure: MeasureObservation): readonly An
   return instrumentsOf(measure).flatMap(instrument => {
     const by = instruments.find(({ id }) => id === instrument)?.plusMinus ?? widest
     const values = cutsOn(tree, measure).flatMap(({ at }) =>
-      [-by, 0, by].flatMap(off => [-0.001, 0, 0.001].map(step => round(at + off + step)))
+      [-by, 0, by].flatMap(off => [-0.001, 0, 0.001].map(step => rounded(at + off + step)))
     )
     return [...new Set(values)]
       .filter(value => value >= span.from && value <= span.to)
       .map(value => measured(measure, value, instrument))
   })
 }
-
-const round = (value: number) => Math.round(value * 1e6) / 1e6
 
 function pick<T>(all: readonly T[], next: () => number): T {
   return all[Math.floor(next() * all.length)] as T

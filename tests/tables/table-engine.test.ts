@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, test } from 'vitest'
+import { randomNumbers } from '../../src/science/random-numbers.ts'
 import { dmnOf } from '../../src/tables/dmn.ts'
 import { decisionName } from '../../src/tables/names.ts'
 import type { Table } from '../../src/tables/table.ts'
@@ -14,7 +15,7 @@ import { shippedTrees } from '../helpers/shipped.ts'
 import { sketch } from '../helpers/sketch.ts'
 import { usualExcept } from '../helpers/usual.ts'
 import { type Context, openInEngine } from './outside-engine.ts'
-import { boundaries, numbersFrom, randomAnswers } from './table-answers.ts'
+import { boundaries, randomAnswers } from './table-answers.ts'
 import { contextOf, inputsOf, saidByWalk, speaking } from './table-facts.ts'
 
 interface Opened {
@@ -80,7 +81,7 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
   }, 900_000)
 
   test(`on ${OF_FIRST} random sets of answers of the first tree`, () => {
-    const next = numbersFrom(5)
+    const next = randomNumbers(5)
     const seen = new Map<string, number>()
     // Tracks and use on every set; the notes take turns, each on every eighth.
     const turns = Array.from({ length: 8 }, (_, turn) =>
@@ -103,7 +104,7 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
     async other => {
       const lenses = lensesOf(other).filter(lens => typeof lens !== 'object')
       const tracks = await opened(other, undefined, lenses)
-      const next = numbersFrom(8)
+      const next = randomNumbers(8)
       for (let i = 0; i < OF_OTHERS; i++) {
         const answers = randomAnswers(other, next)
         expect(disagreements(other, tracks, answers), JSON.stringify(answers)).toEqual([])
@@ -113,7 +114,7 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
   )
 
   test('on both sides of every limit of every measure, with each instrument', () => {
-    const next = numbersFrom(6)
+    const next = randomNumbers(6)
     const measures = Object.values(tree.observations).flatMap(one =>
       one.kind === 'measure' && all.some(({ tables }) => asks(tables, one.id)) ? [one] : []
     )
@@ -142,7 +143,7 @@ describe('an engine from outside reads the tables as walk() reads the tree', () 
   })
 
   test('as it comes, with nothing remembered between cells, it says the same', async () => {
-    const next = numbersFrom(7)
+    const next = randomNumbers(7)
     const [person] = all as [Opened]
     const plain = await openInEngine(dmnOf(tree, person.tables, {}), { remember: false })
     for (let i = 0; i < 10; i++) {
@@ -159,7 +160,7 @@ const asks = (tables: readonly Table[], id: string) =>
 
 describe('an engine from outside agrees on small trees of every kind', () => {
   test('on 50 random ones, whole and split to pieces', async () => {
-    const next = numbersFrom(8)
+    const next = randomNumbers(8)
     for (const tree of fc.sample(randomTree, { seed: 11, numRuns: 50 })) {
       for (const mostRows of [500, 3]) {
         const all = await opened(tree, mostRows)
@@ -187,7 +188,7 @@ describe('an engine from outside agrees on small trees of every kind', () => {
       },
       { about: { people: 'person', eye: 'person' } }
     )
-    const next = numbersFrom(9)
+    const next = randomNumbers(9)
     const all = await opened(tree)
     let emergencies = 0
     for (let i = 0; i < 300; i++) {

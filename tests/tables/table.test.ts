@@ -2,6 +2,7 @@ import { DmnModdle } from 'dmn-moddle'
 import fc from 'fast-check'
 import { beforeAll, describe, expect, test } from 'vitest'
 import { spaceOf } from '../../src/diagrams/space.ts'
+import { randomNumbers } from '../../src/science/random-numbers.ts'
 import { DMN_NAMESPACE, dmnOf } from '../../src/tables/dmn.ts'
 import { variableName } from '../../src/tables/names.ts'
 import { MOST_ROWS } from '../../src/tables/split.ts'
@@ -12,7 +13,7 @@ import { type Cut, cutsOf, sortCuts } from '../../src/tree/range.ts'
 import type { Tree } from '../../src/tree/tree.ts'
 import { randomTree } from '../helpers/random-tree.ts'
 import { loadShipped } from '../helpers/shipped.ts'
-import { numbersFrom, randomAnswers } from './table-answers.ts'
+import { randomAnswers } from './table-answers.ts'
 import { contextOf, inputsOf, rowsMet, saidByWalk } from './table-facts.ts'
 
 let tree: Tree
@@ -30,7 +31,7 @@ beforeAll(async () => {
 
 describe('every set of answers fits exactly one row', () => {
   test('on 500 random sets of the shipped tree, tried row by row', () => {
-    const next = numbersFrom(21)
+    const next = randomNumbers(21)
     const inputs = inputsOf(shipped.flat())
     for (let i = 0; i < 500; i++) {
       const answers = randomAnswers(tree, next)

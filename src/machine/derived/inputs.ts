@@ -2,6 +2,7 @@ import { BadInput } from '../../science/bad-input.ts'
 import type { Span } from '../../science/span.ts'
 import { type Answer, type Interval, isInterval } from '../../tree/answers.ts'
 import { WORKED_OUT, type Worked } from '../../tree/derived.ts'
+import { rounded } from '../../tree/reading.ts'
 
 /** What was told of a model's inputs, by their names; what is absent was not told yet. */
 export type Inputs = Readonly<Record<string, Answer | undefined>>
@@ -26,11 +27,10 @@ export const spanOf = ({ low, reading, high }: Interval): Span => ({ low, mid: r
 
 /** What was worked out, as the answer that a walk takes; rounded so that no float decides. */
 export function worked(span: Span, shows: Worked['shows']): Omit<Worked, 'by'> {
-  const round = (value: number) => Math.round(value * 1e6) / 1e6
   const answer = {
-    low: round(span.low),
-    reading: round(span.mid),
-    high: round(span.high),
+    low: rounded(span.low),
+    reading: rounded(span.mid),
+    high: rounded(span.high),
     instrument: WORKED_OUT
   }
   return { standing: 'worked', answer, shows }

@@ -1,3 +1,4 @@
+import { LanguageSwitch } from '../../parts/language-switch.tsx'
 import { useSetting } from '../../parts/setting.tsx'
 import type { Language } from '../../words/languages.ts'
 
@@ -50,19 +51,12 @@ export function CallHead({
       <div class="masthead-moves">
         <fieldset class="desk-languages">
           <legend>{words.t('ui:desk.caller-speaks')}</legend>
-          {languages.map(({ tag, name }) => (
-            <button
-              key={tag}
-              type="button"
-              class="desk-language"
-              lang={tag}
-              data-language={tag}
-              aria-pressed={tag === caller}
-              onClick={() => onCaller(tag)}
-            >
-              {name}
-            </button>
-          ))}
+          <LanguageSwitch
+            languages={languages}
+            look="desk-language"
+            pressed={caller}
+            onLanguage={onCaller}
+          />
         </fieldset>
         <button type="button" class="quiet" data-move="start-over" onClick={onNewCall}>
           {words.t('ui:desk.new-call')}

@@ -1,9 +1,9 @@
 import { homeOf } from '../../addresses/sheet-address.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
-import { Outcome, type SaidTwice } from '../../parts/outcome.tsx'
+import { Outcome } from '../../parts/outcome.tsx'
+import { type SaidTwice, tellOf } from '../../parts/said-twice.ts'
 import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
-import { tellOf } from '../../parts/use-walk.ts'
 import type { Report } from '../../report/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
 

@@ -1,11 +1,10 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
-import { Foot } from '../../parts/foot.tsx'
-import { Masthead } from '../../parts/masthead.tsx'
 import { MouthString } from '../../parts/mouth-string.tsx'
 import { PlainAnswers } from '../../parts/plain-answers.tsx'
 import { progressText } from '../../parts/progress-text.ts'
 import { QuestionFrame } from '../../parts/question-frame.tsx'
+import { Screen } from '../../parts/screen.tsx'
 import { type Setting, SettingProvider } from '../../parts/setting.tsx'
 import type { Answers as AnswerSet } from '../../tree/answers.ts'
 import { isDraft, type Language } from '../../words/languages.ts'
@@ -44,36 +43,35 @@ export function FirstScreen({
   const { id } = observation
   return (
     <SettingProvider value={setting}>
-      <div class="screen">
-        <Masthead
-          title={words.t(`${tree.id}:title`)}
-          draft={tree.review.state === 'draft'}
-          languages={languages}
-          onLanguage={onLanguage}
-          onBack={null}
-          onStartOver={onStartOver}
-        />
-        <MouthString open={id} at={id} quiet />
-        <div class="main">
-          {waiting ? (
-            <OnItsWay text={words.t('ui:opening')} />
-          ) : (
-            <QuestionFrame
-              observation={id}
-              question={Object.keys(tree.questions)[0] ?? null}
-              quiet={quiet}
-              progress={progressText(words.t, { question: 1, atMostMore: first.atMostMore })}
-            >
-              <PlainAnswers
-                observation={observation}
-                told={{}}
-                onAnswer={told => onAnswer({ [id]: told })}
-              />
-            </QuestionFrame>
-          )}
-        </div>
-        <Foot office={office} today={today} />
-      </div>
+      <Screen
+        title={words.t(`${tree.id}:title`)}
+        draft={tree.review.state === 'draft'}
+        languages={languages}
+        onLanguage={onLanguage}
+        onBack={null}
+        onStartOver={onStartOver}
+        main="div"
+        office={office}
+        today={today}
+        under={<MouthString open={id} at={id} quiet />}
+      >
+        {waiting ? (
+          <OnItsWay text={words.t('ui:opening')} />
+        ) : (
+          <QuestionFrame
+            observation={id}
+            question={Object.keys(tree.questions)[0] ?? null}
+            quiet={quiet}
+            progress={progressText(words.t, { question: 1, atMostMore: first.atMostMore })}
+          >
+            <PlainAnswers
+              observation={observation}
+              told={{}}
+              onAnswer={told => onAnswer({ [id]: told })}
+            />
+          </QuestionFrame>
+        )}
+      </Screen>
     </SettingProvider>
   )
 }

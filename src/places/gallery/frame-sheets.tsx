@@ -23,7 +23,7 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
   })
   return [
     ...together(
-      ['masthead'],
+      ['masthead', 'language-switch'],
       [
         masthead('choosing', {}),
         masthead('walking a draft', { title, draft: true, onBack: nothing, onStartOver: nothing }),

@@ -4,9 +4,9 @@ import { After } from '../../parts/after.tsx'
 import { Before } from '../../parts/before.tsx'
 import { ChoiceAnswers } from '../../parts/choice-answers.tsx'
 import { Qr } from '../../parts/qr.tsx'
+import { tellOf } from '../../parts/said-twice.ts'
 import type { Setting } from '../../parts/setting.tsx'
 import { Sheet as PaperSheet } from '../../parts/sheet.tsx'
-import { tellOf } from '../../parts/use-walk.ts'
 import { WalkScreen } from '../../parts/walk-screen.tsx'
 import { reportOn } from '../../report/report.ts'
 import type { Answers } from '../../tree/answers.ts'
@@ -60,7 +60,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
           withdrawn: '2026-11-25'
         }
       })
-    ]).map(sheet => ({ ...sheet, parts: ['before', 'choose', 'withdrawn'] })),
+    ]).map(sheet => ({ ...sheet, parts: ['before', 'choose', 'withdrawn', 'screen'] })),
     ...whole('walk-screen', [
       {
         name: 'in the middle of a walk',

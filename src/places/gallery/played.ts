@@ -1,7 +1,8 @@
 import { walk } from '../../evaluate/walk.ts'
 import type { Answer, Answers, Signs } from '../../tree/answers.ts'
 import type { Observation, Unit } from '../../tree/observation.ts'
-import { measured, noneOf } from '../../tree/tell.ts'
+import { measured } from '../../tree/reading.ts'
+import { noneOf } from '../../tree/tell.ts'
 import type { Tree } from '../../tree/tree.ts'
 
 /** What an ordinary, finished jar measures. */

@@ -5,7 +5,8 @@ import type { Setting } from '../../parts/setting.tsx'
 import { Strip } from '../../parts/strip.tsx'
 import type { Answer, Interval } from '../../tree/answers.ts'
 import type { MeasureObservation, Observation } from '../../tree/observation.ts'
-import { measured, unsureOf } from '../../tree/tell.ts'
+import { measured } from '../../tree/reading.ts'
+import { unsureOf } from '../../tree/tell.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
 
 const nothing = () => undefined
@@ -53,7 +54,13 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
         answers('told without being asked', of('smell-and-liquid'), { 'still-sweet': 'yes' })
       ]
     ),
-    ...alone(['measure-answers', 'plain-answers', 'work-out', 'input-field'], measures(setting)),
+    ...alone(
+      [
+        ...['measure-answers', 'plain-answers', 'work-out', 'input-field'],
+        ...['number-field', 'unit-select']
+      ],
+      measures(setting)
+    ),
     ...together(
       ['strip'],
       [

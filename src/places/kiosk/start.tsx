@@ -1,11 +1,12 @@
 import { useEffect } from 'preact/hooks'
 import type { OfficePack } from '../../office/office-pack.ts'
+import { isPast } from '../../office/stale.ts'
 import { speechIn, type TextsByTag } from '../../opening/speech.ts'
 import { Foot } from '../../parts/foot.tsx'
+import { LanguageSwitch } from '../../parts/language-switch.tsx'
 import { SpeechProvider } from '../../parts/setting.tsx'
 import { StepHeading } from '../../parts/step-heading.tsx'
 import { Text } from '../../parts/text.tsx'
-import { isPast } from '../../report/report.ts'
 import type { Language } from '../../words/languages.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { GrowingJar } from './growing-jar.tsx'
@@ -53,19 +54,17 @@ export function Start({
               ))}
             </StepHeading>
             <div class="start-languages">
-              {spoken.map(({ tag, name, words }) => (
-                <button
-                  key={tag}
-                  type="button"
-                  class="start-language"
-                  lang={tag}
-                  data-language={tag}
-                  onClick={() => onLanguage(tag)}
-                >
-                  <span class="start-name">{name}</span>
-                  <span class="start-begin">{words.t('ui:kiosk.begin')}</span>
-                </button>
-              ))}
+              <LanguageSwitch
+                languages={spoken}
+                look="start-language"
+                onLanguage={onLanguage}
+                label={({ name, words }) => (
+                  <>
+                    <span class="start-name">{name}</span>
+                    <span class="start-begin">{words.t('ui:kiosk.begin')}</span>
+                  </>
+                )}
+              />
             </div>
             {spoken.map(({ tag, words }) => (
               <p key={tag} lang={tag} class="start-kept">

@@ -1,15 +1,14 @@
 import { useEffect } from 'preact/hooks'
 import type { NamedOutcome } from '../../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
-import { Foot } from '../../parts/foot.tsx'
-import { Masthead } from '../../parts/masthead.tsx'
+import type { LanguageChoice } from '../../parts/language-switch.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
 import { PrintedSheet } from '../../parts/printed-sheet.tsx'
+import { tellOf } from '../../parts/said-twice.ts'
+import { Screen } from '../../parts/screen.tsx'
 import { useSetting } from '../../parts/setting.tsx'
 import { Text } from '../../parts/text.tsx'
-import { tellOf } from '../../parts/use-walk.ts'
 import { reportOf } from '../../report/report.ts'
-import type { Language } from '../../words/languages.ts'
 
 const NOTICES = {
   whole: 'ui:outcome-from-address',
@@ -20,17 +19,12 @@ const NOTICES = {
 /** An outcome that an address names: from a sheet of paper, or taken home from the kiosk. */
 export function OutcomePage({
   named: { outcome, standing },
-  languages,
-  onLanguage,
-  languageLost = false,
   quiet,
   onAsk,
-  onLeave
-}: {
+  onLeave,
+  ...frame
+}: LanguageChoice & {
   named: NamedOutcome
-  languages: readonly Language[]
-  onLanguage: (tag: string) => void
-  languageLost?: boolean
   quiet: boolean
   /** Asks the questions of this tree from the start. */
   onAsk: () => void
@@ -50,34 +44,30 @@ export function OutcomePage({
   }, [heading, title])
   return (
     <>
-      <div class="screen">
-        <Masthead
-          title={title}
-          draft={tree.review.state === 'draft'}
-          languages={languages}
-          onLanguage={onLanguage}
-          languageLost={languageLost}
-          onBack={null}
-          onStartOver={onLeave}
-        />
-        <main class="main">
-          <div class="notice">
-            <p>
-              <Text k={NOTICES[standing]} />
-            </p>
-            <div class="keep-it">
-              <button type="button" class="primary" data-action="ask" onClick={onAsk}>
-                {words.t('ui:ask-about-mine')}
-              </button>
-              <button type="button" class="secondary" onClick={() => print()}>
-                {words.t('ui:print')}
-              </button>
-            </div>
+      <Screen
+        {...frame}
+        title={title}
+        draft={tree.review.state === 'draft'}
+        onBack={null}
+        onStartOver={onLeave}
+        office={office}
+        today={today}
+      >
+        <div class="notice">
+          <p>
+            <Text k={NOTICES[standing]} />
+          </p>
+          <div class="keep-it">
+            <button type="button" class="primary" data-action="ask" onClick={onAsk}>
+              {words.t('ui:ask-about-mine')}
+            </button>
+            <button type="button" class="secondary" onClick={() => print()}>
+              {words.t('ui:print')}
+            </button>
           </div>
-          <Outcome {...told} quiet={quiet} />
-        </main>
-        <Foot office={office} today={today} />
-      </div>
+        </div>
+        <Outcome {...told} quiet={quiet} />
+      </Screen>
       <PrintedSheet
         {...told}
         general={general}

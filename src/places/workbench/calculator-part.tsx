@@ -1,11 +1,13 @@
 import { useMemo } from 'preact/hooks'
 import { useSpeech } from '../../parts/setting.tsx'
 import { BadInput } from '../../science/bad-input.ts'
+import type { Calculator } from '../../words/reckoned/calculators.ts'
+import { readPasted } from '../../words/reckoned/pasted-readings.ts'
 import type { Reckoned } from '../../words/reckoned/reckoned.ts'
 import type { Words } from '../../words/words.ts'
-import type { Calculator } from './calculators.tsx'
+import { chartOf } from './charts/chart-of.tsx'
 import { FieldPart } from './field-part.tsx'
-import { NotANumber, type TypedFields } from './fields.ts'
+import { fieldsOf, givenIn, NotANumber, type TypedFields } from './fields.ts'
 
 /** One calculator: its inputs, what they come to in sentences, and its picture. */
 export function CalculatorPart({
@@ -18,7 +20,7 @@ export function CalculatorPart({
   onChange: (values: TypedFields) => void
 }) {
   const { words } = useSpeech()
-  const { id, fields } = calculator
+  const { id } = calculator
   const found = useMemo(() => reckoned(calculator, values, words), [calculator, values, words])
   const says = 'says' in found ? found.says : []
   const left = notUnderstood(calculator, values)
@@ -27,7 +29,7 @@ export function CalculatorPart({
       <h2 id={`calculator-${id}`}>{words.t(`ui:workbench.calculators.${id}.title`)}</h2>
       <p>{words.t(`ui:workbench.calculators.${id}.about`)}</p>
       <form class="calculator-fields" noValidate onSubmit={event => event.preventDefault()}>
-        {fields.map(field => (
+        {fieldsOf(calculator).map(field => (
           <FieldPart
             key={field.id}
             field={field}
@@ -48,7 +50,7 @@ export function CalculatorPart({
           <p class="error">{words.t('ui:workbench.not-understood', { lines: left.join(' / ') })}</p>
         )}
       </div>
-      {'says' in found && calculator.chart?.(values, says[0] ?? '')}
+      {'says' in found && chartOf(id, givenIn(values), says[0] ?? '')}
       {'says' in found && (
         <details class="why">
           <summary>{words.t('ui:workbench.sources')}</summary>
@@ -72,7 +74,7 @@ type Found =
 /** The sentences of a result, or the one sentence about what cannot be. */
 function reckoned(calculator: Calculator, values: TypedFields, words: Words): Found {
   try {
-    const { says, sources } = calculator.reckon(values)
+    const { says, sources } = calculator.reckon(givenIn(values))
     return { says: says.map(({ key, values: of }) => words.t(key, of)), sources }
   } catch (error) {
     if (error instanceof NotANumber) {
@@ -96,9 +98,12 @@ function badInputText({ input, value, allowed }: BadInput, words: Words): string
   })
 }
 
+/** Lines of pasted text that no reading was found in. */
 function notUnderstood(calculator: Calculator, values: TypedFields): readonly string[] {
   try {
-    return calculator.notUnderstood?.(values) ?? []
+    return calculator.inputs.flatMap(({ kind, id }) =>
+      kind === 'readings' ? readPasted(values[id] ?? '', undefined).notUnderstood : []
+    )
   } catch {
     // What cannot be is told by the result itself.
     return []

@@ -1,5 +1,9 @@
+import { NumberField } from '../../parts/number-field.tsx'
 import { useSpeech } from '../../parts/setting.tsx'
-import type { Field, KeyUnder, TypedFields, UnitChoice } from './fields.ts'
+import { UnitSelect } from '../../parts/unit-select.tsx'
+import { readDecimal } from '../../science/decimal.ts'
+import type { CalculatorInput, KeyUnder } from '../../words/reckoned/inputs.ts'
+import { type FieldUnit, type TypedFields, unitsOf } from './fields.ts'
 
 /** One input of a calculator, with its unit and, where it has one, a slider. */
 export function FieldPart({
@@ -8,7 +12,7 @@ export function FieldPart({
   isFaulty,
   onChange
 }: {
-  field: Field
+  field: CalculatorInput
   values: TypedFields
   isFaulty: boolean
   onChange: (more: TypedFields) => void
@@ -16,7 +20,8 @@ export function FieldPart({
   const { words } = useSpeech()
   const { id } = field
   const value = values[id] ?? ''
-  const label = <label for={`field-${id}`}>{words.t(`ui:workbench.fields.${id}`)}</label>
+  const name = words.t(`ui:workbench.fields.${id}`)
+  const label = <label for={`field-${id}`}>{name}</label>
   switch (field.kind) {
     case 'choice':
       return (
@@ -35,7 +40,7 @@ export function FieldPart({
           </select>
         </div>
       )
-    case 'text':
+    case 'readings':
       return (
         <div class="input-field input-field-wide">
           {label}
@@ -52,66 +57,41 @@ export function FieldPart({
           </p>
         </div>
       )
+    case 'amount':
     case 'number':
       return (
-        <div class="input-field">
-          {label}
-          <input
-            id={`field-${id}`}
-            inputMode="decimal"
-            autocomplete="off"
-            value={value}
-            aria-invalid={isFaulty}
-            onInput={event => onChange({ [id]: event.currentTarget.value })}
+        <NumberField
+          id={`field-${id}`}
+          look="input-field"
+          label={name}
+          typed={value}
+          fault={isFaulty ? '' : null}
+          onTyped={typed => onChange({ [id]: typed })}
+        >
+          <UnitSelect
+            units={unitsOf(field)}
+            unit={values[`${id}-unit`]}
+            nameOf={unit => words.t(`ui:workbench.units.${keyOf(unit)}`)}
+            onChange={unit => onChange({ [`${id}-unit`]: unit })}
           />
-          <UnitPart field={field} values={values} onChange={onChange} />
           {field.slider && (
             <input
               type="range"
-              aria-label={words.t(`ui:workbench.fields.${id}`)}
+              aria-label={name}
               min={field.slider.from}
               max={field.slider.to}
               step={field.slider.step}
-              value={Number(value.replace(',', '.')) || 0}
+              value={readDecimal(value) ?? 0}
               onInput={event => onChange({ [id]: event.currentTarget.value })}
             />
           )}
-        </div>
+        </NumberField>
       )
   }
 }
 
-function UnitPart({
-  field: { id, units },
-  values,
-  onChange
-}: {
-  field: Extract<Field, { kind: 'number' }>
-  values: TypedFields
-  onChange: (more: TypedFields) => void
-}) {
-  const { words } = useSpeech()
-  const [only, ...others] = units
-  if (only === undefined) return null
-  const name = (unit: UnitChoice) => words.t(`ui:workbench.units.${keyOf(unit)}`)
-  if (others.length === 0) return <span>{name(only)}</span>
-  return (
-    <select
-      aria-label={words.t('ui:prompts.unit')}
-      value={values[`${id}-unit`]}
-      onChange={event => onChange({ [`${id}-unit`]: event.currentTarget.value })}
-    >
-      {units.map(unit => (
-        <option key={unit} value={unit}>
-          {name(unit)}
-        </option>
-      ))}
-    </select>
-  )
-}
-
 /** A unit as its text is keyed: small letters alone. */
-const keyOf = (unit: UnitChoice): UnitKey =>
+const keyOf = (unit: FieldUnit): UnitKey =>
   (({ '%': 'percent', 'g/L': 'per-liter', '°Bx': 'brix' })[unit as string] ??
     unit.toLowerCase()) as UnitKey
 type UnitKey = KeyUnder<'units'>

@@ -1,14 +1,14 @@
 import { checked } from '../../science/bad-input.ts'
 import type { AcidReading } from '../../science/course.ts'
-import { INSTRUMENTS, type PhInstrument, starterReading } from '../../science/mix.ts'
+import { DAY_MS } from '../../science/days.ts'
+import { readDecimal } from '../../science/decimal.ts'
+import { type PhInstrument, starterReading } from '../../science/mix.ts'
 
 /** What was pasted: the readings in the order of their days, and the lines that no reading was found in. */
 export interface Pasted {
   readonly readings: readonly AcidReading[]
   readonly notUnderstood: readonly string[]
 }
-
-const MILLISECONDS_A_DAY = 86_400_000
 
 /**
  * Reads readings as a spreadsheet gives them: a line for each, a day or a date, then the pH; columns set
@@ -25,8 +25,8 @@ export function readPasted(text: string, instrument: PhInstrument | undefined): 
     if (line === '') continue
     const [first = '', second = ''] = cellsOf(line)
     const date = dateOf(first)
-    const when = date ?? numberOf(first.replace(/^(day|día|dia)\s*/i, ''))
-    const ph = numberOf(second.replace(/^ph\s*/i, ''))
+    const when = date ?? readDecimal(first.replace(/^(day|día|dia)\s*/i, ''))
+    const ph = readDecimal(second.replace(/^ph\s*/i, ''))
     if (when === null || ph === null) {
       // Only the first line can be a heading.
       if (at > 0 || /\d/.test(line)) notUnderstood.push(line)
@@ -60,11 +60,6 @@ function cellsOf(line: string): readonly string[] {
   return line.split(',').map(cell => cell.trim())
 }
 
-function numberOf(text: string): number | null {
-  const plain = text.trim().replace(',', '.')
-  return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : null
-}
-
 /** Days since 1970 of `2026-11-25` or, as the US writes it, `11/25/2026`; null for anything else. */
 function dateOf(text: string): number | null {
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text)
@@ -76,7 +71,5 @@ function dateOf(text: string): number | null {
       : []
   if (year === undefined) return null
   const time = Date.UTC(Number(year), Number(month) - 1, Number(day))
-  return Number.isNaN(time) ? null : time / MILLISECONDS_A_DAY
+  return Number.isNaN(time) ? null : time / DAY_MS
 }
-
-export const INSTRUMENT_NAMES = Object.keys(INSTRUMENTS) as PhInstrument[]
