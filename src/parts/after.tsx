@@ -21,8 +21,10 @@ export function After({
   const left = isLeft(tree, walk(tree, answers).outcome.container)
   if (tree.after.length === 0 || left) return null
   return (
-    <section class="after">
-      <h2>{words.t('ui:find-the-cause')}</h2>
+    <details class="after section-fold">
+      <summary>
+        <h2>{words.t('ui:find-the-cause')}</h2>
+      </summary>
       <p>{words.t('ui:find-the-cause-how')}</p>
       <ul class="after-list">
         {tree.after.map(({ asks }) => {
@@ -62,6 +64,6 @@ export function After({
           )
         })}
       </ul>
-    </section>
+    </details>
   )
 }

@@ -1,6 +1,7 @@
 import type { ChoiceObservation } from '../tree/observation.ts'
+import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
-import { HintButton, HintText, useHint } from './hint.tsx'
+import { HintButton, HintText, useAnswerHint } from './hint.tsx'
 import { KEY_UNSURE, Key, keyOf } from './key.tsx'
 import { Picture, usePictureOf } from './picture.tsx'
 import { useSetting } from './setting.tsx'
@@ -66,8 +67,8 @@ function AnswerCard({
   isTold: boolean
   onAnswer: (answer: string) => void
 }) {
-  const { fromMemory } = useSetting()
-  const hint = useHint(observation, answer)
+  const { words, fromMemory } = useSetting()
+  const hint = useAnswerHint(observation, answer)
   const picture = usePictureOf(observation, answer)
   // Beside "not sure" stands what to try next.
   const silent = fromMemory === true && answer === 'unsure'
@@ -90,9 +91,9 @@ function AnswerCard({
           <Key of={shortcut} />
           <AnswerName observation={observation} answer={answer} />
         </span>
-        {!silent && <HintText hint={hint} class="card-hint" />}
+        {!silent && <HintText hint={hint} look="card-hint" />}
       </button>
-      {!silent && <HintButton observation={observation} answer={answer} hint={hint} />}
+      {!silent && <HintButton about={answerLabel(words, observation, answer)} hint={hint} />}
     </div>
   )
 }

@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks'
 import type { CatalogueEntry } from './catalogue-entry.ts'
+import { HintButton, HintText, useHint } from './hint.tsx'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
@@ -35,23 +36,8 @@ export function Choose({
       {notice !== null && <p class="notice">{notice}</p>}
       <p class="question-how">{words.t('ui:choose-how')}</p>
       <div class="choose-list">
-        {trees.map(({ id, drawing }) => (
-          <button
-            key={id}
-            type="button"
-            class="choose-tree"
-            data-tree={id}
-            onClick={() => onChoose(id)}
-          >
-            <span
-              class="choose-drawing"
-              aria-hidden="true"
-              // The project's own file, checked at build.
-              dangerouslySetInnerHTML={{ __html: drawing }}
-            />
-            <span class="card-label">{words.t(`${id}:title`)}</span>
-            <span class="card-hint">{words.t(`${id}:about`)}</span>
-          </button>
+        {trees.map(tree => (
+          <TreeCard key={tree.id} {...tree} onChoose={onChoose} />
         ))}
         <div class="choose-other">
           <p class="card-label">{words.t('ui:something-else')}</p>
@@ -66,5 +52,32 @@ export function Choose({
         </div>
       </div>
     </section>
+  )
+}
+
+function TreeCard({ id, drawing, onChoose }: TreeChoice & { onChoose: (tree: string) => void }) {
+  const { words } = useSpeech()
+  const title = words.t(`${id}:title`)
+  const hint = useHint(`choose-${id}`, words.t(`${id}:about`))
+  return (
+    <div class="choose-box">
+      <button
+        type="button"
+        class="choose-tree"
+        data-tree={id}
+        aria-describedby={hint.id}
+        onClick={() => onChoose(id)}
+      >
+        <span
+          class="choose-drawing"
+          aria-hidden="true"
+          // The project's own file, checked at build.
+          dangerouslySetInnerHTML={{ __html: drawing }}
+        />
+        <span class="card-label">{title}</span>
+        <HintText hint={hint} look="card-hint" />
+      </button>
+      <HintButton about={title} hint={hint} />
+    </div>
   )
 }

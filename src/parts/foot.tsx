@@ -8,7 +8,7 @@ import { Phone } from './phone.tsx'
 import { useSpeech } from './setting.tsx'
 import { Text } from './text.tsx'
 
-/** The foot of every screen: the two fixed numbers first, then this office. */
+/** The foot of every screen: the two fixed numbers in sight, the office and the rest folded. */
 export function Foot({
   office,
   today,
@@ -16,7 +16,7 @@ export function Foot({
 }: {
   office: OfficePack | null
   today: Date
-  /** What this place adds at its very end. */
+  /** What this place can do besides. */
   children?: ComponentChildren
 }) {
   const { words } = useSpeech()
@@ -24,16 +24,20 @@ export function Foot({
   const notices = office === null ? [] : noticesAt(office, today)
   return (
     <footer class="foot">
-      {notices.map(({ id, text }) => (
-        <Notice key={id} text={text} />
-      ))}
       <ul class="foot-numbers" aria-label={words.t('ui:who-to-call')}>
         {footNumbers(words, office?.country).map(({ name, phone }) => (
           <li key={name}>
             {name} <Phone number={phone} />
           </li>
         ))}
-        <li>
+      </ul>
+      <details class="foot-more">
+        <summary>{words.t('ui:more')}</summary>
+        {children}
+        {notices.map(({ id, text }) => (
+          <Notice key={id} text={text} />
+        ))}
+        <p class="foot-office">
           {office?.office.name ?? words.t('ui:referral.office-missing.name')}{' '}
           {desk.phone !== null && <Phone number={desk.phone} />}
           {office?.hours && (
@@ -41,17 +45,16 @@ export function Foot({
               {words.t(isOpen(office.hours, today) ? 'ui:open-now' : 'ui:closed-now')}
             </span>
           )}
-        </li>
-      </ul>
-      {desk.standing !== 'current' && (
-        <p class="foot-doubt">
-          <Text k={`ui:referral.office-${desk.standing === 'stale' ? 'stale' : 'missing'}.say`} />
         </p>
-      )}
-      <p class="foot-standing">
-        <Text k="ui:education" />
-      </p>
-      {children}
+        {desk.standing !== 'current' && (
+          <p class="foot-doubt">
+            <Text k={`ui:referral.office-${desk.standing === 'stale' ? 'stale' : 'missing'}.say`} />
+          </p>
+        )}
+        <p class="foot-standing">
+          <Text k="ui:education" />
+        </p>
+      </details>
     </footer>
   )
 }

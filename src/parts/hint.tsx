@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks'
-import { answerHint, answerLabel } from '../words/tree-texts.ts'
-import { useSetting } from './setting.tsx'
+import { answerHint } from '../words/tree-texts.ts'
+import { useSetting, useSpeech } from './setting.tsx'
 
-/** How to know an answer when one sees it: folded away, and read out with the answer all the same. */
+/** What is said beside a few words: folded away, and read out with them all the same. */
 export interface Hint {
   readonly text: string | undefined
   /** The id of its element, for `aria-describedby`; none where there is no hint. */
@@ -11,29 +11,26 @@ export interface Hint {
   readonly toggle: () => void
 }
 
-export function useHint(observation: string, answer: string): Hint {
-  const { words } = useSetting()
+/** A hint of some text; `of` names its element. */
+export function useHint(of: string, text: string | undefined): Hint {
   const [isOpen, setOpen] = useState(false)
-  const text = answerHint(words, observation, answer)
   return {
     text,
-    id: text === undefined ? undefined : `${observation}-${answer}-hint`,
+    id: text === undefined ? undefined : `${of}-hint`,
     isOpen,
     toggle: () => setOpen(!isOpen)
   }
 }
 
-/** The button that unfolds a hint. */
-export function HintButton({
-  observation,
-  answer,
-  hint
-}: {
-  observation: string
-  answer: string
-  hint: Hint
-}) {
+/** How to know an answer when one sees it. */
+export function useAnswerHint(observation: string, answer: string): Hint {
   const { words } = useSetting()
+  return useHint(`${observation}-${answer}`, answerHint(words, observation, answer))
+}
+
+/** The button that unfolds a hint, after what it is about. */
+export function HintButton({ about, hint }: { about: string; hint: Hint }) {
+  const { words } = useSpeech()
   if (hint.id === undefined) return null
   return (
     <button
@@ -41,17 +38,17 @@ export function HintButton({
       class="hint-button"
       aria-expanded={hint.isOpen}
       aria-controls={hint.id}
-      aria-label={`${words.t('ui:more-about')}: ${answerLabel(words, observation, answer)}`}
+      aria-label={`${words.t('ui:more-about')}: ${about}`}
       onClick={hint.toggle}
     />
   )
 }
 
 /** The hint itself. */
-export function HintText({ hint, class: name }: { hint: Hint; class: string }) {
+export function HintText({ hint, look }: { hint: Hint; look: string }) {
   if (hint.id === undefined) return null
   return (
-    <span class={name} id={hint.id} hidden={!hint.isOpen}>
+    <span class={look} id={hint.id} hidden={!hint.isOpen}>
       {hint.text}
     </span>
   )

@@ -3,6 +3,7 @@ import { useSpeech } from './setting.tsx'
 
 /** The keys of answers in their order: digits first, then letters that no other key needs. */
 const KEYS = [...'123456789abcdefghijklmnop']
+export const KEY_FIRST = '1'
 export const KEY_NONE = '0'
 export const KEY_UNSURE = 'u'
 

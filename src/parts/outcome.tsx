@@ -1,26 +1,28 @@
-import type { Said, SectionId } from '../words/say.ts'
+import type { Said, Section, SectionId } from '../words/say.ts'
 import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { FollowUps } from './follow-ups.tsx'
 import type { SaidTwice } from './said-twice.ts'
-import { SectionPart } from './section-part.tsx'
+import { FoldedSection } from './section-part.tsx'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Both, Text } from './text.tsx'
 import { VerdictCard } from './verdict-card.tsx'
 
-/** What stands on the first card beside its steps, and what below it. */
-const BELOW: readonly SectionId[] = [
+/** What stays in sight below the card: who must not have any, in one line, and where help is. */
+const IN_SIGHT: readonly SectionId[] = ['who-must-not', 'medical-help']
+/** What unfolds. */
+const FOLDED: readonly SectionId[] = [
   'what-it-means',
   'clean-up',
   'keep',
   'start-again',
   'what-to-change',
-  'rules-of-thumb'
+  'rules-of-thumb',
+  'keep-in-mind'
 ]
-const ALWAYS: readonly SectionId[] = ['who-must-not', 'medical-help', 'keep-in-mind']
 
-/** The outcome: person, container, batch; do now; whom to call; the rest; sources folded. */
+/** The outcome: verdict, use, do now and whom to call at first sight; what callers ask next; the rest folded. */
 export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean }) {
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
@@ -51,13 +53,22 @@ export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean })
           heading={text => <h2>{text}</h2>}
         />
       ))}
-      <div class="sections">
-        <Sections said={said} beside={beside} ids={BELOW} />
-      </div>
-      <div class="sections sections-always">
-        <Sections said={said} beside={beside} ids={ALWAYS} />
-      </div>
       <FollowUps said={said} beside={beside} />
+      <div class="sections">
+        {sectionsIn(said, IN_SIGHT).map(section => (
+          <FoldedSection
+            key={section.id}
+            {...section}
+            brief={section.id === 'who-must-not' ? 1 : section.lines.length}
+            beside={besideOf(beside, section)}
+          />
+        ))}
+      </div>
+      <div class="sections-folded">
+        {sectionsIn(said, FOLDED).map(section => (
+          <FoldedSection key={section.id} {...section} beside={besideOf(beside, section)} />
+        ))}
+      </div>
       <Sources said={said} />
       <StandingLine said={said} beside={beside} />
     </div>
@@ -115,20 +126,11 @@ export function Steps({
   )
 }
 
-function Sections({ said, beside, ids }: SaidTwice & { ids: readonly SectionId[] }) {
-  const shown = ids.flatMap(id => said.sections.filter(section => section.id === id))
-  return (
-    <>
-      {shown.map(section => (
-        <SectionPart
-          key={section.id}
-          {...section}
-          beside={beside?.sections.find(({ id }) => id === section.id)}
-        />
-      ))}
-    </>
-  )
-}
+const sectionsIn = (said: Said, ids: readonly SectionId[]): readonly Section[] =>
+  ids.flatMap(id => said.sections.filter(section => section.id === id))
+
+const besideOf = (beside: Said | null, { id }: Section): Section | undefined =>
+  beside?.sections.find(section => section.id === id)
 
 function Sources({ said }: { said: Said }) {
   const { words } = useSpeech()

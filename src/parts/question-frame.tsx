@@ -38,7 +38,7 @@ export function QuestionFrame({
         </p>
       )}
       {children}
-      <p class="question-progress">{progress}</p>
+      <p class="question-progress visually-hidden">{progress}</p>
       <Why observation={observation} question={question} />
     </section>
   )

@@ -15,6 +15,7 @@ export function Screen({
   look = 'screen',
   main: Main = 'main',
   under,
+  more,
   office,
   today,
   children,
@@ -26,6 +27,8 @@ export function Screen({
     main?: 'main' | 'div'
     /** Between the masthead and the main part. */
     under?: ComponentChildren
+    /** What can be done besides, folded at the foot. */
+    more?: ComponentChildren
     children: ComponentChildren
   }) {
   return (
@@ -33,7 +36,9 @@ export function Screen({
       <Masthead {...masthead} />
       {under}
       <Main class={look === 'screen' ? 'main' : undefined}>{children}</Main>
-      <Foot office={office} today={today} />
+      <Foot office={office} today={today}>
+        {more}
+      </Foot>
     </div>
   )
 }

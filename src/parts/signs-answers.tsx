@@ -4,7 +4,7 @@ import type { SignsObservation } from '../tree/observation.ts'
 import type { TextKey } from '../words/text-key.ts'
 import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
-import { HintButton, HintText, useHint } from './hint.tsx'
+import { HintButton, HintText, useAnswerHint } from './hint.tsx'
 import { KEY_NONE, KEY_UNSURE, Key, KeyedAnswer, keyOf } from './key.tsx'
 import { useSetting } from './setting.tsx'
 import { Sweep } from './sweep.tsx'
@@ -126,7 +126,7 @@ function SignRow({
 }) {
   const { words } = useSetting()
   const label = answerLabel(words, observation, sign)
-  const hint = useHint(observation, sign)
+  const hint = useAnswerHint(observation, sign)
   const id = `${observation}-${sign}`
   return (
     <li class="sign" data-value={value}>
@@ -144,9 +144,9 @@ function SignRow({
           <Key of={shortcut} />
           <AnswerName observation={observation} answer={sign} />
         </span>
-        <HintText hint={hint} class="sign-hint" />
+        <HintText hint={hint} look="sign-hint" />
       </label>
-      <HintButton observation={observation} answer={sign} hint={hint} />
+      <HintButton about={label} hint={hint} />
       <label class="sign-unsure">
         <input
           type="checkbox"

@@ -1,4 +1,4 @@
-import { KEY_NONE, KEY_UNSURE, Key, keyOf } from './key.tsx'
+import { KEY_FIRST, KEY_NONE, KEY_UNSURE, KeyedAnswer } from './key.tsx'
 import { useSetting } from './setting.tsx'
 import { Text } from './text.tsx'
 
@@ -18,7 +18,7 @@ export function Sweep({
   const { words } = useSetting()
   const ways = [
     { answer: 'none', key: KEY_NONE, text: 'ui:sweep.no', press: onNone },
-    { answer: 'some', key: keyOf(0), text: 'ui:sweep.yes', press: onOpen },
+    { answer: 'some', key: KEY_FIRST, text: 'ui:sweep.yes', press: onOpen },
     { answer: 'unsure', key: KEY_UNSURE, text: 'ui:not-sure', press: onOpen }
   ] as const
   return (
@@ -26,17 +26,9 @@ export function Sweep({
       <p class="sweep-line">{words.t(`observations:${observation}.sweep`)}</p>
       <div class="actions sweep-answers">
         {ways.map(({ answer, key, text, press }) => (
-          <button
-            key={answer}
-            type="button"
-            class="secondary"
-            data-answer={answer}
-            data-key={key}
-            onClick={press}
-          >
-            <Key of={key} />
+          <KeyedAnswer key={answer} look="secondary" answer={answer} shortcut={key} onPress={press}>
             <Text k={text} />
-          </button>
+          </KeyedAnswer>
         ))}
       </div>
     </div>

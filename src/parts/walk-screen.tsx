@@ -77,6 +77,22 @@ export function WalkScreen({
         main={Main}
         office={office}
         today={today}
+        more={
+          question !== null &&
+          onSwitch && (
+            <p class="switch">
+              {words.t('ui:switch.ask')}{' '}
+              <button
+                type="button"
+                class="quiet"
+                data-move="switch"
+                onClick={() => onSwitch(walk.given)}
+              >
+                {words.t('ui:switch.move')}
+              </button>
+            </p>
+          )
+        }
         under={
           <StringOfMouths
             asked={asked}
@@ -89,19 +105,6 @@ export function WalkScreen({
       >
         {notice !== null && !moved && <p class="notice">{notice}</p>}
         {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
-        {question !== null && onSwitch && (
-          <p class="switch">
-            {words.t('ui:switch.ask')}{' '}
-            <button
-              type="button"
-              class="quiet"
-              data-move="switch"
-              onClick={() => onSwitch(walk.given)}
-            >
-              {words.t('ui:switch.move')}
-            </button>
-          </p>
-        )}
         {question === null && told !== null && (
           <>
             <Outcome {...told} quiet={quiet && !moved} />

@@ -57,6 +57,11 @@ export async function answer(
 ): Promise<void> {
   if (told === undefined) throw new Error(`this jar says nothing of ${observation}`)
   const question = page.locator('.question')
+  const sweep = question.locator('.sweep')
+  // One line over all signs comes first; any answer but no opens the list.
+  if (told !== 'none' && (await sweep.count()) > 0) {
+    await sweep.locator('[data-answer="some"]').click()
+  }
   if (typeof told === 'string') {
     await question.locator(`[data-answer="${told}"]`).click()
     return

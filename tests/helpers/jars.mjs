@@ -2,7 +2,12 @@
  * Jars to play in a browser, by the answers their callers give: `none`, `unsure`, an answer id, a list of
  * signs, or a reading with its instrument. `look`: the screens worth a picture on the way.
  */
-const well = { 'people-signs': 'none', 'container-signs': 'none', 'jar-signs': 'none' }
+const well = {
+  'people-signs': 'none',
+  'container-signs': 'none',
+  'jar-signs': 'none',
+  drinkers: 'none'
+}
 const sour = { 'jar-ph': ['3.2', 'meter'], day: ['9'] }
 const plain = { 'spots-and-color': 'plain-color', 'smell-and-liquid': 'none' }
 
@@ -93,6 +98,9 @@ export async function playJar(page, jar, each = () => undefined) {
 
 async function answer(page, observation, told) {
   if (told === undefined) throw new Error(`this jar says nothing of ${observation}`)
+  const sweep = page.locator('.question .sweep')
+  // One line over all signs comes first; any answer but no opens the list.
+  if (told !== 'none' && (await sweep.count()) > 0) await sweep.locator('[data-answer="some"]').click()
   if (typeof told === 'string') {
     await page.click(`.question [data-answer="${told}"]`)
     return
