@@ -3,8 +3,9 @@ import { useRef } from 'preact/hooks'
 import { readDecimal } from '../science/decimal.ts'
 import type { Interval } from '../tree/answers.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
-import { answerHint } from '../words/tree-texts.ts'
+import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
+import { HintButton, HintText, useAnswerHint } from './hint.tsx'
 import { KEY_UNSURE, KeyedAnswer } from './key.tsx'
 import { NumberField, type TypedMeasure, useTypedMeasure } from './number-field.tsx'
 import { useSetting } from './setting.tsx'
@@ -31,6 +32,7 @@ export function MeasureAnswers({
   const { typed, unit, instrument } = fields
   const change = (changed: Partial<TypedMeasure>) => setFields({ ...fields, ...changed })
   const field = useRef<HTMLInputElement>(null)
+  const hint = useAnswerHint(observation.id, 'unsure')
   const id = `measure-${observation.id}`
   const unitName = (one: TypedUnit) => words.t(`ui:unit-names.${one.id}`)
   const needsInstrument = observation.instruments.length > 1
@@ -96,15 +98,16 @@ export function MeasureAnswers({
           look="secondary"
           answer="unsure"
           shortcut={KEY_UNSURE}
-          describedBy={fromMemory ? undefined : `${id}-unsure`}
+          describedBy={fromMemory ? undefined : hint.id}
           onPress={() => onAnswer('unsure')}
         >
           <AnswerName observation={observation.id} answer="unsure" />
         </KeyedAnswer>
         {!fromMemory && (
-          <p class="actions-hint" id={`${id}-unsure`}>
-            {answerHint(words, observation.id, 'unsure')}
-          </p>
+          <>
+            <HintButton about={answerLabel(words, observation.id, 'unsure')} hint={hint} />
+            <HintText hint={hint} look="actions-hint" />
+          </>
         )}
       </div>
     </form>
