@@ -123,7 +123,7 @@ export function WalkScreen({
       {ownsPage && question === null && told !== null && (
         <PrintedSheet
           {...told}
-          address={sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
+          address={() => sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
         />
       )}
     </>
