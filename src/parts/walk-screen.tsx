@@ -14,6 +14,7 @@ import { PrintedSheet } from './printed-sheet.tsx'
 import { QuestionInHand } from './question-in-hand.tsx'
 import { useSetting } from './setting.tsx'
 import { StringOfMouths } from './string-of-mouths.tsx'
+import { SwitchTree } from './switch-tree.tsx'
 import { useWalk, type WalkInHand } from './use-walk.ts'
 
 /** One caller's walk, a screen at a time: a question or the outcome, with the walk so far beside it. */
@@ -97,19 +98,7 @@ export function WalkScreen({
         <Main class="main">
           {notice !== null && !moved && <p class="notice">{notice}</p>}
           {question !== null && <QuestionInHand walk={walk} quiet={quiet && !moved} />}
-          {question !== null && onSwitch && (
-            <p class="switch">
-              {words.t('ui:switch.ask')}{' '}
-              <button
-                type="button"
-                class="quiet"
-                data-move="switch"
-                onClick={() => onSwitch(walk.given)}
-              >
-                {words.t('ui:switch.move')}
-              </button>
-            </p>
-          )}
+          {question !== null && onSwitch && <SwitchTree onSwitch={() => onSwitch(walk.given)} />}
           {question === null && told !== null && (
             <>
               <Outcome {...told} quiet={quiet && !moved} />
