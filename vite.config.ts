@@ -2,6 +2,7 @@ import { defineConfig, type Plugin } from 'vite'
 import { kioskEdition, kioskWorker } from './kiosk.config.ts'
 import { licenses, PACKAGE_LICENSES, PAGE_POLICY, SERVED_POLICY, shell } from './shell.config.ts'
 import { type BrowserBundle, browserBundle } from './src/bundle/browser-bundle.ts'
+import { frontOf } from './src/bundle/front-bundle.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
 const NAME = 'virtual:jarside'
@@ -11,10 +12,11 @@ function trees(): Plugin {
   let bundle: ReturnType<typeof browserBundle> | undefined
   return {
     name: 'jarside-trees',
-    // Most ask about the first tree: it is asked for beside the script, not after that has run.
+    // The desk opens with the first tree: it is asked for beside the script, not after that has run.
     transformIndexHtml: {
       order: 'post',
-      async handler(_, { bundle: files }) {
+      async handler(_, { bundle: files, filename }) {
+        if (!filename.endsWith('desk.html')) return []
         bundle ??= browserBundle(import.meta.dirname)
         const [first] = (await bundle).catalogue.trees
         return Object.values(files ?? {})
@@ -32,6 +34,13 @@ function trees(): Plugin {
     async load(id) {
       if (!id.startsWith(`\0${NAME}`)) return undefined
       bundle ??= browserBundle(import.meta.dirname)
+      if (id === `\0${NAME}/front`) {
+        const { front, files } = frontOf(await bundle)
+        for (const [fileName, source] of Object.entries(files)) {
+          this.emitFile({ type: 'asset', fileName, source })
+        }
+        return asModule(front)
+      }
       return moduleOf(await bundle, id.slice(`\0${NAME}/`.length))
     }
   }

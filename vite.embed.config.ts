@@ -5,7 +5,7 @@ import { defineConfig, type Plugin } from 'vite'
 import { framedShell } from './shell.config.ts'
 import { browserBundle } from './src/bundle/browser-bundle.ts'
 import { embedTrees, helpTexts } from './src/bundle/embed-bundle.ts'
-import type { EmbedCatalogue } from './src/places/embed/embed-files.ts'
+import { type EmbedCatalogue, filesOf } from './src/places/embed/embed-files.ts'
 
 const NAME = 'virtual:jarside/embed'
 const root = import.meta.dirname
@@ -18,25 +18,28 @@ function trees(): Plugin {
     async load(id) {
       if (id !== `\0${NAME}`) return undefined
       const bundle = await browserBundle(root)
-      const write = (name: string, content: unknown) => {
-        const source = JSON.stringify(content)
-        const hash = createHash('sha256').update(source).digest('hex').slice(0, 8)
-        const fileName = `embed/${name}-${hash}.json`
-        this.emitFile({ type: 'asset', fileName, source })
-        return fileName
-      }
-      const byTag = (name: string, contents: Readonly<Record<string, unknown>>) =>
-        mapped(contents, (content, tag) => write(`${name}-${tag}`, content))
+      const trees = embedTrees(bundle)
+      const mark = createHash('sha256').update(JSON.stringify(trees)).digest('hex').slice(0, 8)
+      const { languages } = bundle.catalogue
       const catalogue: EmbedCatalogue = {
-        languages: bundle.catalogue.languages,
+        languages,
         help: helpTexts(bundle),
         withdrawn: bundle.catalogue.trees.flatMap(({ id, withdrawn }) => (withdrawn ? [id] : [])),
-        trees: mapped(embedTrees(bundle), (tree, id) => ({
-          first: byTag(`${id}-first`, tree.first),
-          whole: write(`${id}-whole`, tree.whole),
-          words: byTag(`${id}-words`, tree.words),
-          drawings: write(`${id}-drawings`, tree.drawings)
-        }))
+        trees: Object.keys(trees),
+        mark
+      }
+      const write = (fileName: string | undefined, content: unknown) => {
+        if (fileName === undefined) throw new Error('a file of a tree has no name')
+        this.emitFile({ type: 'asset', fileName, source: JSON.stringify(content) })
+      }
+      for (const [id, tree] of Object.entries(trees)) {
+        const files = filesOf(catalogue, id)
+        write(files?.whole, tree.whole)
+        write(files?.drawings, tree.drawings)
+        for (const { tag } of languages) {
+          write(files?.first[tag], tree.first[tag])
+          write(files?.words[tag], tree.words[tag])
+        }
       }
       return `export default ${JSON.stringify(catalogue)}`
     }
@@ -99,9 +102,6 @@ function ownMeasure(): Plugin {
     }
   }
 }
-
-const mapped = <T, U>(all: Readonly<Record<string, T>>, of: (one: T, key: string) => U) =>
-  Object.fromEntries(Object.entries(all).map(([key, one]) => [key, of(one, key)]))
 
 /** The second build, into the folder of the first: `jarside-walk.js`, `embed/` and the page for a frame. */
 export default defineConfig({

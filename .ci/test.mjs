@@ -25,7 +25,7 @@ const steps = [
     )
   },
   { name: 'trees', run: [join(root, 'tools/jarside.mjs'), 'check'] },
-  { name: 'size of the embed', run: [join(root, 'bench/size.mjs')] }
+  { name: 'size of first screens', run: [join(root, 'bench/size.mjs')] }
 ]
 
 /** Every failed test with the first line of what went wrong; a log cut short often keeps its end alone. */

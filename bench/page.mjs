@@ -46,7 +46,10 @@ function table({ firstQuestion: first, embedded, answering, engine: { loadMs, tr
   const kilobytes = bytes => `${(bytes / 1000).toFixed(1)} kB`
   const { bytes } = first
   const rows = [
-    ['first question: all files', `${kilobytes(bytes.all)} in ${bytes.requests} requests`],
+    [
+      'first question and the rest: all files',
+      `${kilobytes(bytes.all)} in ${bytes.requests} requests`
+    ],
     ...Object.entries(bytes.byKind).map(([kind, n]) => [`  ${kind}`, kilobytes(n)]),
     ['  there before the question', kilobytes(bytes.beforeTheQuestion)],
     ['first screen, slow network and CPU', `${first.slowNetworkFirstScreenMs} ms`],
@@ -58,6 +61,7 @@ function table({ firstQuestion: first, embedded, answering, engine: { loadMs, tr
     ['answer to next screen, slow CPU, median', `${answering.medianMs} ms`],
     ['  95th percentile', `${answering.p95Ms} ms (${answering.answers} answers)`],
     ['  the same with nothing to draw', `${answering.idleMs} ms`],
+    ['  95th percentile in times of that', `${answering.timesIdle} (goal ${answering.goal})`],
     ['load all files', `${loadMs} ms`],
     ...Object.entries(trees).flatMap(([id, tree]) => [
       [`${id}: compile diagrams`, `${tree.compileMs} ms`],

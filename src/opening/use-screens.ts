@@ -6,16 +6,17 @@ import type { TextsByTag } from './speech.ts'
 
 /**
  * The screens' words in the language asked for; in the one before until those have arrived. A greater
- * `attempt` tries again what failed.
+ * `attempt` tries again what failed; `ahead`: those that had arrived before.
  */
 export function useScreens(
   catalogue: Catalogue,
   openers: Openers,
   asked: string,
-  attempt = 0
+  attempt = 0,
+  ahead: Readonly<Record<string, Texts>> = NOTHING
 ): { readonly tag: string; readonly texts: TextsByTag; readonly failed: boolean } {
-  const [arrived, setArrived] = useState<Readonly<Record<string, Texts>>>({})
-  const [shown, setShown] = useState(SOURCE_TAG)
+  const [arrived, setArrived] = useState(ahead)
+  const [shown, setShown] = useState(ahead[asked] === undefined ? SOURCE_TAG : asked)
   const [failed, setFailed] = useState(false)
   useEffect(() => {
     setFailed(false)
@@ -38,6 +39,8 @@ export function useScreens(
   const texts = useMemo(() => ({ ...arrived, [SOURCE_TAG]: catalogue.texts }), [arrived, catalogue])
   return { tag: shown, texts, failed }
 }
+
+const NOTHING: Readonly<Record<string, Texts>> = {}
 
 /** Tells the browser, and whoever reads the page aloud, which language the page is in. */
 export function usePageLanguage(tag: string): void {

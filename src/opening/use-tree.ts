@@ -14,14 +14,21 @@ export interface OpenedTree {
   readonly missing: readonly string[]
 }
 
+/** What of a tree was fetched before it is opened: with it the first screen is whole. */
+export interface TreeAhead {
+  readonly bundle: TreeBundle
+  /** By language tag, its words in languages other than English. */
+  readonly others: Readonly<Record<string, Texts>>
+  /** As far as they have come. */
+  readonly drawings: OpenedTree['drawings']
+}
+
 /** What of a tree has arrived; a new tree starts with nothing. */
-interface Arrived {
+interface Arrived extends Omit<TreeAhead, 'bundle'> {
   readonly opener: TreeOpener | undefined
   readonly bundle: TreeBundle | null
   readonly failed: boolean
-  readonly others: Readonly<Record<string, Texts>>
   readonly missing: readonly string[]
-  readonly drawings: OpenedTree['drawings']
 }
 
 const nothing = (opener: TreeOpener | undefined): Arrived => ({
@@ -30,8 +37,11 @@ const nothing = (opener: TreeOpener | undefined): Arrived => ({
   failed: false,
   others: {},
   missing: [],
-  drawings: {}
+  drawings: NO_DRAWINGS
 })
+
+/** Before any drawing has come. */
+export const NO_DRAWINGS: OpenedTree['drawings'] = {}
 
 /**
  * Opens a tree in some languages: null while it is on its way, `failed` when it cannot be had. While a
@@ -41,9 +51,10 @@ const nothing = (opener: TreeOpener | undefined): Arrived => ({
 export function useTree(
   opener: TreeOpener | undefined,
   tags: readonly string[],
-  attempt = 0
+  attempt = 0,
+  ahead: TreeAhead | null = null
 ): OpenedTree | 'failed' | null {
-  const [arrived, setArrived] = useState(() => nothing(opener))
+  const [arrived, setArrived] = useState<Arrived>(() => ({ ...nothing(opener), ...ahead }))
   const spoken = useRef(SOURCE_TAG)
   const begun = useRef<TreeOpener | undefined>(undefined)
   // What arrives for a tree that was left meanwhile is of no use any more.
@@ -52,12 +63,16 @@ export function useTree(
 
   useEffect(() => {
     const own = arrived.opener === opener ? arrived : nothing(opener)
-    setArrived({ ...own, failed: false })
-    if (opener === undefined || own.bundle !== null) return
-    opener.open().then(
-      ({ default: bundle }) => add(() => ({ bundle })),
-      () => add(() => ({ failed: true }))
-    )
+    // Drawn anew only for a reason: the walk is drawn with it.
+    if (own !== arrived || own.failed) setArrived({ ...own, failed: false })
+    if (opener === undefined) return
+    if (own.bundle === null) {
+      opener.open().then(
+        ({ default: bundle }) => add(() => ({ bundle })),
+        () => add(() => ({ failed: true }))
+      )
+    }
+    if (own.drawings !== NO_DRAWINGS) return
     // Without drawings every answer still has its words.
     opener.draw().then(
       ({ default: drawings }) => add(() => ({ drawings })),

@@ -6,6 +6,11 @@ declare module 'virtual:jarside/catalogue' {
   export const openers: Openers
 }
 
+declare module 'virtual:jarside/front' {
+  const front: import('./front.ts').FrontBundle
+  export default front
+}
+
 declare module 'virtual:jarside/workbench' {
   const words: Readonly<Record<string, import('./bundle.ts').Texts>>
   export default words

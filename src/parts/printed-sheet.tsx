@@ -1,11 +1,18 @@
 import { type ComponentProps, render } from 'preact'
 import { useEffect, useRef } from 'preact/hooks'
+import type { SheetAddress } from '../addresses/sheet-address.ts'
 import { fitSheet, SHEET_TYPE } from './fit-sheet.ts'
 import { SettingProvider, useSetting } from './setting.tsx'
 import { Sheet } from './sheet.tsx'
 
-/** Makes the sheet of an outcome when somebody prints it, and only then: on the screen it would all stand twice. */
-export function PrintedSheet(sheet: ComponentProps<typeof Sheet>) {
+/**
+ * Makes the sheet of an outcome when somebody prints it, and only then: on the screen it would all stand
+ * twice. Its address too: whether it may name the outcome asks every walk of the tree.
+ */
+export function PrintedSheet({
+  address,
+  ...sheet
+}: Omit<ComponentProps<typeof Sheet>, 'address'> & { address: () => SheetAddress }) {
   const setting = useSetting()
   const place = useRef<HTMLDivElement>(null)
   useEffect(() => {
@@ -14,7 +21,7 @@ export function PrintedSheet(sheet: ComponentProps<typeof Sheet>) {
       // A root of its own is drawn at once: the printer does not wait.
       render(
         <SettingProvider value={setting}>
-          <Sheet {...sheet} />
+          <Sheet {...sheet} address={address()} />
         </SettingProvider>,
         place.current
       )

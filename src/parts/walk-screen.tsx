@@ -13,6 +13,7 @@ import { QuestionInHand } from './question-in-hand.tsx'
 import { Screen } from './screen.tsx'
 import { useSetting } from './setting.tsx'
 import { StringOfMouths } from './string-of-mouths.tsx'
+import { SwitchTree } from './switch-tree.tsx'
 import { useWalk, type WalkInHand } from './use-walk.ts'
 
 /** One caller's walk, a screen at a time: a question or the outcome, with the walk so far beside it. */
@@ -77,22 +78,7 @@ export function WalkScreen({
         main={Main}
         office={office}
         today={today}
-        more={
-          question !== null &&
-          onSwitch && (
-            <p class="switch">
-              {words.t('ui:switch.ask')}{' '}
-              <button
-                type="button"
-                class="quiet"
-                data-move="switch"
-                onClick={() => onSwitch(walk.given)}
-              >
-                {words.t('ui:switch.move')}
-              </button>
-            </p>
-          )
-        }
+        more={question !== null && onSwitch && <SwitchTree onSwitch={() => onSwitch(walk.given)} />}
         under={
           <StringOfMouths
             asked={asked}
@@ -115,7 +101,7 @@ export function WalkScreen({
       {ownsPage && question === null && told !== null && (
         <PrintedSheet
           {...told}
-          address={sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
+          address={() => sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
         />
       )}
     </>

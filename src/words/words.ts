@@ -33,6 +33,9 @@ export class MissingText extends Error {
   }
 }
 
+/** What no author writes: it stands for a text that is not there. */
+const MISSING = '\u0000'
+
 /** Opens the words of one language over all that was loaded. */
 export function createWords(resources: Resources, tag: string): Words {
   const texts = createInstance()
@@ -45,20 +48,24 @@ export function createWords(resources: Resources, tag: string): Words {
     returnNull: false,
     interpolation: { escapeValue: false }
   })
-  const exists = (key: TextKey, values: TextValues, lng: string) =>
-    texts.exists(key, { ...values, lng }) &&
+  /** Looked up once for each text: a screen asks for a hundred of them each time it is drawn. */
+  const found = (key: TextKey, values: TextValues, lng: string): string | null => {
+    const options = { ...values, lng, returnObjects: true, defaultValue: MISSING }
+    const text: unknown = texts.t(key, options)
     // A key may also stop at a group of texts, which is not a text.
-    typeof texts.t(key, { ...values, lng, returnObjects: true }) === 'string'
+    return typeof text === 'string' && text !== MISSING ? text : null
+  }
   return {
     tag,
-    has: (key, values = {}) => exists(key, values, SOURCE_TAG),
+    has: (key, values = {}) => found(key, values, SOURCE_TAG) !== null,
     t(key, values = {}) {
-      if (exists(key, values, tag)) return texts.t(key, { ...values, lng: tag })
+      const own = found(key, values, tag)
+      if (own !== null) return own
       const [namespace = '', ...rest] = key.split(':')
       const label = !isSafetyText(namespace, rest.join(':'))
-      if (label && exists(key, values, SOURCE_TAG))
-        return texts.t(key, { ...values, lng: SOURCE_TAG })
-      throw new MissingText(key, tag)
+      const source = label ? found(key, values, SOURCE_TAG) : null
+      if (source === null) throw new MissingText(key, tag)
+      return source
     }
   }
 }

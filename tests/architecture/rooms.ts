@@ -47,7 +47,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   },
   opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
   'last-resort': { rooms: [], packages: ['preact'] },
-  'places/page': placeWith(['report', 'addresses']),
+  'places/page': placeWith(['office', 'report', 'addresses']),
   'places/desk': placeWith(['evaluate', 'report', 'machine', 'reader', 'addresses']),
   'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
   'places/embed': placeWith(['office']),
@@ -75,7 +75,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   },
   bundle: {
     rooms: ['tree', 'evaluate', 'load', 'prove', 'words', 'opening', 'places/embed', 'cli'],
-    packages: ['node:fs', 'node:path']
+    packages: ['node:crypto', 'node:fs', 'node:path']
   }
 }
 

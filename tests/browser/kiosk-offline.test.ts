@@ -44,9 +44,12 @@ describe('a kiosk that was opened once', () => {
       await document.fonts.ready
       return [...document.fonts].map(({ family, status }) => `${family} ${status}`).sort()
     })
+    // Of each the signs that no text here has stay where they are.
     expect(faces.map(face => face.replaceAll('"', ''))).toEqual([
       'Atkinson Hyperlegible Next loaded',
-      'Literata loaded'
+      'Atkinson Hyperlegible Next unloaded',
+      'Literata loaded',
+      'Literata unloaded'
     ])
     expect(await page.locator('.foot-numbers').textContent()).toContain('555-0110')
   })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
 import { factsOn, say } from './desk-call.ts'
-import { begin, playOn } from './play.ts'
+import { answer, askedOn, begin, playOn } from './play.ts'
 import { useVisits, type Visit } from './visit.ts'
 
 const visit = useVisits()
@@ -54,7 +54,7 @@ describe('a language that cannot be loaded', () => {
 })
 
 describe('a tree that cannot be loaded', () => {
-  test('is asked for again when it is chosen again', async () => {
+  test('is asked for again when it is chosen again, and what was answered is kept', async () => {
     const opened = await visit()
     const { page } = opened
     let broken = true
@@ -62,11 +62,12 @@ describe('a tree that cannot be loaded', () => {
       broken ? route.abort() : route.continue()
     )
     await page.reload()
-    await page.locator('[data-tree="kombucha-jar"]').click()
+    await begin(page)
+    await answer(page, 'people-signs', [])
     await page.locator('.notice').waitFor()
     broken = false
-    await page.locator('[data-tree="kombucha-jar"]').click()
-    await page.locator('.question').waitFor()
+    await begin(page)
+    expect(await askedOn(page)).toBe('container-signs')
     forgive(opened)
   })
 })

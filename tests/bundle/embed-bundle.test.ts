@@ -27,7 +27,7 @@ const ELSEWHERE = new Set([
 ])
 
 test('the first question has every text that its screen can show, and no outcome’s', async () => {
-  const modules = modulesFrom(join(root, 'src/places/embed/first-screen.tsx'))
+  const modules = modulesFrom(join(root, 'src/opening/first-screen.tsx'))
   const named = [...modules].flatMap(file =>
     [...readFileSync(file, 'utf8').matchAll(/['`"]ui:([a-z-]+)/g)].map(([, key = '']) => key)
   )

@@ -165,12 +165,9 @@ export function CallSheet({
         <SettingProvider value={handed}>
           <PrintedSheet
             {...tellOf(handed, report)}
-            address={sheetAddress(
-              tree,
-              outcomeToShare(tree, walk),
-              handed.words.tag,
-              homeOf(office)
-            )}
+            address={() =>
+              sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
+            }
           />
         </SettingProvider>
       )}

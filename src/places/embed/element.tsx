@@ -2,6 +2,7 @@ import catalogue from 'virtual:jarside/embed'
 import { render } from 'preact'
 import { Boundary } from '../../last-resort/boundary.tsx'
 import { Embed } from './embed.tsx'
+import { filesOf } from './embed-files.ts'
 import { languageOf } from './language.ts'
 import { NoScreen } from './no-screen.tsx'
 import { canShow, firstStyle } from './style.ts'
@@ -54,12 +55,11 @@ class JarsideWalk extends HTMLElement {
   #show() {
     const tree = this.getAttribute('tree') ?? ''
     const { trees, languages } = catalogue
-    const files = Object.hasOwn(trees, tree) ? trees[tree] : undefined
+    const files = filesOf(catalogue, tree)
     const withdrawn = catalogue.withdrawn.includes(tree)
     if (files === undefined && !withdrawn) {
-      const known = Object.keys(trees).join(', ')
       console.warn(
-        `<${NAME} tree="${tree}">: there is no such tree. Write one of these in \`tree\`: ${known}.`
+        `<${NAME} tree="${tree}">: there is no such tree. Write one of these in \`tree\`: ${trees.join(', ')}.`
       )
     }
     const root = this.shadowRoot ?? this.#enclose()

@@ -1,12 +1,13 @@
-import type { Texts, TreeBundle } from '../../opening/bundle.ts'
+import type { TreeBundle } from '../../opening/bundle.ts'
 import type { TextsByTag } from '../../opening/speech.ts'
-import type { Tree } from '../../tree/tree.ts'
 import type { Language } from '../../words/languages.ts'
 
-/** What the script itself holds: which trees there are, where their files lie, and the words for when none comes. */
+/** What the script itself holds: of the trees their names alone, and the words for when no file comes. */
 export interface EmbedCatalogue {
   readonly languages: readonly Language[]
-  readonly trees: Readonly<Record<string, TreeFiles>>
+  readonly trees: readonly string[]
+  /** What is in the name of every file, so that none is taken from another build. */
+  readonly mark: string
   /** Trees that were withdrawn: nothing of them is here. */
   readonly withdrawn: readonly string[]
   /** The few words that must be there when nothing else comes. */
@@ -25,17 +26,21 @@ export interface TreeFiles {
   readonly drawings: string
 }
 
-/** What the first question of one tree needs in one language, and nothing more. */
-export interface FirstQuestion {
-  /** The tree with its first question alone: enough to show, not to walk. */
-  readonly tree: Tree
-  readonly sources: TreeBundle['sources']
-  readonly pictures: TreeBundle['pictures']
-  readonly texts: Texts
-  /** The English of what tells people what to do; null in English. */
-  readonly cautions: Texts | null
-  /** How many questions can follow at the very most. */
-  readonly atMostMore: number
+/** Where the files of a tree lie; undefined for a tree that is not here. */
+export function filesOf(
+  { trees, mark, languages }: Pick<EmbedCatalogue, 'trees' | 'mark' | 'languages'>,
+  tree: string
+): TreeFiles | undefined {
+  if (!trees.includes(tree)) return undefined
+  const file = (part: string) => `embed/${tree}-${part}-${mark}.json`
+  const byTag = (part: string) =>
+    Object.fromEntries(languages.map(({ tag }) => [tag, file(`${part}-${tag}`)]))
+  return {
+    first: byTag('first'),
+    whole: file('whole'),
+    words: byTag('words'),
+    drawings: file('drawings')
+  }
 }
 
 /** A tree as it is walked; its words come in files of their own. */

@@ -1,5 +1,5 @@
+import type { FirstQuestion } from '../../opening/first-question.ts'
 import type { Answers } from '../../tree/answers.ts'
-import type { FirstQuestion } from './embed-files.ts'
 import type { RestThere } from './rest-there.ts'
 
 /** A first question in one language. */

@@ -1,5 +1,6 @@
 import { useEffect, useReducer } from 'preact/hooks'
-import type { FirstQuestion, TreeFiles } from './embed-files.ts'
+import type { FirstQuestion } from '../../opening/first-question.ts'
+import type { TreeFiles } from './embed-files.ts'
 import { born, follow, type Life, type LifeEvent } from './life.ts'
 import { restOf } from './rest-there.ts'
 import { take } from './take.ts'

@@ -2,13 +2,13 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { readLink } from '../../addresses/link.ts'
 import { readOutcome } from '../../addresses/outcome-address.ts'
 import { addressOf, readRoute, writeRoute } from '../../addresses/route.ts'
-import type { Catalogue, Openers } from '../../opening/bundle.ts'
+import type { OfficePack } from '../../office/office-pack.ts'
+import type { Catalogue, Openers, Texts } from '../../opening/bundle.ts'
 import { settingOf } from '../../opening/setting-of.ts'
 import { speechIn } from '../../opening/speech.ts'
-import { useOffice } from '../../opening/use-office.ts'
 import { usePageLanguage, useScreens } from '../../opening/use-screens.ts'
 import { useToday } from '../../opening/use-today.ts'
-import { useTree } from '../../opening/use-tree.ts'
+import { type TreeAhead, useTree } from '../../opening/use-tree.ts'
 import { withdrawnIn } from '../../opening/withdrawn-in.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
@@ -17,21 +17,38 @@ import { SettingProvider } from '../../parts/setting.tsx'
 import { WalkScreen } from '../../parts/walk-screen.tsx'
 import type { Answers } from '../../tree/answers.ts'
 import { carriedOver } from '../../tree/tell.ts'
-import { preferred } from '../../words/languages.ts'
 import { OutcomePage } from './outcome-page.tsx'
 
-/** The page: choose a ferment, walk, outcome; or an outcome that an address names. */
-export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
+/** Where the whole page takes over from its front. */
+export interface Beginning {
+  readonly language: string
+  readonly office: OfficePack | null
+  /** What was answered on a first screen; empty where none was. */
+  readonly begun: Answers
+  /** The tree that was answered, as far as it was fetched by then. */
+  readonly ahead: (TreeAhead & { readonly screens: Readonly<Record<string, Texts>> }) | null
+  /** Nothing was pressed yet: the focus stays where the reader put it. */
+  readonly quiet: boolean
+}
+
+/** The whole page: choose a ferment, walk, outcome; or an outcome that an address names. */
+export function App({
+  catalogue,
+  openers,
+  language: spoken,
+  office,
+  begun,
+  ahead,
+  quiet
+}: Beginning & { catalogue: Catalogue; openers: Openers }) {
   const today = useToday()
   const tags = catalogue.languages.map(({ tag }) => tag)
   const [route, setRoute] = useState(() => readRoute(location.hash, tags))
-  const [language, setLanguage] = useState(
-    () => route.language ?? preferred(catalogue.languages, navigator.languages)
-  )
+  const [language, setLanguage] = useState(spoken)
   const [walkNumber, setWalkNumber] = useState(0)
   // What was told of one ferment before another was chosen; in memory only.
-  const [kept, setKept] = useState<Answers>(NOTHING)
-  const [first, setFirst] = useState(true)
+  const [kept, setKept] = useState<Answers>(begun)
+  const [first, setFirst] = useState(quiet)
   const [attempt, setAttempt] = useState(0)
   useEffect(() => {
     const follow = () => {
@@ -43,14 +60,13 @@ export function App({ catalogue, openers }: { catalogue: Catalogue; openers: Ope
     return () => removeEventListener('hashchange', follow)
   }, [])
 
-  const screens = useScreens(catalogue, openers, language, attempt)
+  const screens = useScreens(catalogue, openers, language, attempt, ahead?.screens)
   usePageLanguage(screens.tag)
-  const office = useOffice()
   // A link may name anything: only the project's own trees count, not what every object has.
   const { tree } = route
   const opener =
     tree !== null && Object.hasOwn(openers.trees, tree) ? openers.trees[tree] : undefined
-  const opened = useTree(opener, [screens.tag], attempt)
+  const opened = useTree(opener, [screens.tag], attempt, ahead)
   const speech = useMemo(() => speechIn(screens.texts, screens.tag), [screens.texts, screens.tag])
   const ready = opened !== null && opened !== 'failed' ? opened : null
   const setting = useMemo(

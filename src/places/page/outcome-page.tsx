@@ -71,13 +71,9 @@ export function OutcomePage({
       <PrintedSheet
         {...told}
         general={general}
-        address={sheetAddress(
-          tree,
-          outcome,
-          words.tag,
-          homeOf(office),
-          general ? 'general' : 'one jar'
-        )}
+        address={() =>
+          sheetAddress(tree, outcome, words.tag, homeOf(office), general ? 'general' : 'one jar')
+        }
       />
     </>
   )

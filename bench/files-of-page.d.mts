@@ -1,0 +1,1 @@
+export function filesOfPage(folder: string, page: string): readonly string[]

@@ -1,0 +1,141 @@
+import { seen } from './seen.mjs'
+
+/** The places a caller comes to, each in the window that it is used in. */
+export const PLACES = {
+  page: { width: 390, height: 844 },
+  kiosk: { width: 1080, height: 1920 },
+  embed: { width: 390, height: 844 },
+  desk: { width: 1280, height: 800 }
+}
+
+const MOST_SCREENS = 40
+
+/** Somebody else's page that holds nothing but its heading and the element. */
+export const hostPage = (tree, language) => `<!doctype html><html lang="${language}">
+<meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Host</title>
+<script type="module" src="./jarside-walk.js"></script><style>body { margin: 0 }</style>
+<jarside-walk tree="${tree}" lang="${language}"></jarside-walk>`
+
+/**
+ * Plays one caller in one place and language to the outcome. `answerTo` gives what the caller answers to an
+ * observation, as `callers.ts` makes it. Gives what was seen on every screen, the last one being the
+ * outcome, with the presses that led on from it.
+ */
+export async function play(browser, address, { place, language, tree, answerTo }) {
+  const context = await browser.newContext({ viewport: PLACES[place], locale: 'en-US' })
+  const page = await context.newPage()
+  const faults = []
+  page.on('pageerror', error => faults.push(error.message))
+  const screens = []
+  const look = async observation => {
+    await page.evaluate(painted)
+    screens.push({ observation, presses: 0, ...(await page.evaluate(seen)) })
+  }
+  const press = async target => {
+    await target.click()
+    screens.at(-1).presses++
+  }
+  try {
+    const before = await opened(page, address, { place, language, tree, look, press })
+    for (let screen = 0; ; screen++) {
+      const question = page.locator('.question')
+      await page.locator('.question, .outcome, .emergency').first().waitFor()
+      if ((await question.count()) === 0) break
+      if (screen === MOST_SCREENS) throw new Error('the walk does not end')
+      const observation = await question.getAttribute('data-observation')
+      await look(observation)
+      const early = page.locator('[data-action="stop-here"]')
+      if ((await early.count()) > 0) {
+        await press(early)
+        await page.locator('.outcome, .emergency').first().waitFor()
+        break
+      }
+      await answered(page, question, observation, answerTo(observation), press)
+      const next = `.question:not([data-observation="${observation}"]), .outcome, .emergency`
+      await page.locator(next).first().waitFor()
+    }
+    await look(null)
+    screens[0].presses += before
+    if (faults.length > 0) throw new Error(faults.join('\n'))
+  } finally {
+    await context.close()
+  }
+  return screens
+}
+
+/** Opens the place as its user comes to it, up to the first question; gives the presses that no screen has counted. */
+async function opened(page, address, { place, language, tree, look, press }) {
+  let presses = 0
+  switch (place) {
+    case 'page':
+      await page.goto(`${address}#/${language === 'en' ? '' : `${language}/`}`)
+      await page.locator('.choose').waitFor()
+      await page.waitForLoadState('networkidle')
+      await look('choose')
+      await press(page.locator(`[data-tree="${tree}"]`))
+      break
+    case 'kiosk':
+      await page.goto(`${address}kiosk.html`)
+      await page.locator('.start').waitFor()
+      await look('start')
+      await press(page.locator(`.start [data-language="${language}"]`))
+      await page.locator('[data-tree]').first().waitFor()
+      await look('choose')
+      await press(page.locator(`[data-tree="${tree}"]`))
+      break
+    case 'embed':
+      await page.goto(`${address}host-${tree}-${language}.html`)
+      break
+    case 'desk': {
+      await page.goto(`${address}desk.html`)
+      await page.locator('.desk .question').waitFor()
+      const chosen = page.locator('.desk-tree')
+      if ((await chosen.inputValue()) !== tree) {
+        await chosen.selectOption(tree)
+        presses++
+        await page.waitForLoadState('networkidle')
+      }
+      if (language !== 'en') {
+        await page.locator(`.desk-head [data-language="${language}"]`).click()
+        presses++
+        await page.locator(`.question .second[lang="${language}"]`).first().waitFor()
+      }
+      break
+    }
+  }
+  await page.locator('.question').waitFor()
+  await page.waitForLoadState('networkidle')
+  return presses
+}
+
+/** Gives one answer: what is there is marked or typed, then sent. */
+async function answered(page, question, observation, answer, press) {
+  if (typeof answer === 'string') {
+    await press(question.locator(`[data-answer="${answer}"]`))
+    return
+  }
+  if ('reading' in answer) {
+    if (answer.instrument !== undefined) {
+      await press(question.locator(`label:has(input[value="${answer.instrument}"])`))
+    }
+    const field = page.locator(`#measure-${observation}`)
+    // A number and its Enter are one.
+    await field.fill(`${answer.reading}`)
+    await press(question.locator('[type="submit"]'))
+    return
+  }
+  const values = Object.entries(answer)
+  for (const [sign, value] of values) {
+    if (value === 'yes') await press(question.locator(`label[for="${observation}-${sign}"]`))
+  }
+  const rest = values.some(([, value]) => value === 'unsure') ? 'unsure' : 'none'
+  await press(question.locator(`[data-answer="${rest}"]`))
+}
+
+/** Runs in the page: until what was drawn is painted, in its own letters. */
+async function painted() {
+  await document.fonts.ready
+  const frame = () => new Promise(requestAnimationFrame)
+  await frame()
+  await frame()
+}

@@ -1,0 +1,52 @@
+/**
+ * Runs in the page: every text that can be seen there, the part of it that is in sight without scrolling,
+ * and how many screens the whole is high. What is folded, hidden, or for the ear alone is not seen.
+ */
+export function seen() {
+  const host = document.querySelector('jarside-walk')
+  const root = host?.shadowRoot ?? document.body
+  const texts = []
+  const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT)
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    const element = node.parentElement
+    if (element === null || node.data.trim() === '' || !isSeen(element)) continue
+    texts.push({
+      text: node.data,
+      inSight: tokensInSight(node),
+      part: partOf(element),
+      // Beside it stands the same in the language of the caller.
+      doubled: element.closest('.first') !== null
+    })
+  }
+  const height = host?.getBoundingClientRect().height ?? document.documentElement.scrollHeight
+  return { texts, screens: Math.max(1, height / innerHeight) }
+
+  function isSeen(element) {
+    if (element.closest('.visually-hidden, .key, select, script, style, noscript')) return false
+    return element.checkVisibility({ opacityProperty: true, visibilityProperty: true })
+  }
+
+  function tokensInSight(node) {
+    const range = document.createRange()
+    return [...node.data.matchAll(/\S+/g)]
+      .filter(({ index, 0: token }) => {
+        range.setStart(node, index)
+        range.setEnd(node, index + token.length)
+        const { top, bottom, width } = range.getBoundingClientRect()
+        return width > 0 && top >= 0 && bottom <= innerHeight
+      })
+      .map(([token]) => token)
+      .join(' ')
+  }
+
+  function partOf(element) {
+    const within = selector => element.closest(selector) !== null
+    if (within('.masthead, .foot, .string')) return 'frame'
+    if (within('.emergency') && !within('button')) return 'card'
+    if (within('.calls')) return 'rest'
+    if (within('.at-once, .outcome > .verdict:first-child')) return 'card'
+    if (!within('.question') || within('.card-unsure, .actions')) return 'rest'
+    if (within('.step-heading, .question-how, .sign-name, .card-label')) return 'asked'
+    return within('.sign-hint, .card-hint') ? 'small-print' : 'rest'
+  }
+}
