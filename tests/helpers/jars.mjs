@@ -100,7 +100,8 @@ async function answer(page, observation, told) {
   if (told === undefined) throw new Error(`this jar says nothing of ${observation}`)
   const sweep = page.locator('.question .sweep')
   // One line over all signs comes first; any answer but no opens the list.
-  if (told !== 'none' && (await sweep.count()) > 0) await sweep.locator('[data-answer="some"]').click()
+  if (told !== 'none' && (await sweep.count()) > 0)
+    await sweep.locator('[data-answer="some"]').click()
   if (typeof told === 'string') {
     await page.click(`.question [data-answer="${told}"]`)
     return
