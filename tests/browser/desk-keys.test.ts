@@ -87,8 +87,11 @@ describe('the keyboard at the desk', () => {
     expect(await page.locator('.desk').getAttribute('data-keys')).toBe('write')
     await page.keyboard.press('Escape')
     await page.locator('.desk[data-keys="answer"]').waitFor()
-    await page.keyboard.press('8')
-    expect(await page.locator('[data-sign="at-risk-drank"]').isChecked()).toBe(true)
+    // Yes opens the list, and the same keys mark its signs.
+    await page.keyboard.press('1')
+    await page.locator('[data-sign="mild-upset"]').waitFor()
+    await page.keyboard.press('7')
+    expect(await page.locator('[data-sign="mild-upset"]').isChecked()).toBe(true)
     expect(await typedIn(page)).toBe('pink')
   })
 

@@ -92,6 +92,8 @@ describe('a page that holds the embed', () => {
     await page.locator('button.bead').nth(3).click()
     await page.locator('[data-observation="surface-texture"] h1:focus').waitFor()
     await answer(page, 'surface-texture', 'dry-fuzzy')
+    await page.locator('[data-observation="drinkers"]').waitFor()
+    await answer(page, 'drinkers', 'none')
     await page.locator('.outcome').waitFor()
     await look(null)
     await page.locator('button.bead').first().click()
@@ -120,6 +122,8 @@ describe('a page that holds the embed', () => {
       await page.locator(`[data-observation="${next}"] h1:focus`).waitFor()
     }
     await press('data-answer="dry-fuzzy"', 'Enter')
+    await page.locator('[data-observation="drinkers"] h1:focus').waitFor()
+    await press('data-answer="none"', 'Enter')
     await page.locator('.outcome h1:focus').waitFor()
     expect(await verdictsOn(page)).toEqual(['likely-mold'])
   })

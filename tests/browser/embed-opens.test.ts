@@ -3,7 +3,7 @@ import english from '../../locales/en/ui.json' with { type: 'json' }
 import spanish from '../../locales/es/ui.json' with { type: 'json' }
 import { JARS } from '../helpers/jars.mjs'
 import { useEmbeds } from './embed-visit.ts'
-import { answer, playOn, verdictsOn } from './play.ts'
+import { answer, openList, playOn, verdictsOn } from './play.ts'
 
 const REST = '**/jarside/embed/{rest-*,*-whole-*,*-words-*,*-drawings-*}'
 const FIRST = '**/jarside/embed/*-first-*'
@@ -21,7 +21,8 @@ describe('the first question of an embed', () => {
       before: page => page.route(REST, one => held.then(() => one.continue()))
     })
     await page.locator('.question').waitFor()
-    await page.locator('[data-sign="someone-drank"]').check()
+    await openList(page)
+    await page.locator('[data-sign="mild-upset"]').check()
     await page.locator('[data-answer="none"]').click()
     const status = page.locator('[role="status"]:focus')
     await status.waitFor()
@@ -30,7 +31,7 @@ describe('the first question of an embed', () => {
     letGo?.()
     await page.locator('[data-observation="container-signs"] h1:focus').waitFor()
     await page.locator('button.bead').first().click()
-    expect(await page.locator('[data-sign="someone-drank"]').isChecked()).toBe(true)
+    expect(await page.locator('[data-sign="mild-upset"]').isChecked()).toBe(true)
   })
 
   test('asks for the rest by itself, before anybody answers', async () => {
@@ -49,7 +50,7 @@ describe('the first question of an embed', () => {
       before: page => page.route(REST, one => one.abort())
     })
     await page.locator('.question').waitFor()
-    await answer(page, 'people-signs', ['someone-drank'])
+    await answer(page, 'people-signs', ['mild-upset'])
     const sentence = page.locator('.trouble [role="status"]:focus')
     await sentence.waitFor()
     expect(await sentence.textContent()).toBe(english.embed['not-gone-on'])

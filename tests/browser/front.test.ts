@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect, inject, test } from 'vitest'
 import { filesOfPage } from '../../bench/files-of-page.mjs'
 import { shippedTrees } from '../helpers/shipped.ts'
-import { answer, begin, verdictsOn } from './play.ts'
+import { answer, begin, openList, verdictsOn } from './play.ts'
 import { useVisits } from './visit.ts'
 
 /** What was asked for until something stood on the screen, by addresses in the folder. */
@@ -74,6 +74,7 @@ describe('the first answer', () => {
       { before: page => page.route(WHOLE, route => held.then(() => route.continue())) }
     )
     await begin(page)
+    await openList(page)
     await page.locator('[data-sign="severe-symptoms"]').check()
     await answer(page, 'people-signs', [])
     const said = page.locator('[role="status"]:focus')
@@ -112,12 +113,13 @@ describe('the first answer', () => {
 
   test('keeps its marks when another language is chosen before it', async () => {
     const { page } = await visit({}, { hash: '#/kombucha-jar' })
-    await page.locator('[data-sign="someone-drank"]').check()
+    await openList(page)
+    await page.locator('[data-sign="mild-upset"]').check()
     await page.locator('.masthead [data-language="es"]').click()
     await page.locator('.masthead [data-language="en"]').waitFor()
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('es')
     expect(new URL(page.url()).hash).toBe('#/es/kombucha-jar')
-    expect(await page.locator('[data-sign="someone-drank"]').isChecked()).toBe(true)
+    expect(await page.locator('[data-sign="mild-upset"]').isChecked()).toBe(true)
     await answer(page, 'people-signs', [])
     await page.locator('[data-observation="container-signs"]').waitFor()
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('es')

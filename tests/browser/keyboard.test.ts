@@ -41,7 +41,6 @@ describe('a jar walked with the keyboard alone', () => {
 
     await press('[data-tree="kombucha-jar"]', 'Enter')
     await arrived(page, 'people-signs')
-    await press('[data-sign="someone-drank"]', 'Space')
     await press('[data-answer="none"]', 'Enter')
     await arrived(page, 'container-signs')
     await press('[data-answer="none"]', 'Space')
@@ -61,6 +60,9 @@ describe('a jar walked with the keyboard alone', () => {
     await tabTo(page, '#measure-jar-ph')
     await page.keyboard.type('3.2')
     await press('[type="submit"]', 'Space')
+    await arrived(page, 'drinkers')
+    await press('[data-sign="someone-drank"]', 'Space')
+    await press('[data-answer="none"]', 'Enter')
 
     await page.locator('.outcome h1:focus').waitFor()
     expect(await verdictsOn(page)).toEqual(['normal-growth'])

@@ -51,7 +51,7 @@ describe('a kiosk that was opened once', () => {
       'Literata loaded',
       'Literata unloaded'
     ])
-    expect(await page.locator('.foot-numbers').textContent()).toContain('555-0110')
+    expect(await page.locator('.foot-office').textContent()).toContain('555-0110')
   })
 
   test('keeps the numbers when a wireless network answers in their place', async () => {
@@ -60,7 +60,7 @@ describe('a kiosk that was opened once', () => {
     await keptKiosk(visitor)
     server.askToSignIn()
     await page.reload()
-    await page.locator('.foot-numbers', { hasText: '555-0110' }).waitFor()
+    await page.locator('.foot-office', { hasText: '555-0110' }).waitFor({ state: 'attached' })
   })
 
   test('leaves the page beside it alone', async () => {

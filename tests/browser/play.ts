@@ -49,6 +49,12 @@ async function left(page: Page, observation: string): Promise<void> {
   await page.locator(next).first().waitFor()
 }
 
+/** Opens a list of signs that one line over all of them stands for; nothing where it is open. */
+export async function openList(page: Page): Promise<void> {
+  const yes = page.locator('.question .sweep [data-answer="some"]')
+  if ((await yes.count()) > 0) await yes.click()
+}
+
 /** Gives one answer: an answer id, signs, or a reading with its instrument. */
 export async function answer(
   page: Page,
@@ -57,11 +63,7 @@ export async function answer(
 ): Promise<void> {
   if (told === undefined) throw new Error(`this jar says nothing of ${observation}`)
   const question = page.locator('.question')
-  const sweep = question.locator('.sweep')
-  // One line over all signs comes first; any answer but no opens the list.
-  if (told !== 'none' && (await sweep.count()) > 0) {
-    await sweep.locator('[data-answer="some"]').click()
-  }
+  if (told !== 'none') await openList(page)
   if (typeof told === 'string') {
     await question.locator(`[data-answer="${told}"]`).click()
     return
