@@ -75,11 +75,15 @@ export function readingOf(
   }
   return {
     ...walk,
-    asked: passed.flatMap(({ observation }) =>
-      observation === null || observation === 'start' || observation === 'choose'
-        ? []
-        : [observation]
-    ),
+    asked: [
+      ...new Set(
+        passed.flatMap(({ observation }) =>
+          observation === null || observation === 'start' || observation === 'choose'
+            ? []
+            : [observation]
+        )
+      )
+    ],
     needless,
     before,
     outcome,

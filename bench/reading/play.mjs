@@ -50,7 +50,7 @@ export async function play(browser, address, { place, language, tree, answerTo }
         await page.locator('.outcome, .emergency').first().waitFor()
         break
       }
-      await answered(page, question, observation, answerTo(observation), press)
+      await answered(page, question, observation, answerTo(observation), press, look)
       const next = `.question:not([data-observation="${observation}"]), .outcome, .emergency`
       await page.locator(next).first().waitFor()
     }
@@ -109,7 +109,7 @@ async function opened(page, address, { place, language, tree, look, press }) {
 }
 
 /** Gives one answer: what is there is marked or typed, then sent. */
-async function answered(page, question, observation, answer, press) {
+async function answered(page, question, observation, answer, press, look) {
   if (typeof answer === 'string') {
     await press(question.locator(`[data-answer="${answer}"]`))
     return
@@ -125,6 +125,12 @@ async function answered(page, question, observation, answer, press) {
     return
   }
   const values = Object.entries(answer)
+  const sweep = question.locator('.sweep [data-answer="some"]')
+  // One line over all signs: whoever has one of them reads the list too.
+  if (values.some(([, value]) => value !== 'no') && (await sweep.count()) > 0) {
+    await press(sweep)
+    await look(observation)
+  }
   for (const [sign, value] of values) {
     if (value === 'yes') await press(question.locator(`label[for="${observation}-${sign}"]`))
   }

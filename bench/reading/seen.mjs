@@ -45,8 +45,8 @@ export function seen() {
     if (within('.emergency') && !within('button')) return 'card'
     if (within('.calls')) return 'rest'
     if (within('.at-once, .outcome > .verdict:first-child')) return 'card'
-    if (!within('.question') || within('.card-unsure, .actions')) return 'rest'
-    if (within('.step-heading, .question-how, .sign-name, .card-label')) return 'asked'
+    if (!within('.question') || within('.card-box-unsure, .actions')) return 'rest'
+    if (within('.step-heading, .question-how, .sweep-line, .sign-name, .card-label')) return 'asked'
     return within('.sign-hint, .card-hint') ? 'small-print' : 'rest'
   }
 }
