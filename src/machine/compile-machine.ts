@@ -28,6 +28,18 @@ const endState = (verdict: string) => `end/${verdict}`
 const EMERGENCY_STATE = 'end/emergency'
 const ARRIVING = 'arriving'
 
+const compiled = new WeakMap<Tree, AnyStateMachine>()
+
+/** The machine of a tree, compiled once for all its walks. */
+export function machineOf(tree: Tree): AnyStateMachine {
+  let machine = compiled.get(tree)
+  if (machine === undefined) {
+    machine = compileMachine(tree)
+    compiled.set(tree, machine)
+  }
+  return machine
+}
+
 /**
  * A tree as a state machine: a state for each question and each end, eventless transitions guarded by
  * the answers. Every telling starts again at the start, so that no history can leave a trace.

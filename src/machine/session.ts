@@ -4,7 +4,7 @@ import { type Evaluation, evaluate } from '../evaluate/evaluate.ts'
 import type { Walks } from '../evaluate/possible.ts'
 import type { Answer, Answers } from '../tree/answers.ts'
 import type { Tree } from '../tree/tree.ts'
-import { compileMachine, walkOf } from './compile-machine.ts'
+import { machineOf, walkOf } from './compile-machine.ts'
 import { withDerived } from './derived/derive.ts'
 import { type ScreenState, screenMachine } from './screen.ts'
 
@@ -49,7 +49,7 @@ export function createSession(
   start: Answers = {},
   startEither: readonly Either[] = []
 ): Session {
-  const walker = createActor(compileMachine(tree)).start()
+  const walker = createActor(machineOf(tree)).start()
   // The machine walks, and nothing walks beside it: an evaluation reads its snapshot.
   const walks: Walks = (_, answers) => {
     walker.send({ type: 'retell', answers })

@@ -9,6 +9,7 @@ import type { Answer, Answers } from '../tree/answers.ts'
 import { isAskedFromMemory } from '../tree/caution.ts'
 import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
 import type { Observation } from '../tree/observation.ts'
+import type { Tree } from '../tree/tree.ts'
 import { emergencyTold, withoutEmergency } from './emergency-told.ts'
 import { type SaidTwice, tellOf } from './said-twice.ts'
 import { useSetting } from './setting.tsx'
@@ -122,6 +123,9 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
 }
 
 const NONE: readonly Either[] = []
+
+/** Makes what every walk of a tree needs and keeps, so that its first answer does not wait for it. */
+export const prepareWalk = (tree: Tree): void => void createSession(tree).evaluation().progress
 
 /** The observation whose answer last raised a verdict on a walk. */
 const raisedAt = (walked: Walk, verdict: string): string | null =>

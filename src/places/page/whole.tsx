@@ -5,6 +5,7 @@ import '../../style/sheet.css'
 import '../../style/print.css'
 import type { Texts } from '../../opening/bundle.ts'
 import { NO_DRAWINGS, type TreeAhead } from '../../opening/use-tree.ts'
+import { prepareWalk } from '../../parts/use-walk.ts'
 import { App, type Beginning } from './app.tsx'
 
 /** The whole page: everything that can follow a first screen. */
@@ -40,5 +41,10 @@ export async function fetchAhead(tree: string, tag: string): Promise<Ahead> {
   }
   // Nobody waits for drawings: what has come by then is there.
   void drawn.then(there => there && Object.assign(ahead, { drawings: there.default }))
+  whenIdle(() => prepareWalk(ahead.bundle.tree))
   return ahead
 }
+
+/** While nobody waits; not every browser tells when that is. */
+const whenIdle = (then: () => void) =>
+  'requestIdleCallback' in window ? requestIdleCallback(then) : setTimeout(then)
