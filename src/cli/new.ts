@@ -80,7 +80,10 @@ const STILL_MISSING = [
   '- what this ferment alone shows: observations.yaml in its folder, with words and drawings',
   '- its rules, from the guidance and before the questions; its rows, with the source beside each',
   '- its own words: title, about, examples, verdicts and cautions, in every language',
+  '- `short` and `recall` in ui.json for what it observes; `said.yaml`: what callers say of it',
   '- `picture:` and `order:` in tree.yaml, so that callers can choose it',
+  '- where its callers were sent until now: other trees, their words, and follow-ups in shared/',
+  '- in tests: tests/reader/calls/<id>.yaml, and its published statements in tests/trees/',
   '- `jarside check --faults --tree <id>`: which slips no rule would see',
   'The recipe is in DEVELOPERS.md: "Add a ferment".'
 ]

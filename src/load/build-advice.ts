@@ -4,7 +4,7 @@ import type { Advice, NoteAdvice, Steps } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import { doesOf } from './does-of.ts'
 import type { DraftNote } from './expand.ts'
-import { type Linking, linkSources, unknownName } from './linking.ts'
+import { inPiece, type Linking, linkSources, unknownName } from './linking.ts'
 import type { Shaped } from './project.ts'
 import { listed } from './schemas/common.ts'
 import type { AuthoredDeeds } from './schemas/steps.ts'
@@ -133,7 +133,7 @@ function checkDrops(
   for (const { body, place } of notes.values()) {
     for (const [index, step] of (body.drops ?? []).entries()) {
       // What a piece drops may be said by some other tree that takes it in.
-      const shared = place(['drops', index]).file.startsWith('shared/pieces/')
+      const shared = inPiece(place(['drops', index]))
       if (said.has(step) || (shared && written.has(step))) continue
       unknownName(report, 'unknown-step', place(['drops', index], 'value'), step, said)
     }

@@ -2,7 +2,7 @@ import type { Place } from '../findings/place.ts'
 import type { Claim, Condition, Rule, SpokenRule } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import { linkCondition } from './link-condition.ts'
-import { type Linking, linkSources, unknownName } from './linking.ts'
+import { inPiece, type Linking, linkSources, unknownName } from './linking.ts'
 import { neverApplies } from './never-applies.ts'
 import { listed } from './schemas/common.ts'
 import { type AuthoredConjunction, type AuthoredRule, CLAIMS } from './schemas/rules.ts'
@@ -16,15 +16,18 @@ export interface DraftRule {
 /** The claim of a rule of what is said. */
 type Spoken = Pick<SpokenRule, 'says' | 'never'>
 
-/**
- * A rule with its names checked; `asked` are the observations in the tree's answer space, `steps` what its
- * verdicts and notes can say.
- */
+/** The steps that a tree's verdicts and notes can say, and all that any tree can. */
+export interface Sayable {
+  readonly here: ReadonlySet<string>
+  readonly anywhere: ReadonlySet<string>
+}
+
+/** A rule with its names checked; `asked` are the observations in the tree's answer space. */
 export function linkRule(
   linking: Linking,
   { body, place }: DraftRule,
   asked: ReadonlySet<string>,
-  steps: ReadonlySet<string>
+  steps: Sayable
 ): Rule | SpokenRule | null {
   const { report } = linking
   const before = report.findings.length
@@ -82,7 +85,7 @@ export function linkConjunction(
 function linkClaim(
   { report, verdicts, notes }: Linking,
   { body, place }: DraftRule,
-  steps: ReadonlySet<string>
+  steps: Sayable
 ): Claim | Spoken | null {
   const made = CLAIMS.filter(kind => body.then[kind] !== undefined)
   const kind = made[0]
@@ -101,12 +104,16 @@ function linkClaim(
   }
   if (kind === 'says' || kind === 'never-says') {
     const named = listed(body.then[kind])
-    const known = new Set([...steps, ...notes])
+    const known = new Set([...steps.here, ...notes])
     for (const [index, name] of named.entries()) {
-      if (known.has(name)) continue
-      unknownName(report, 'unknown-step', place(['then', kind, index], 'value'), name, known)
+      const at = place(['then', kind, index], 'value')
+      // What a piece forbids may be said by some other tree that takes it in.
+      const elsewhere = kind === 'never-says' && inPiece(at) && steps.anywhere.has(name)
+      if (!known.has(name) && !elsewhere) unknownName(report, 'unknown-step', at, name, known)
     }
-    return kind === 'says' ? { says: named, never: [] } : { says: [], never: named }
+    if (kind === 'says') return { says: named, never: [] }
+    const never = named.filter(name => known.has(name))
+    return never.length === 0 ? null : { says: [], never }
   }
   const name = body.then[kind] ?? ''
   const at = place(['then', kind], 'value')

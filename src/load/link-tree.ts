@@ -10,7 +10,7 @@ import { checkTold, unfoldInstead } from './instead.ts'
 import { leadToLast } from './lead-to-last.ts'
 import { linkLaws } from './link-laws.ts'
 import { linkAfter, linkQuestion } from './link-question.ts'
-import { type DraftRule, linkRule } from './link-rule.ts'
+import { type DraftRule, linkRule, type Sayable } from './link-rule.ts'
 import { type Linking, unknownName } from './linking.ts'
 import { withoutUsual } from './never-applies.ts'
 import type { AuthoredProject, Shaped } from './project.ts'
@@ -75,7 +75,10 @@ function link(
   const advice = buildAdvice(linking, shared.verdicts, shared.steps, authored, draft.notes)
   checkUnsureNotes(linking, shared.verdicts, asked)
   checkCountedDays(linking, authored, asked, draft.notes)
-  const allRules = linkRules(linking, draftedRules, asked, new Set(Object.keys(advice.does)))
+  const allRules = linkRules(linking, draftedRules, asked, {
+    here: new Set(Object.keys(advice.does)),
+    anywhere: new Set(Object.keys(shared.steps.value.steps))
+  })
   const rules = allRules.flatMap(rule => ('claim' in rule ? [rule] : []))
   const spokenRules = allRules.flatMap(rule => ('claim' in rule ? [] : [rule]))
   const laws = linkLaws(linking, authored, shared.steps, advice, asked)
@@ -161,7 +164,7 @@ function linkRules(
   linking: Linking,
   drafts: readonly DraftRule[],
   asked: ReadonlySet<string>,
-  steps: ReadonlySet<string>
+  steps: Sayable
 ): readonly (Rule | SpokenRule)[] {
   const first = new Map<string, DraftRule>()
   return drafts.flatMap(draft => {

@@ -17,6 +17,9 @@ export interface Linking {
   readonly notesAdded: Set<string>
 }
 
+/** Of what a piece says each tree that takes it in needs only a part. */
+export const inPiece = ({ file }: Place): boolean => file.startsWith('shared/pieces/')
+
 /** Reports a name that refers to nothing, with those that were likely meant. */
 export function unknownName(
   report: FindingReport,

@@ -24,12 +24,13 @@ export function toldBy(scene: Scene, book: PhraseBook): readonly Candidate[] {
     if (isOfEverybody(spot)) return []
     const denied = scene.stance.denied.has(spot.from)
     const readable = spot.meanings.every(each => each.readable)
-    // A label or an id beside callers' own words for the same answer makes them no less clear.
-    const told = spot.meanings.some(({ force }) => force !== 'may-mean')
-    const clear = told && readable && (meanOne(spot.meanings) || isDangerOfAny(spot.meanings))
+    const plain = readable && (meanOne(spot.meanings) || isDangerOfAny(spot.meanings))
     const negated = negatorsBeside(scene, spot).length > 0
     return spot.meanings.flatMap((meaning): readonly Candidate[] => {
       const matched = meaning.text
+      // A label or an id beside callers' own words for the same answer makes them no less clear.
+      const clear =
+        plain && spot.meanings.some(each => each.force !== 'may-mean' && meanOne([each, meaning]))
       if (meaning.answer === 'none') {
         const none = denied || negated ? null : noneFact(meaning.observation, book.smelled)
         return none ? [{ ...none, matched, sure: false }] : []

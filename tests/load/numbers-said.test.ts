@@ -9,7 +9,8 @@ const PASSES: readonly (readonly [tree: string, from: string, to: string])[] = [
   ['kombucha-culture', '3.5', '3.63'],
   ['brined-vegetables', '4.6', '4.73'],
   ['milk-and-water-kefir', '4.6', '4.73'],
-  ['vinegar-mother', '3.5', '3.63']
+  ['vinegar-mother', '3.5', '3.63'],
+  ['wild-sodas', '4.6', '4.73']
 ]
 
 describe('a limit that is moved in a tree and not in the words is reported', () => {

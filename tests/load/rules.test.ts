@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { load } from '../../src/load/load.ts'
+import { authoredFiles } from '../helpers/shipped.ts'
 import { projectWhere } from './project-files.ts'
 
 /** What becomes of the whole project's one rule when these lines stand in place of its condition. */
@@ -57,5 +58,33 @@ describe('a rule that can never apply is found by its words', () => {
     ['a limit beside a straddled one', 'when: { acidity: { straddles: 4, under: 5 } }']
   ])('%s is no condition', async (_, lines) => {
     expect((await ruleWith(lines)).codes).toEqual(['condition-not-for-kind'])
+  })
+})
+
+describe('what a piece forbids to say', () => {
+  const forbidding = async (step: string) => {
+    const files = authoredFiles().map(file =>
+      file.path === 'shared/pieces/vessel-story.yaml'
+        ? { ...file, text: file.text.replace('never-says: [bag-it]', `never-says: [${step}]`) }
+        : file
+    )
+    const { trees, findings } = await load(files)
+    const held = trees
+      .filter(({ spokenRules }) =>
+        spokenRules.some(({ id }) => id === 'vessel-story-a-cleaner-in-it-is-not-moved')
+      )
+      .map(({ id }) => id)
+    return { held, codes: [...new Set(findings.map(({ code }) => code))] }
+  }
+
+  test('holds of the trees that can say it, and needs no word in the others', async () => {
+    const { held, codes } = await forbidding('bag-it')
+    expect(codes).toEqual([])
+    expect(held).toContain('milk-and-water-kefir')
+    expect(held).not.toContain('wild-sodas')
+  })
+
+  test('is a step that some tree says', async () => {
+    expect((await forbidding('bag-itt')).codes).toEqual(['unknown-step'])
   })
 })

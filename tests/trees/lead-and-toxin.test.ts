@@ -38,7 +38,7 @@ const LEAD: readonly (readonly [tree: string, told: Answers, doubted: Answers])[
     { ...kraut, ...sign('jar-story')('old-pottery') },
     { ...kraut, ...doubt('jar-story')('old-pottery') }
   ],
-  ...['milk-and-water-kefir', 'sourdough-starter', 'vinegar-mother'].map(
+  ...['milk-and-water-kefir', 'sourdough-starter', 'vinegar-mother', 'wild-sodas'].map(
     id => [id, sign('vessel-story')('old-pottery'), doubt('vessel-story')('old-pottery')] as const
   )
 ]
@@ -128,6 +128,12 @@ const TOXIN: readonly (readonly [tree: string, what: string, told: Answers, says
     'closed without acid',
     { 'bottling-ph': { low: 4.8, reading: 4.9, high: 5 } },
     'say-possible-botulism'
+  ],
+  [
+    'wild-sodas',
+    'closed without acid',
+    { ...choice('soda-kind')('soda-bottle'), 'soda-ph': { low: 4.8, reading: 4.9, high: 5 } },
+    'say-possible-botulism'
   ]
 ]
 
@@ -164,7 +170,8 @@ describe('an upset stomach after a raw, open ferment stays a call to Poison Help
   test.each([
     ['brined-vegetables', kraut],
     ['kombucha-jar', {}],
-    ['milk-and-water-kefir', {}]
+    ['milk-and-water-kefir', {}],
+    ['wild-sodas', choice('soda-kind')('open-soda')]
   ] as const)('%s', (id, told) => {
     const { outcome } = outcomeOf(id, { ...told, ...person('mild-upset', 'someone-drank') })
     expect(outcome.person).toBe('poison-help')

@@ -7,6 +7,7 @@ import {
   OUTSIDE_STATEMENTS,
   VINEGAR_STATEMENTS
 } from './published-others.ts'
+import { SODA_STATEMENTS } from './published-sodas.ts'
 import { VEGETABLE_STATEMENTS } from './published-vegetables.ts'
 
 /** Everything published that the shipped trees are held against. */
@@ -18,5 +19,6 @@ export const STATEMENTS: readonly Statement[] = [
   ...DOUGH_STATEMENTS,
   ...KEFIR_STATEMENTS,
   ...VINEGAR_STATEMENTS,
+  ...SODA_STATEMENTS,
   ...OUTSIDE_STATEMENTS
 ]

@@ -35,7 +35,10 @@ const BAD: readonly (readonly [tree: string, what: string, told: Answers])[] = [
   ['sourdough-starter', 'fuzz', choice('surface-growth')('dry-fuzzy')],
   ['sourdough-starter', 'pink dough', choice('dough-color')('pink-or-orange-streak')],
   ['vinegar-mother', 'fuzz', choice('surface-growth')('dry-fuzzy')],
-  ['vinegar-mother', 'spots on the mother', choice('mother-look')('colored-spots')]
+  ['vinegar-mother', 'spots on the mother', choice('mother-look')('colored-spots')],
+  ['wild-sodas', 'fuzz', choice('surface-growth')('dry-fuzzy')],
+  ['wild-sodas', 'colored spots', sign('soda-signs')('colored-spots')],
+  ['wild-sodas', 'a rotten smell', sign('soda-signs')('rotten')]
 ]
 
 /** What is thrown out for other reasons: nobody watches for what mold may do. */
@@ -47,7 +50,13 @@ const OTHERWISE: readonly (readonly [tree: string, what: string, told: Answers])
   ['brined-vegetables', 'a metal vessel', { ...kraut, ...sign('jar-story')('reactive-metal') }],
   ['milk-and-water-kefir', 'a metal vessel', sign('vessel-story')('reactive-metal')],
   ['sourdough-starter', 'a metal vessel', sign('vessel-story')('reactive-metal')],
-  ['vinegar-mother', 'a metal vessel', sign('vessel-story')('reactive-metal')]
+  ['vinegar-mother', 'a metal vessel', sign('vessel-story')('reactive-metal')],
+  ['wild-sodas', 'a metal vessel', sign('vessel-story')('reactive-metal')],
+  [
+    'wild-sodas',
+    'cracked glass',
+    { ...choice('soda-kind')('ginger-bug'), ...sign('container-signs')('cracked-glass') }
+  ]
 ]
 
 const outcomeOf = (id: string, told: Answers) => {
@@ -109,7 +118,8 @@ describe('a cleaner is a call for everybody', () => {
     ['kombucha-bottle', sign('bottle-story')],
     ['milk-and-water-kefir', sign('vessel-story')],
     ['sourdough-starter', sign('vessel-story')],
-    ['vinegar-mother', sign('vessel-story')]
+    ['vinegar-mother', sign('vessel-story')],
+    ['wild-sodas', sign('vessel-story')]
   ])('%s', (id, story) => {
     for (const who of ['someone-drank', 'young-drank', 'at-risk-drank']) {
       const told = { ...story('cleaner-got-in'), ...person(who) }

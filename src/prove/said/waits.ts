@@ -3,6 +3,9 @@ import { verdict, verdictsOf } from '../../tree/caution.ts'
 import { literalOf } from '../open.ts'
 import type { SaidDiagrams, Sentence } from './said.ts'
 
+/** Who frees a batch that no check of the caller's own does. */
+const SPECIALIST = 'state-specialist'
+
 /**
  * Where a batch waits for a check that somebody can make: it may not be used yet, nobody who had some or
  * will have some is the reason, and the vessel is under no pressure, which has a wait of its own.
@@ -26,8 +29,23 @@ export function waitsOf(said: SaidDiagrams): number {
       .map(id => occasion.verdict(id))
   )
   const who = facts.or(...said.sentences.map(one => (one.does.ask === 'who' ? one.said : 0)))
-  const apart = facts.or(left, emergency, ill, pressure, referred, who)
+  const apart = facts.or(left, emergency, ill, pressure, referred, who, askedOf(said))
   return facts.without(facts.and(occasion.use('not-yet'), ...nobody), apart)
+}
+
+/** Where a verdict that could free it has a specialist called first: nothing that is looked at frees it. */
+function askedOf(said: SaidDiagrams): number {
+  const { occasion, made } = said
+  const { facts } = occasion
+  const free = facts.or(
+    ...verdictsOf(made.tree, 'batch')
+      .filter(id => verdict(made.tree, id).ceiling === 'as-directed')
+      .map(id => occasion.verdict(id))
+  )
+  return facts.and(
+    free,
+    saidWhere(said, ({ does }) => does.call?.[SPECIALIST] !== undefined)
+  )
 }
 
 /** A verdict that withholds the batch and names nobody's second look: somebody else decides. */

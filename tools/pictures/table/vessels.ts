@@ -57,6 +57,21 @@ export const VESSELS: Record<string, Layer> = {
     ),
     cloth
   ),
+  // Pale ginger afloat in cloudy liquid, bubbles under it, and settled yeast.
+  'vessel-soda': all(
+    jar(
+      '#E9CF8E',
+      shape('M28 140H132q-2 8-12 8H40q-10 0-12-8z', '#F7EBCB'),
+      bubbles(
+        [50, 112, 3, 66, 126, 2.5, 80, 108, 3.5, 96, 122, 2.5, 110, 110, 3, 118, 130, 2.5],
+        '#FBF3DC',
+        '#A9842F'
+      ),
+      () =>
+        '<path fill="#E3B95C" stroke="#8A6420" stroke-width="2" d="M38 84q2-8 12-7 4-6 10-2 8-1 8 6 2 8-7 9-3 6-10 3-12 1-13-9zM76 86q1-9 11-9 8-6 13 1 12-2 11 7 0 8-10 7-4 6-12 2-12 1-13-8z"/>'
+    ),
+    cloth
+  ),
   'vessel-culture': section(
     below(34, TINT.tea),
     gleam(35, 34, 84, 5),
