@@ -5,8 +5,8 @@ import { loadShipped } from '../helpers/shipped.ts'
 
 const { trees, words } = await loadShipped()
 
-/** The screens about people are being written anew by themselves; they come back in with those texts. */
-const OTHERWISE: ReadonlySet<string> = new Set(['people-signs', 'drinkers'])
+/** Its line under the question says who is at higher risk: without that nobody knows. */
+const OTHERWISE: ReadonlySet<string> = new Set(['drinkers'])
 /** Labels that are long, each with the reason. */
 const LONG_LABELS: Readonly<Record<string, string>> = {
   'outside-kind.oil-or-tofu': 'two foods in one answer: without its limit one of them goes astray',
