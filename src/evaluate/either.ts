@@ -36,6 +36,7 @@ export function levelsOf(
   either: readonly Either[]
 ): readonly number[] {
   const open = openValues(compiled.tree, compiled.variables, answers)
+  // INVARIANT: a higher level is never less cautious, so the highest stands for all that could be so.
   const levels = new Set<number>()
   for (const over of scenarios(compiled, answers, either)) {
     const highest = over.size === 0 ? diagram : compiled.diagrams.highestOver(diagram, over)

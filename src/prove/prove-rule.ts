@@ -54,6 +54,7 @@ function fewestUnusual(
       return choice === undefined ? [] : [{ box, choice, cost: unusualIn(compiled, choice, box) }]
     })
     .sort((a, b) => a.cost - b.cost)
+  // INVARIANT: what is returned is replayed through the reference walk before anybody is shown it.
   return best && completed(compiled, best.choice, best.box)
 }
 

@@ -24,6 +24,7 @@ export function shortestTo(
   const { diagrams } = compiled
   const forced = forcedBefore(compiled, open)
   const best = new Map<number, { cost: number; value: number } | null>()
+  // INVARIANT: children ask later variables than their parents: the search ends, each vertex is costed once.
   const visit = (at: number): number => {
     if (diagrams.isConstant(at)) return wanted(at) ? 0 : Number.POSITIVE_INFINITY
     const known = best.get(at)

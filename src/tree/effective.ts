@@ -41,6 +41,7 @@ export function standsFor(
 
 /** Place in the authored order, most worrying first; `unsure` last of all. */
 export function rank(observation: ChoiceObservation, answer: Answer | undefined): number {
+  // INVARIANT: of two answers the one of the lower rank is the more worrying; laws hold authors to it.
   const index = observation.answers.findIndex(candidate => candidate.id === answer)
   return index < 0 ? observation.answers.length : index
 }
