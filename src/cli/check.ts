@@ -1,9 +1,10 @@
 import type { Finding } from '../findings/finding.ts'
 import { formatFinding } from '../findings/format-finding.ts'
-import { type AdviceScore, adviceScoreOf } from '../prove/faults/advice-score.ts'
-import { type Score, scoreOf } from '../prove/faults/score.ts'
+import { adviceScoreOf } from '../prove/faults/advice-score.ts'
+import { scoreOf } from '../prove/faults/score.ts'
 import { closedFaults, unknownFaults } from '../prove/faults/unfound.ts'
 import { prove } from '../prove/prove.ts'
+import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { BadUse } from './bad-use.ts'
 import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
@@ -111,8 +112,10 @@ export const check: Command = {
         ...trees.flatMap(checkedLines),
         ...(values.faults
           ? [
-              ...scored.flatMap((tree, index) => scoreLines(tree, scores[index] as Score)),
-              ...scored.flatMap((tree, index) => adviceLines(tree, ofAdvice[index] as AdviceScore))
+              ...scored.flatMap((tree, index) => scoreLines(tree, must(scores[index], 'score'))),
+              ...scored.flatMap((tree, index) =>
+                adviceLines(tree, must(ofAdvice[index], 'advice score'))
+              )
             ]
           : wanted.map(tree => recordedLine(tree, loaded.faultScores))),
         lastLine(findings.length, ok, openCases(trees), values.tree)

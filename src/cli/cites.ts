@@ -1,5 +1,5 @@
 import { nearestNames } from '../findings/nearest-name.ts'
-import { type Citing, citing } from '../prove/cites.ts'
+import type { Tree } from '../tree/tree.ts'
 import { sourceLine } from '../words/sources.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
@@ -75,3 +75,27 @@ function linesOf(tree: string, all: readonly Citing[]): string[] {
 
 const counted = (count: number, kind: Citing['kind']): string =>
   `${count} ${kind}${count === 1 ? '' : 's'}`
+
+/** One place in a tree that rests on a source. */
+interface Citing {
+  readonly kind: 'rule' | 'verdict' | 'note' | 'question'
+  readonly id: string
+  /** The other sources that it rests on as well. */
+  readonly beside: readonly string[]
+}
+
+/** Every rule, verdict, note and question of a tree that rests on a source. */
+function citing(tree: Tree, source: string): readonly Citing[] {
+  const { rules, questions, advice } = tree
+  const all: readonly (readonly [Citing['kind'], string, readonly string[]])[] = [
+    ...rules.map(({ id, because }) => ['rule', id, because] as const),
+    ...Object.entries(advice.verdicts).map(
+      ([id, { because }]) => ['verdict', id, because] as const
+    ),
+    ...Object.entries(advice.notes).map(([id, { because }]) => ['note', id, because] as const),
+    ...Object.values(questions).map(({ id, because }) => ['question', id, because] as const)
+  ]
+  return all
+    .filter(([, , because]) => because.includes(source))
+    .map(([kind, id, because]) => ({ kind, id, beside: because.filter(one => one !== source) }))
+}

@@ -1,16 +1,18 @@
+import { join } from 'node:path'
 import { nearestNames } from '../findings/nearest-name.ts'
 import { lensesOf } from '../tables/tables.ts'
 import { lensName } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
-import { FORMATS, type Format, tableFiles } from './table-files.ts'
+import { FORMATS, type Format, type TableFile, tableFiles } from './table-files.ts'
 import { TABLE_MANUAL } from './table-manual.ts'
 import { say } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
 import { wordsOfTree } from './words-of-tree.ts'
-import { writeTables } from './write-tables.ts'
+import { makeFolder, writeWhole } from './write-file.ts'
 
 /** `jarside table`: a tree as complete decision tables, for reviewers and for other programs. */
 export const table: Command = {
@@ -89,5 +91,14 @@ function lensesNamed(tree: Tree, named: readonly string[]) {
       `\`${tree.id}\` has no table \`${strange}\`.${near} Tables: ${names.join(', ')}.`
     )
   }
-  return named.length === 0 ? all : all.filter((_, i) => named.includes(names[i] as string))
+  return named.length === 0 ? all : all.filter((_, i) => named.includes(must(names[i], 'name')))
+}
+
+/** Writes files into a folder as they are made, and gives each back once it is there. */
+function* writeTables(files: Iterable<TableFile>, folder: string): Generator<TableFile> {
+  makeFolder(folder)
+  for (const file of files) {
+    writeWhole(join(folder, file.name), file.text)
+    yield file
+  }
 }

@@ -1,6 +1,7 @@
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { effectsOf } from '../tree/effects.ts'
 import type { Lens } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { type Tree, USES } from '../tree/tree.ts'
 
@@ -30,7 +31,7 @@ export function changeDiagram({ before, after }: Pair): number {
   for (const side of sides) {
     const rank = ranking(before.tree, after.tree, side)
     const changed = diagrams.combine([before.of(side), after.of(side)], ([was, is]) => {
-      const difference = rank.after(is as number) - rank.before(was as number)
+      const difference = rank.after(must(is, 'level')) - rank.before(must(was, 'level'))
       return difference === 0 ? SAME : difference < 0 ? LESS : MORE
     })
     all = diagrams.join(all, changed)

@@ -11,6 +11,7 @@ import type { Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { emergencySigns } from '../tree/emergency.ts'
 import type { Lens } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { CHANGES, type Change, changeDiagram, named, notesOf, type Pair } from './change.ts'
@@ -125,7 +126,7 @@ function patternOf(pair: Pair, change: Pattern['change'], box: Open): Pattern {
     change,
     sets: countLevels(diagrams, boxDiagram(diagrams, box)).get(1) ?? 0n,
     when: variables.flatMap(({ observation, sign, values }, index) => {
-      const open = box[index] as readonly boolean[]
+      const open = must(box[index], 'box')
       if (open.every(Boolean)) return []
       return [{ observation, sign: sign ?? null, values: values.filter((_, at) => open[at]) }]
     }),
@@ -155,8 +156,8 @@ function turnsIn({ before, after }: Pair, box: Open): readonly SideChange[] {
   return sides.flatMap(side => {
     const seen = new Map<string, SideChange>()
     diagrams.combine([before.of(side), after.of(side), inside], ([was, is, within]) => {
-      const from = named(before.tree, side, was as number)
-      const to = named(after.tree, side, is as number)
+      const from = named(before.tree, side, must(was, 'level'))
+      const to = named(after.tree, side, must(is, 'level'))
       if (within === 1 && from !== to) {
         seen.set(`${from} ${to}`, { side: typeof side === 'object' ? 'note' : side, from, to })
       }

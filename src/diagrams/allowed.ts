@@ -30,6 +30,7 @@ export function allowedValues(
   variable: Variable,
   answers: Answers
 ): readonly boolean[] {
+  // INVARIANT: a mask leaves at least one value; an empty one would make the strictest outcome look certain.
   const mask = maskOf(tree, variable, answers)
   if (!mask.includes(true)) {
     const told = JSON.stringify(answers[variable.observation])

@@ -44,6 +44,7 @@ export class Diagrams {
   }
 
   isConstant(diagram: number): boolean {
+    // INVARIANT: the first vertices are the levels themselves: a constant diagram is its level.
     return diagram < TERMINALS
   }
 
@@ -193,6 +194,7 @@ export class Diagrams {
   }
 
   #vertex(variable: number, children: readonly number[]): number {
+    // INVARIANT: one vertex for each variable and its children, so equal diagrams are equal numbers.
     const first = children[0] as number
     if (children.every(child => child === first)) return first
     const known = this.#unique.get(variable, children)

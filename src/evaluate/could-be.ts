@@ -11,10 +11,10 @@ import { nobodyTold } from './keep.ts'
  * for container and batch, its use, every one of its notes, and no other.
  */
 export function couldBe(tree: Tree, { container, batch, use, notes }: Outcome): boolean {
-  const made = diagramsOf(tree)
-  const nobody = withNobody(made)
+  const compiled = diagramsOf(tree)
+  const nobody = withNobody(compiled)
   const has = (lens: Lens, wanted: number) => (held: number) =>
-    held === 0 ? 0 : made.diagrams.meet(held, nobody(levelIs(made, lens, wanted)))
+    held === 0 ? 0 : compiled.diagrams.meet(held, nobody(levelIs(compiled, lens, wanted)))
   const sides = [
     has('batch', level(tree, 'batch', batch)),
     has('container', level(tree, 'container', container)),
@@ -22,7 +22,7 @@ export function couldBe(tree: Tree, { container, batch, use, notes }: Outcome): 
     ...Object.keys(tree.advice.notes).map(note => has({ note }, notes.includes(note) ? 1 : 0))
   ]
   const known = notes.every(note => Object.hasOwn(tree.advice.notes, note))
-  return known && sides.reduce((held, side) => side(held), made.diagrams.constant(1)) !== 0
+  return known && sides.reduce((held, side) => side(held), compiled.diagrams.constant(1)) !== 0
 }
 
 /** Whether one walk can give all of these verdicts, of one track at most one each. */
@@ -30,16 +30,16 @@ export function couldBeTogether(tree: Tree, verdicts: readonly string[]): boolea
   // An emergency ends the walk: nothing is said of the jar beside it, unless the walk itself came to it.
   const alone = verdicts.length === 1 && verdicts[0] === EMERGENCY
   if (alone && emergencySigns(tree).length > 0) return true
-  const made = diagramsOf(tree)
+  const compiled = diagramsOf(tree)
   const held = verdicts
-    .map(id => levelIs(made, verdict(tree, id).track, level(tree, verdict(tree, id).track, id)))
-    .reduce((a, b) => made.diagrams.meet(a, b), made.diagrams.constant(1))
+    .map(id => levelIs(compiled, verdict(tree, id).track, level(tree, verdict(tree, id).track, id)))
+    .reduce((a, b) => compiled.diagrams.meet(a, b), compiled.diagrams.constant(1))
   return held !== 0
 }
 
 /** Where one side of the outcome is exactly at a level: 1 there, 0 elsewhere. */
-const levelIs = (made: TreeDiagrams, lens: Lens, wanted: number): number =>
-  made.diagrams.combine([made.of(lens)], ([at]) => (at === wanted ? 1 : 0))
+const levelIs = (compiled: TreeDiagrams, lens: Lens, wanted: number): number =>
+  compiled.diagrams.combine([compiled.of(lens)], ([at]) => (at === wanted ? 1 : 0))
 
 /** Fixes every answer about a person as if nobody had anything to tell. */
 function withNobody({ tree, variables, diagrams }: TreeDiagrams): (diagram: number) => number {

@@ -30,31 +30,32 @@ export const variations = (answers: Answers, either: readonly Either[]): readonl
  * can be so, the highest level counts over all of them together, without trying each combination.
  */
 export function levelsOf(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   diagram: number,
   answers: Answers,
   either: readonly Either[]
 ): readonly number[] {
-  const open = openValues(made.tree, made.variables, answers)
+  const open = openValues(compiled.tree, compiled.variables, answers)
+  // INVARIANT: a higher level is never less cautious, so the highest stands for all that could be so.
   const levels = new Set<number>()
-  for (const over of scenarios(made, answers, either)) {
-    const highest = over.size === 0 ? diagram : made.diagrams.highestOver(diagram, over)
-    for (const level of reachable(made.diagrams, highest, open)) levels.add(level)
+  for (const over of scenarios(compiled, answers, either)) {
+    const highest = over.size === 0 ? diagram : compiled.diagrams.highestOver(diagram, over)
+    for (const level of reachable(compiled.diagrams, highest, open)) levels.add(level)
   }
   return [...levels].sort((a, b) => a - b)
 }
 
 /** The levels that a side can still have, whichever of the told things is so: each for itself. */
 export function levelsOfAll(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   diagram: number,
   answers: Answers,
   either: readonly Either[]
 ): readonly number[] {
-  const open = openValues(made.tree, made.variables, answers)
-  const levels = scenarios(made, answers, either).flatMap(over => [
+  const open = openValues(compiled.tree, compiled.variables, answers)
+  const levels = scenarios(compiled, answers, either).flatMap(over => [
     ...reachable(
-      made.diagrams,
+      compiled.diagrams,
       diagram,
       open.map((mask, index) => over.get(index) ?? mask)
     )

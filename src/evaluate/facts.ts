@@ -92,12 +92,10 @@ function waysToTake(
     const known = told.filter(answer => answer !== 'unsure')
     // Where the answers are listed by caution the first of them is as strict as all, which is proved.
     if (observation.unordered !== true && known.length > 1) {
-      const [first] = [...known].sort(
-        (a, b) => rank(observation, a as string) - rank(observation, b as string)
-      )
+      const [first] = [...known].sort((a, b) => rank(observation, a) - rank(observation, b))
       return told.length === known.length ? [first as Answer] : [first as Answer, 'unsure']
     }
-    return [...told].sort((a, b) => rank(observation, a as string) - rank(observation, b as string))
+    return [...told].sort((a, b) => rank(observation, a) - rank(observation, b))
   }
   const readings = told.filter(isInterval)
   if (readings.length < 2 || observation.kind !== 'measure') return told

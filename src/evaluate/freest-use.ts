@@ -4,11 +4,11 @@ import { type Tree, USES, type Use } from '../tree/tree.ts'
 
 /** The freest use that any set of answers leaves together with a verdict; `never` where none gives it. */
 export function freestUse(tree: Tree, id: string): Use {
-  const made = diagramsOf(tree)
+  const compiled = diagramsOf(tree)
   const { track } = verdict(tree, id)
   const wanted = level(tree, track, id)
   let freest = USES.length - 1
-  made.diagrams.combine([made.of(track), made.of('use')], ([at, use]) => {
+  compiled.diagrams.combine([compiled.of(track), compiled.of('use')], ([at, use]) => {
     if (at === wanted) freest = Math.min(freest, use as number)
     return 0
   })

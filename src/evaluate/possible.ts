@@ -136,6 +136,7 @@ const useAt = (at: number): Use => must(USES[at])
 
 /** @throws Error where nothing is left that can happen: no verdict stands in for it. */
 function must<T>(first: T | undefined): T {
+  // INVARIANT: every mask leaves a value and every walk ends, so some outcome can always happen.
   if (first === undefined) throw new Error('no outcome is possible')
   return first
 }

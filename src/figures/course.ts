@@ -1,3 +1,4 @@
+import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type RouteStop, Routes } from './routes.ts'
 import type { Likely } from './shares.ts'
@@ -39,7 +40,7 @@ export class Course {
 
   /** After the waiting question is answered. */
   answered({ route, sides }: Halt, likely: Likely): Halt {
-    const asks = route.asks as string
+    const asks = must(route.asks, 'observation')
     const next = once(this.#next, likely, route, () => this.routes.answered(route, likely.answer))
     const told = once(this.#told, likely, sides, () => this.sides.told(sides, asks, likely.answer))
     return { route: next, sides: this.#arrive(next, told) }

@@ -5,6 +5,7 @@ import { decide } from '../tree/decide.ts'
 import { effectiveChoice } from '../tree/effective.ts'
 import { emergenciesTold } from '../tree/emergency.ts'
 import { settlersOf } from '../tree/linked.ts'
+import { must } from '../tree/must.ts'
 import type { Question, Tree } from '../tree/tree.ts'
 import { StillRead } from './still-read.ts'
 
@@ -40,7 +41,7 @@ export class Routes {
 
   /** After one more answer. */
   answered({ asks, question, told }: RouteStop, answer: Answer): RouteStop {
-    const id = asks as string
+    const id = must(asks, 'observation')
     // What changes an earlier reading may lead elsewhere from there.
     const from = this.#read.restarts.has(id) ? this.#tree.start : question
     return this.#told(from, told, id, answer)
@@ -65,7 +66,7 @@ export class Routes {
     let at = from
     for (;;) {
       this.met.add(at)
-      const question = this.#tree.questions[at] as Question
+      const question = must(this.#tree.questions[at], 'question')
       const branch = decide(this.#tree, question, told)?.branch
       if (branch === undefined) return this.#waiting(question, told)
       if ('end' in branch.leads) return this.#ended(told, null)

@@ -6,6 +6,7 @@ import type { Answer, Answers } from '../tree/answers.ts'
 import { type Outcome, verdictsOf } from '../tree/caution.ts'
 import { effectiveChoice } from '../tree/effective.ts'
 import { settlersOf } from '../tree/linked.ts'
+import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { type Coordinates, coordinatesOf } from './coordinates.ts'
@@ -23,7 +24,7 @@ const LENSES = [...TRACKS, 'use'] as const
 /** What is still open of an outcome after some answers; each answer fixes its coordinates. */
 export class OpenSides {
   readonly #tree: Tree
-  readonly #made: TreeDiagrams
+  readonly #compiled: TreeDiagrams
   readonly #known = new Map<string, Sides>()
   readonly #fixed = new Map<string, number>()
   readonly #values = new Map<string, Map<Answer, Coordinates>>()
@@ -33,22 +34,22 @@ export class OpenSides {
 
   constructor(tree: Tree) {
     this.#tree = tree
-    this.#made = new TreeDiagrams(tree)
-    this.#settled = this.#made.variables.filter(
+    this.#compiled = new TreeDiagrams(tree)
+    this.#settled = this.#compiled.variables.filter(
       ({ observation, sign }) => sign === undefined && settlersOf(tree, observation).length > 0
     )
   }
 
   /** With nothing told. */
   start(): Sides {
-    return this.#sides(LENSES.map(lens => this.#made.of(lens)))
+    return this.#sides(LENSES.map(lens => this.#compiled.of(lens)))
   }
 
   /** With one more observation told; one that is settled by others, or settles, changes nothing yet. */
   told(sides: Sides, observation: string, answer: Answer): Sides {
     if (this.#settled.some(variable => variable.observation === observation)) return sides
     const known = this.#values.get(observation) ?? new Map<Answer, Coordinates>()
-    const fixed = known.get(answer) ?? coordinatesOf(this.#made, observation, answer)
+    const fixed = known.get(answer) ?? coordinatesOf(this.#compiled, observation, answer)
     this.#values.set(observation, known.set(answer, fixed))
     return this.#sides(
       sides.diagrams.map(side =>
@@ -61,7 +62,7 @@ export class OpenSides {
   narrowed(sides: Sides, told: Answers): Sides {
     const open = new Map(
       this.#settled.map(variable => [
-        this.#made.indexOf(variable.observation) as number,
+        must(this.#compiled.indexOf(variable.observation), 'variable'),
         allowedValues(this.#tree, variable, told)
       ])
     )
@@ -83,20 +84,20 @@ export class OpenSides {
         const observation = this.#tree.observations[id]
         const counts =
           observation?.kind === 'choice' && effectiveChoice(this.#tree, observation, told)?.answer
-        return [this.#made.indexOf(id), values.findIndex(({ answer }) => answer === counts)]
+        return [this.#compiled.indexOf(id), values.findIndex(({ answer }) => answer === counts)]
       })
     )
-    const { diagrams, variables } = this.#made
+    const { diagrams, variables } = this.#compiled
     return this.#sides(
       sides.diagrams.map(side => {
         let at = side
         while (!diagrams.isConstant(at)) {
           const index = diagrams.variableOf(at)
-          const { sign, values } = variables[index] as Variable
+          const { sign, values } = must(variables[index], 'variable')
           const value = sign
             ? values.findIndex(({ answer }) => answer === 'no')
             : Math.max(0, effective.get(index) ?? 0)
-          at = diagrams.childrenOf(at)[value] as number
+          at = must(diagrams.childrenOf(at)[value], 'child')
         }
         return at
       })
@@ -110,23 +111,23 @@ export class OpenSides {
 
   /** The verdict of a settled outcome on one track; undefined where there is none. */
   verdict({ diagrams }: Sides, track: (typeof TRACKS)[number]): string | undefined {
-    return verdictsOf(this.#tree, track)[(diagrams[TRACKS.indexOf(track)] as number) - 1]
+    return verdictsOf(this.#tree, track)[must(diagrams[TRACKS.indexOf(track)], 'level') - 1]
   }
 
   #sides(diagrams: readonly number[]): Sides {
     const key = diagrams.join()
     const known = this.#known.get(key)
     if (known) return known
-    const settled = diagrams.every(side => this.#made.diagrams.isConstant(side))
+    const settled = diagrams.every(side => this.#compiled.diagrams.isConstant(side))
     const sides = { id: this.#known.size, diagrams, settled }
     this.#known.set(key, sides)
     return sides
   }
 
   #restrict(at: number, index: number, value: number): number {
-    if (this.#made.diagrams.isConstant(at)) return at
+    if (this.#compiled.diagrams.isConstant(at)) return at
     const key = `${at},${index},${value}`
-    const known = this.#fixed.get(key) ?? this.#made.diagrams.restrict(at, index, value)
+    const known = this.#fixed.get(key) ?? this.#compiled.diagrams.restrict(at, index, value)
     this.#fixed.set(key, known)
     return known
   }
@@ -137,7 +138,7 @@ export class OpenSides {
     open: ReadonlyMap<number, readonly boolean[]>,
     known: Map<number, number>
   ): number {
-    const { diagrams } = this.#made
+    const { diagrams } = this.#compiled
     if (diagrams.isConstant(at)) return 1 << at
     const before = known.get(at)
     if (before !== undefined) return before

@@ -2,6 +2,7 @@ import type { Answer, Answers } from '../tree/answers.ts'
 import { branchesOf } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
 import { settlersOf } from '../tree/linked.ts'
+import { must } from '../tree/must.ts'
 import type { Question, Tree } from '../tree/tree.ts'
 
 /** Which of the answers told can still decide where a walk goes, so that walks alike in them are one. */
@@ -81,7 +82,7 @@ export class StillRead {
     const seen = new Set([start])
     const below: Question[] = []
     for (const id of seen) {
-      const question = this.#tree.questions[id] as Question
+      const question = must(this.#tree.questions[id], 'question')
       below.push(question)
       for (const { leads } of branchesOf(question)) if ('to' in leads) seen.add(leads.to)
       if (restarts.has(question.asks)) seen.add(this.#tree.start)

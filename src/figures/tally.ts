@@ -1,3 +1,4 @@
+import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Course, Halt } from './course.ts'
 
@@ -50,7 +51,7 @@ function add(lengths: Lengths, verdict: string, screens: number, share: number):
   const of = lengths.get(verdict) ?? []
   lengths.set(verdict, of)
   while (of.length <= screens) of.push(0)
-  of[screens] = (of[screens] as number) + share
+  of[screens] = must(of[screens], 'share') + share
 }
 
 /** How long some walks are. */

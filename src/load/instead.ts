@@ -63,7 +63,11 @@ function unfold(
   const leads = new Map(question.leads)
 
   /** The branch, or what leads to the questions that tell its cases apart. */
-  function fork<B extends AuthoredBranch>(written: B, name: string, keys: Keys): B {
+  function fork<B extends AuthoredBranch>(
+    written: B,
+    name: string,
+    keys: Keys
+  ): Omit<B, keyof AuthoredBranch> & AuthoredBranch {
     const { instead, raise, use, note, to, end, ...rest } = written
     if (instead === undefined) return written
     const cases = instead.map(({ when, ...branch }, index) => {
@@ -84,7 +88,7 @@ function unfold(
         next = { branch: { to: id }, keys: follows.keys }
       }
     }
-    return { ...rest, ...next.branch } as B
+    return { ...rest, ...next.branch }
   }
 
   const { body } = question

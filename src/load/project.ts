@@ -2,7 +2,6 @@ import type { z } from 'zod'
 import { startOf } from '../findings/place.ts'
 import type { Authored, AuthoredFile } from './authored.ts'
 import { joined } from './joined.ts'
-import { withoutSchemaKey } from './json-schema-key.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { liftOwnWords } from './own-words.ts'
 import { readYaml } from './read-yaml.ts'
@@ -191,4 +190,12 @@ function named<T extends { id: string }>(
   if (!shaped || shaped.value.id === stem) return shaped
   report.add('id-not-file-name', shaped.doc.place(['id'], 'value'), { id: shaped.value.id, stem })
   return null
+}
+
+/** What a file of JSON says besides `$schema`, which names its schema for editors alone. */
+function withoutSchemaKey(doc: Authored): Authored {
+  const { value } = doc
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return doc
+  const { $schema, ...rest } = value as Readonly<Record<string, unknown>>
+  return typeof $schema === 'string' ? { ...doc, value: rest } : doc
 }

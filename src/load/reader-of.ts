@@ -46,13 +46,14 @@ export function readerOf(
     leads,
     reads: none ? { none: follows(none).branch } : {},
     place: (keys, part) => {
-      const way = ways.find(
+      const own = ways.find(
         way => way.keys.length > 0 && way.keys.every((key, i) => key === keys[i])
       )
-      const inside = way ? keys.slice(way.keys.length) : keys
+      const way = own ?? none
+      const inside = own ? keys.slice(own.keys.length) : keys
       // What is said of the whole question is said of the part of `when:` that it reads.
-      if (inside.length === 0 || (!way && !none)) return question.place(written, part)
-      return question.place([...follows(way ?? (none as Way)).keys, ...inside], part)
+      if (inside.length === 0 || way === undefined) return question.place(written, part)
+      return question.place([...follows(way).keys, ...inside], part)
     }
   }
 }

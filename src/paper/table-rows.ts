@@ -1,5 +1,6 @@
 import { isPast } from '../office/stale.ts'
 import type { Table } from '../tables/table.ts'
+import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { isDraft } from '../words/languages.ts'
 import { type Standing, standingOf } from '../words/say.ts'
@@ -41,7 +42,7 @@ export function spreadsheetRows(
   const outcomes = table.outputs.map((_, level) => outcomeText(words, tree, table, level))
   const rows = table.rows.map(({ cells, level, because }) => [
     ...table.inputs.map((input, i) => said(input, cells[i] ?? null)),
-    outcomes[level] as string,
+    must(outcomes[level], 'outcome'),
     because.map(id => citedText(ledger, id)).join('; '),
     about
   ])

@@ -1,4 +1,5 @@
 import type { Among, Cell, Input, Table, Within } from '../tables/table.ts'
+import { must } from '../tree/must.ts'
 import type { Range } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { TextKey } from '../words/text-key.ts'
@@ -79,7 +80,7 @@ function rangeText(words: Words, { atLeast, over, under, atMost }: Range): strin
 /** What a row comes to. */
 export function outcomeText(words: Words, tree: Tree, { lens, outputs }: Table, level: number) {
   if (typeof lens === 'object') return words.t(`ui:table.${level === 1 ? 'said' : 'not-said'}`)
-  const output = outputs[level] as string
+  const output = must(outputs[level], 'output')
   if (lens === 'use') return words.t(`${tree.id}:use.${output}`)
   return level === 0 ? words.t('ui:table.nothing') : verdictText(words, tree.id, output, 'name')
 }

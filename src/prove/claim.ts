@@ -1,5 +1,6 @@
 import { level, useLevel, verdict, verdictsOf } from '../tree/caution.ts'
 import type { Lens } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
 import { type Claim, type Tree, USES } from '../tree/tree.ts'
 
 /** A claim as a question to a diagram: which side it speaks of, and which levels break it. */
@@ -51,6 +52,6 @@ export function claimText(claim: Claim): string {
 /** A level as the author's word for it. */
 export function levelText(tree: Tree, lens: Lens, at: number): string {
   if (typeof lens === 'object') return at === 1 ? `note ${lens.note}` : `no note ${lens.note}`
-  if (lens === 'use') return USES[at] as string
+  if (lens === 'use') return must(USES[at], 'use')
   return verdictsOf(tree, lens)[at - 1] ?? `nothing on the ${lens} track`
 }

@@ -1,13 +1,14 @@
 import type { Diagrams } from '../diagrams/diagram.ts'
+import { must } from '../tree/must.ts'
 
 /** In how many sets of answers a diagram gives each level: exact, by level. Sets of answers, not callers. */
 export function countLevels(diagrams: Diagrams, diagram: number): ReadonlyMap<number, bigint> {
   const { sizes } = diagrams
   // How many ways there are to answer the variables from one on.
   const ways: bigint[] = [1n]
-  for (const size of [...sizes].reverse()) ways.unshift((ways[0] as bigint) * BigInt(size))
+  for (const size of [...sizes].reverse()) ways.unshift(must(ways[0], 'way') * BigInt(size))
   const between = (from: number, to: number): bigint =>
-    (ways[from] as bigint) / (ways[to] as bigint)
+    must(ways[from], 'way') / must(ways[to], 'way')
   const known = new Map<number, ReadonlyMap<number, bigint>>()
   const visit = (at: number): ReadonlyMap<number, bigint> => {
     if (diagrams.isConstant(at)) return new Map([[at, 1n]])

@@ -1,6 +1,7 @@
 import type { Diagrams } from '../diagrams/diagram.ts'
 import { type Open, reachable } from '../diagrams/reach.ts'
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
+import { must } from '../tree/must.ts'
 import { everything } from './open.ts'
 import { shortestTo } from './witness.ts'
 
@@ -17,14 +18,14 @@ const MOST_BOXES = 40
  * Boxes that together hold exactly the sets of answers in which a diagram gives one level: each as wide
  * as it can be, none of them held by the others.
  */
-export function coverOf(made: TreeDiagrams, diagram: number, level: number): Cover {
-  const { diagrams } = made
+export function coverOf(compiled: TreeDiagrams, diagram: number, level: number): Cover {
+  const { diagrams } = compiled
   const boxes: Open[] = []
   let left = diagrams.combine([diagram], ([at]) => (at === level ? 1 : 0))
   while (left !== 0 && boxes.length < MOST_BOXES) {
-    const choice = shortestTo(made, left, everything(made), at => at === 1)
+    const choice = shortestTo(compiled, left, everything(compiled), at => at === 1)
     if (choice === undefined) break
-    const point: Open = made.variables.map((variable, index) => {
+    const point: Open = compiled.variables.map((variable, index) => {
       const chosen = choice.get(index)
       return variable.values.map((_, value) => chosen === undefined || chosen === value)
     })
@@ -58,7 +59,7 @@ function widened(diagrams: Diagrams, diagram: number, point: Open, level: number
       const wider = withValues(
         box,
         index,
-        (box[index] as readonly boolean[]).map((is, at) => is || at === value)
+        must(box[index], 'box').map((is, at) => is || at === value)
       )
       if (holds(wider)) box = wider
     })
@@ -71,17 +72,17 @@ const withValues = (box: Open, index: number, values: readonly boolean[]): Open 
 
 /** The box as a diagram: 1 inside it. */
 export function boxDiagram(diagrams: Diagrams, box: Open): number {
-  let made = 1
+  let boxed = 1
   for (let index = box.length - 1; index >= 0; index--) {
-    const open = box[index] as readonly boolean[]
+    const open = must(box[index], 'box')
     if (open.every(Boolean)) continue
-    const inside = made
-    made = diagrams.select(
+    const inside = boxed
+    boxed = diagrams.select(
       index,
       open.map(is => (is ? inside : 0))
     )
   }
-  return made
+  return boxed
 }
 
 /** Leaves out every box that the others hold together; the widest stay. */

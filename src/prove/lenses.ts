@@ -21,10 +21,11 @@ const NOTHING: Lens = { note: '' }
 const known = new WeakMap<TreeDiagrams, Map<string, number>>()
 
 /** The sets of answers on whose walk a question lies, as a diagram that is 1 for them. */
-export function passing(made: TreeDiagrams, question: string): number {
-  const of = known.get(made) ?? new Map<string, number>()
-  known.set(made, of)
-  const diagram = of.get(question) ?? made.instead(NOTHING, question, made.diagrams.constant(1))
+export function passing(compiled: TreeDiagrams, question: string): number {
+  const of = known.get(compiled) ?? new Map<string, number>()
+  known.set(compiled, of)
+  const diagram =
+    of.get(question) ?? compiled.instead(NOTHING, question, compiled.diagrams.constant(1))
   of.set(question, diagram)
   return diagram
 }

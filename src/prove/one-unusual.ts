@@ -14,23 +14,23 @@ export interface OneUnusual {
 const known = new WeakMap<TreeDiagrams, readonly OneUnusual[]>()
 
 /** The walk of every single value beside otherwise usual answers: few, and they show a lot. */
-export function oneUnusual(made: TreeDiagrams): readonly OneUnusual[] {
-  const open = everything(made)
+export function oneUnusual(compiled: TreeDiagrams): readonly OneUnusual[] {
+  const open = everything(compiled)
   const walks =
-    known.get(made) ??
-    made.variables.flatMap(({ values }, index) =>
+    known.get(compiled) ??
+    compiled.variables.flatMap(({ values }, index) =>
       values.map(({ label }, value) => ({
         index,
         label,
-        walk: walk(made.tree, completed(made, new Map([[index, value]]), open))
+        walk: walk(compiled.tree, completed(compiled, new Map([[index, value]]), open))
       }))
     )
-  known.set(made, walks)
+  known.set(compiled, walks)
   return walks
 }
 
 /** Whether a question lies on the walk of some set of answers; only rare ones take a diagram to tell. */
-export function isReached(made: TreeDiagrams, question: string): boolean {
+export function isReached(compiled: TreeDiagrams, question: string): boolean {
   const lies = ({ walk: { trail } }: OneUnusual) => trail.some(step => step.question === question)
-  return oneUnusual(made).some(lies) || passing(made, question) !== 0
+  return oneUnusual(compiled).some(lies) || passing(compiled, question) !== 0
 }

@@ -1,8 +1,9 @@
 import type { Open } from '../diagrams/reach.ts'
 import type { Value, Variable } from '../diagrams/space.ts'
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
-import type { Interval } from '../tree/answers.ts'
+import { isInterval } from '../tree/answers.ts'
 import { rank } from '../tree/effective.ts'
+import { must, observationOf } from '../tree/must.ts'
 import type { ChoiceObservation } from '../tree/observation.ts'
 import { holdsAll } from '../tree/range.ts'
 import type { Condition, Rule, Tree } from '../tree/tree.ts'
@@ -14,17 +15,17 @@ interface Literal {
 }
 
 /** The condition as a literal, or undefined when the tree has no such coordinate. */
-export function literalOf(made: TreeDiagrams, condition: Condition): Literal | undefined {
-  const observation = made.tree.observations[condition.observation]
+export function literalOf(compiled: TreeDiagrams, condition: Condition): Literal | undefined {
+  const observation = compiled.tree.observations[condition.observation]
   if (observation?.kind === 'choice' && observation.settles !== undefined) {
-    return settlingLiteral(made, condition, observation)
+    return settlingLiteral(compiled, condition, observation)
   }
-  const index = made.indexOf(
+  const index = compiled.indexOf(
     condition.observation,
     condition.kind === 'sign' ? condition.sign : undefined
   )
   if (index === undefined) return undefined
-  const { values } = made.variables[index] as Variable
+  const { values } = must(compiled.variables[index], 'variable')
   return { index, open: values.map(value => meets(condition, value)) }
 }
 
@@ -32,7 +33,7 @@ export function literalOf(made: TreeDiagrams, condition: Condition): Literal | u
 function meets(condition: Condition, { answer }: Value): boolean {
   if (condition.kind !== 'measure') return condition.among.some(one => one === answer)
   if (condition.is === 'unsure' || answer === 'unsure') return condition.is === answer
-  const interval = answer as Interval
+  const interval = must(isInterval(answer) ? answer : null, 'reading')
   return 'within' in condition.is
     ? holdsAll(condition.is.within, interval)
     : interval.low <= condition.is.straddles && condition.is.straddles < interval.high
@@ -40,42 +41,42 @@ function meets(condition: Condition, { answer }: Value): boolean {
 
 /** A settling answer leaves what it stands for and everything more worrying; unsure leaves all. */
 function settlingLiteral(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   condition: Condition,
   settler: ChoiceObservation
 ): Literal | undefined {
-  const settled = made.tree.observations[settler.settles as string] as ChoiceObservation
-  const index = made.indexOf(settled.id)
+  const settled = observationOf(compiled.tree.observations, settler.settles ?? '', 'choice')
+  const index = compiled.indexOf(settled.id)
   if (index === undefined || condition.kind !== 'choice') return undefined
   const limits = condition.among.map(answer => {
     const stands = settler.answers.find(({ id }) => id === answer)?.standsFor
     return stands === undefined ? Number.POSITIVE_INFINITY : rank(settled, stands)
   })
-  const { values } = made.variables[index] as Variable
+  const { values } = must(compiled.variables[index], 'variable')
   return {
     index,
-    open: values.map(({ answer }) => limits.some(limit => rank(settled, answer as string) <= limit))
+    open: values.map(({ answer }) => limits.some(limit => rank(settled, answer) <= limit))
   }
 }
 
 /** Everything left open. */
-export function everything(made: TreeDiagrams): Open {
-  return made.variables.map(variable => variable.values.map(() => true))
+export function everything(compiled: TreeDiagrams): Open {
+  return compiled.variables.map(variable => variable.values.map(() => true))
 }
 
 /** Where a rule speaks: a union of boxes of the answer space, none of them empty. */
 export function boxesOf(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   rule: Pick<Rule, 'when' | 'unless' | 'restUsual'>
 ): readonly Open[] {
   const named = new Set(rule.when.map(nameOf))
-  const start = rule.restUsual ? usualExcept(made, named) : everything(made)
+  const start = rule.restUsual ? usualExcept(compiled, named) : everything(compiled)
   let boxes: readonly (Open | undefined)[] = [
-    rule.when.reduce<Open | undefined>((box, one) => narrowed(box, literalOf(made, one)), start)
+    rule.when.reduce<Open | undefined>((box, one) => narrowed(box, literalOf(compiled, one)), start)
   ]
   for (const exception of rule.unless) {
     boxes = boxes.flatMap(box =>
-      exception.map(condition => narrowed(box, negated(literalOf(made, condition))))
+      exception.map(condition => narrowed(box, negated(literalOf(compiled, condition))))
     )
   }
   return boxes
@@ -100,10 +101,10 @@ function nameOf(condition: Condition): string {
     : condition.observation
 }
 
-function usualExcept(made: TreeDiagrams, named: ReadonlySet<string>): Open {
-  return made.variables.map(variable => {
+function usualExcept(compiled: TreeDiagrams, named: ReadonlySet<string>): Open {
+  return compiled.variables.map(variable => {
     const name = variable.sign ? `${variable.observation} ${variable.sign}` : variable.observation
-    return variable.values.map(value => named.has(name) || isUsual(made.tree, variable, value))
+    return variable.values.map(value => named.has(name) || isUsual(compiled.tree, variable, value))
   })
 }
 
@@ -114,6 +115,6 @@ export function isUsual(tree: Tree, variable: Variable, { answer }: Value): bool
   if (observation?.kind === 'choice') {
     return observation.answers.some(({ id, usual }) => usual && id === answer)
   }
-  if (observation?.kind !== 'measure' || typeof answer === 'string') return false
-  return observation.usual === undefined || holdsAll(observation.usual, answer as Interval)
+  if (observation?.kind !== 'measure' || !isInterval(answer)) return false
+  return observation.usual === undefined || holdsAll(observation.usual, answer)
 }

@@ -10,7 +10,7 @@ export interface Property {
   /** It looks through all sets of answers, which takes walks that all come to an end. */
   readonly needsWalks: boolean
   /** @throws TooManyVertices where the diagrams of the tree grow beyond bounds. */
-  prove(made: TreeDiagrams, places: Places, ledger: Ledger | undefined): Proved
+  prove(compiled: TreeDiagrams, places: Places, ledger: Ledger | undefined): Proved
 }
 
 /** How the project came by each source. */

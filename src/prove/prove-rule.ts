@@ -19,52 +19,53 @@ import { completed, shortestTo, unusualIn } from './witness.ts'
  * Proves one rule of the tree over every complete set of answers, or refutes it with the walk of
  * fewest unusual answers. It must be one of the tree's rules: their limits cut the answer space.
  */
-export function proveRule(made: TreeDiagrams, rule: Rule, places: Places): Proved {
-  const breach = breachOf(made.tree, rule.claim)
-  const boxes = boxesOf(made, rule)
-  const emergency = emergencySpokenOf(made, rule, breach)
+export function proveRule(compiled: TreeDiagrams, rule: Rule, places: Places): Proved {
+  const breach = breachOf(compiled.tree, rule.claim)
+  const boxes = boxesOf(compiled, rule)
+  const emergency = emergencySpokenOf(compiled, rule, breach)
   if (boxes.length === 0 && emergency === undefined) {
     return standing(rule.id, 'rule', [[neverApplies(rule, places)]])
   }
   // An emergency ends at the top of the person track with `use: never`, whatever else is answered.
-  const top = breach.lens === 'use' ? 2 : verdictsOf(made.tree, 'person').length
+  const top = breach.lens === 'use' ? 2 : verdictsOf(compiled.tree, 'person').length
   if (emergency !== undefined && breach.breaks(top)) {
-    const answers = emergencyAnswers(made.tree, emergency)
-    return standing(rule.id, 'rule', [[refuted(made, rule, breach, top, answers, places)]])
+    const answers = emergencyAnswers(compiled.tree, emergency)
+    return standing(rule.id, 'rule', [[refuted(compiled, rule, breach, top, answers, places)]])
   }
-  const answers = fewestUnusual(made, breach, boxes)
+  const answers = fewestUnusual(compiled, breach, boxes)
   if (answers !== undefined) {
-    const got = levelIn(made.tree, breach.lens, walk(made.tree, answers).outcome)
+    const got = levelIn(compiled.tree, breach.lens, walk(compiled.tree, answers).outcome)
     if (!breach.breaks(got)) throw new Error(`the walk does not show what refutes ${rule.id}`)
-    return standing(rule.id, 'rule', [[refuted(made, rule, breach, got, answers, places)]])
+    return standing(rule.id, 'rule', [[refuted(compiled, rule, breach, got, answers, places)]])
   }
   return standing(rule.id, 'rule', [[]])
 }
 
 /** Of all sets of answers in the boxes that break a claim one with the fewest unusual answers. */
 function fewestUnusual(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   { lens, breaks }: Breach,
   boxes: readonly Open[]
 ): Answers | undefined {
-  const diagram = made.of(lens)
+  const diagram = compiled.of(lens)
   const [best] = boxes
     .flatMap(box => {
-      const choice = shortestTo(made, diagram, box, breaks)
-      return choice === undefined ? [] : [{ box, choice, cost: unusualIn(made, choice, box) }]
+      const choice = shortestTo(compiled, diagram, box, breaks)
+      return choice === undefined ? [] : [{ box, choice, cost: unusualIn(compiled, choice, box) }]
     })
     .sort((a, b) => a.cost - b.cost)
-  return best && completed(made, best.choice, best.box)
+  // INVARIANT: what is returned is replayed through the reference walk before anybody is shown it.
+  return best && completed(compiled, best.choice, best.box)
 }
 
 /** The emergency that the rule names; rules on batch and container speak of answer sets without one. */
 function emergencySpokenOf(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   rule: Rule,
   { lens }: Breach
 ): EmergencySign | undefined {
   if (lens !== 'person' && lens !== 'use') return undefined
-  return emergencySigns(made.tree).find(({ observation, sign }) =>
+  return emergencySigns(compiled.tree).find(({ observation, sign }) =>
     rule.when.some(condition => names(condition, observation, sign))
   )
 }
@@ -76,7 +77,7 @@ function emergencyAnswers({ observations }: Tree, { observation, sign }: Emergen
 }
 
 function refuted(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   rule: Rule,
   { lens }: Breach,
   got: number,
@@ -86,9 +87,9 @@ function refuted(
   const finding = found('rule-refuted', places[`rules/${rule.id}`], {
     rule: rule.id,
     claim: claimText(rule.claim),
-    gets: levelText(made.tree, lens, got)
+    gets: levelText(compiled.tree, lens, got)
   })
-  return shownBy(made.tree, answers, finding)
+  return shownBy(compiled.tree, answers, finding)
 }
 
 function neverApplies(rule: Rule, places: Places): Finding {

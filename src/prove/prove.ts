@@ -84,20 +84,20 @@ export function prove(tree: Tree, places: Places = {}, ledger?: Ledger): readonl
 
 /** The same, by diagrams that were made already. */
 export function proveWith(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   places: Places = {},
   ledger?: Ledger,
   properties = PROPERTIES
 ): readonly Proved[] {
   const ends = [noDeadEnd, noCircle].every(
-    property => property.prove(made, places, ledger).standing === 'proved'
+    property => property.prove(compiled, places, ledger).standing === 'proved'
   )
   return properties.map(property => {
     if (property.needsWalks && !ends) {
       return undecided(property.id, property.kind, 'a walk does not come to an end')
     }
     try {
-      return withOpenCases(made.tree, places, property.prove(made, places, ledger))
+      return withOpenCases(compiled.tree, places, property.prove(compiled, places, ledger))
     } catch (error) {
       if (!(error instanceof TooManyVertices)) throw error
       return undecided(property.id, property.kind, error.message)

@@ -10,33 +10,33 @@ import { completed, shortestTo } from './witness.ts'
 
 /** The set of fewest unusual answers, one of them fixed, for which a diagram gives a wanted level. */
 export function answersTo(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   diagram: number,
   wanted: (level: number) => boolean,
   index: number,
   value: number
 ): Answers | undefined {
-  const open = everything(made)
-  const choice = shortestTo(made, diagram, open, wanted)
-  return choice && completed(made, new Map([...choice, [index, value]]), open)
+  const open = everything(compiled)
+  const choice = shortestTo(compiled, diagram, open, wanted)
+  return choice && completed(compiled, new Map([...choice, [index, value]]), open)
 }
 
 /** What one answer to one observation brings about, at the first question that asks it. */
 export function ofAnswer(
   code: FindingCode,
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   { observation, sign }: Variable,
   answer: string,
   places: Places,
   answers: Answers,
   facts: Facts
 ): Finding {
-  const asked = Object.values(made.tree.questions).find(({ asks }) => asks === observation)
+  const asked = Object.values(compiled.tree.questions).find(({ asks }) => asks === observation)
   const finding = found(code, places[`questions/${asked?.id}`], {
     observation,
     sign: sign ?? '',
     answer,
     ...facts
   })
-  return shownBy(made.tree, answers, finding)
+  return shownBy(compiled.tree, answers, finding)
 }

@@ -1,9 +1,10 @@
 import type { Open } from '../diagrams/reach.ts'
-import { type Value, type Variable, withValue } from '../diagrams/space.ts'
+import { type Value, withValue } from '../diagrams/space.ts'
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
 import { walk } from '../evaluate/walk.ts'
 import type { Witness } from '../findings/finding.ts'
 import { type Answers, isInterval } from '../tree/answers.ts'
+import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { isUsual } from './open.ts'
 
@@ -15,14 +16,15 @@ export type ValueChoice = ReadonlyMap<number, number>
  * by open values only; undefined when there is none.
  */
 export function shortestTo(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   diagram: number,
   open: Open,
   wanted: (level: number) => boolean
 ): ValueChoice | undefined {
-  const { diagrams } = made
-  const forced = forcedBefore(made, open)
+  const { diagrams } = compiled
+  const forced = forcedBefore(compiled, open)
   const best = new Map<number, { cost: number; value: number } | null>()
+  // INVARIANT: children ask later variables than their parents: the search ends, each vertex is costed once.
   const visit = (at: number): number => {
     if (diagrams.isConstant(at)) return wanted(at) ? 0 : Number.POSITIVE_INFINITY
     const known = best.get(at)
@@ -32,7 +34,7 @@ export function shortestTo(
     diagrams.childrenOf(at).forEach((child, value) => {
       if (!open[index]?.[value]) return
       const skipped = (forced[diagrams.variableOf(child)] ?? 0) - (forced[index + 1] ?? 0)
-      const cost = visit(child) + costOf(made, index, value) + skipped
+      const cost = visit(child) + costOf(compiled, index, value) + skipped
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { cost, value }
     })
     best.set(at, found)
@@ -41,60 +43,60 @@ export function shortestTo(
   if (visit(diagram) === Number.POSITIVE_INFINITY) return undefined
   const choice = new Map<number, number>()
   for (let at = diagram; !diagrams.isConstant(at); ) {
-    const value = best.get(at)?.value as number
+    const value = must(best.get(at), 'way').value
     choice.set(diagrams.variableOf(at), value)
-    at = diagrams.childrenOf(at)[value] as number
+    at = must(diagrams.childrenOf(at)[value], 'child')
   }
   return choice
 }
 
 /** For each place in the order how many coordinates before it have nothing usual left open. */
-function forcedBefore(made: TreeDiagrams, open: Open): readonly number[] {
+function forcedBefore(compiled: TreeDiagrams, open: Open): readonly number[] {
   const sums = [0]
-  made.variables.forEach((variable, index) => {
+  compiled.variables.forEach((variable, index) => {
     const usual = variable.values.some(
-      (value, at) => open[index]?.[at] && isUsual(made.tree, variable, value)
+      (value, at) => open[index]?.[at] && isUsual(compiled.tree, variable, value)
     )
-    sums.push((sums[index] as number) + (usual ? 0 : 1))
+    sums.push(must(sums[index], 'sum') + (usual ? 0 : 1))
   })
   return sums
 }
 
-function costOf(made: TreeDiagrams, index: number, value: number): number {
-  const variable = made.variables[index] as Variable
+function costOf(compiled: TreeDiagrams, index: number, value: number): number {
+  const variable = must(compiled.variables[index], 'variable')
   const chosen = variable.values[value]
-  return chosen && isUsual(made.tree, variable, chosen) ? 0 : 1
+  return chosen && isUsual(compiled.tree, variable, chosen) ? 0 : 1
 }
 
 /** A complete set of answers that makes the choice; the rest usual where that is open. */
-export function completed(made: TreeDiagrams, choice: ValueChoice, open: Open): Answers {
-  const values = valuesOf(made, choice, open)
-  const answers = made.variables.reduce<Answers>((so, variable, index) => {
+export function completed(compiled: TreeDiagrams, choice: ValueChoice, open: Open): Answers {
+  const values = valuesOf(compiled, choice, open)
+  const answers = compiled.variables.reduce<Answers>((so, variable, index) => {
     const value = values[index]
     return value === undefined ? so : withValue(so, variable, value)
   }, {})
-  return { ...answers, ...settlersUnsure(made.tree) }
+  return { ...answers, ...settlersUnsure(compiled.tree) }
 }
 
 /** How many unusual answers that set has. */
-export function unusualIn(made: TreeDiagrams, choice: ValueChoice, open: Open): number {
-  const values = valuesOf(made, choice, open)
-  return made.variables.filter((variable, index) => {
+export function unusualIn(compiled: TreeDiagrams, choice: ValueChoice, open: Open): number {
+  const values = valuesOf(compiled, choice, open)
+  return compiled.variables.filter((variable, index) => {
     const value = values[index]
-    return value !== undefined && !isUsual(made.tree, variable, value)
+    return value !== undefined && !isUsual(compiled.tree, variable, value)
   }).length
 }
 
 function valuesOf(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   choice: ValueChoice,
   open: Open
 ): readonly (Value | undefined)[] {
-  return made.variables.map((variable, index) => {
+  return compiled.variables.map((variable, index) => {
     const chosen = choice.get(index)
     if (chosen !== undefined) return variable.values[chosen]
     const allowed = variable.values.filter((_, value) => open[index]?.[value])
-    return allowed.find(one => isUsual(made.tree, variable, one)) ?? allowed[0]
+    return allowed.find(one => isUsual(compiled.tree, variable, one)) ?? allowed[0]
   })
 }
 

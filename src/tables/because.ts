@@ -5,8 +5,9 @@ import { completed } from '../prove/witness.ts'
 import { type Answers, isInterval } from '../tree/answers.ts'
 import { decide } from '../tree/decide.ts'
 import { type Lens, levelOf } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
 import { holds } from '../tree/range.ts'
-import type { Question, Tree } from '../tree/tree.ts'
+import type { Tree } from '../tree/tree.ts'
 import { type Cell, type Input, MEASURED, outputsOf } from './table.ts'
 
 /** Whether a value of a coordinate fits what a row asks of its inputs. */
@@ -28,15 +29,15 @@ export function fits(value: Value, inputs: readonly Input[], cells: readonly Cel
  * question that could have.
  */
 export function becauseOf(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   lens: Lens,
   level: number,
   fitting: (variable: number) => (value: Value) => boolean
 ): readonly string[] {
-  const { tree, variables } = made
+  const { tree, variables } = compiled
   if (level === 0 && lens !== 'use') return []
   const open = variables.map(({ values }, variable) => values.map(fitting(variable)))
-  const answers = completed(made, new Map(), open)
+  const answers = completed(compiled, new Map(), open)
   const steps = walk(tree, answers).trail.filter(
     ({ question }) => level === 0 || gives(tree, lens, question, answers) === level
   )
@@ -44,7 +45,7 @@ export function becauseOf(
 }
 
 function gives(tree: Tree, lens: Lens, question: string, answers: Answers): number {
-  const branch = decide(tree, tree.questions[question] as Question, answers)?.branch
+  const branch = decide(tree, must(tree.questions[question], 'question'), answers)?.branch
   if (branch === undefined) return 0
   const { leads } = branch
   return levelOf(tree, lens, branch, 'end' in leads ? leads.end : undefined)
@@ -54,5 +55,5 @@ function gives(tree: Tree, lens: Lens, question: string, answers: Answers): numb
 export function adviceOf(tree: Tree, lens: Lens, level: number): readonly string[] {
   if (lens === 'use' || level === 0) return []
   if (typeof lens === 'object') return tree.advice.notes[lens.note]?.because ?? []
-  return tree.advice.verdicts[outputsOf(tree, lens)[level] as string]?.because ?? []
+  return tree.advice.verdicts[must(outputsOf(tree, lens)[level], 'output')]?.because ?? []
 }

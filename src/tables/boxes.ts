@@ -1,3 +1,4 @@
+import { must } from '../tree/must.ts'
 /** From the first to the last index on each axis. */
 export type Box = readonly (readonly [number, number])[]
 
@@ -73,7 +74,7 @@ function cuttable(sizes: readonly number[], points: readonly (readonly number[])
 
 function holds(box: Box, point: readonly number[]): boolean {
   return box.every(([from, to], axis) => {
-    const at = point[axis] as number
+    const at = must(point[axis], 'point')
     return from <= at && at <= to
   })
 }

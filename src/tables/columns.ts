@@ -1,6 +1,7 @@
 import type { Variable } from '../diagrams/space.ts'
 import { type Interval, isInterval } from '../tree/answers.ts'
 import { cutsOn, isExact, past, tasteCuts } from '../tree/bands.ts'
+import { must } from '../tree/must.ts'
 import type { MeasureObservation, Range } from '../tree/observation.ts'
 import { type Cut, sortCuts } from '../tree/range.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -81,14 +82,14 @@ function numberWays(tree: Tree, measure: MeasureObservation, { values }: Variabl
   )
   const unsure = values.findIndex(({ answer }) => answer === 'unsure')
   return (leads: readonly number[]): readonly Way[] => [
-    ...boxes(readings.map(({ value }) => leads[value] as number)).map(({ box, leads: to }) => ({
+    ...boxes(readings.map(({ value }) => must(leads[value], 'lead'))).map(({ box, leads: to }) => ({
       cells: [
         { among: [MEASURED] },
-        ...box.map(([from, last], axis) => within(cuts[axis] as readonly Cut[], from, last))
+        ...box.map(([from, last], axis) => within(must(cuts[axis], 'cut'), from, last))
       ],
       leads: to
     })),
-    { cells: [{ among: ['unsure'] }, ...ends.map(() => null)], leads: leads[unsure] as number }
+    { cells: [{ among: ['unsure'] }, ...ends.map(() => null)], leads: must(leads[unsure], 'lead') }
   ]
 }
 
@@ -97,7 +98,7 @@ function pointOf(
   ends: readonly NumberInput['end'][],
   cuts: readonly (readonly Cut[])[]
 ): readonly number[] {
-  return ends.map((end, axis) => past(cuts[axis] as readonly Cut[], interval[end]))
+  return ends.map((end, axis) => past(must(cuts[axis], 'cut'), interval[end]))
 }
 
 /** The numbers in a run of bands. */

@@ -1,3 +1,4 @@
+import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { aboutOf, describe } from './describe.ts'
 import { quoted, unaryTest } from './feel.ts'
@@ -126,7 +127,7 @@ function ruleElement(id: string, { outputs }: Table, { cells, level, because }: 
     'rule',
     { id: `r${id}` },
     ...cells.map((cell, i) => entry('inputEntry', `c${id}_${i + 1}`, unaryTest(cell))),
-    entry('outputEntry', `o${id}`, quoted(outputs[level] as string)),
+    entry('outputEntry', `o${id}`, quoted(must(outputs[level], 'output'))),
     element('annotationEntry', {}, element('text', {}, text(because.join(', '))))
   )
 }

@@ -1,4 +1,5 @@
 import type { Diagrams } from '../diagrams/diagram.ts'
+import { must } from '../tree/must.ts'
 
 interface Vertex {
   readonly variable: number
@@ -54,7 +55,7 @@ export class Ordering {
 
   /** What a vertex that is no constant asks, and where its values lead. */
   vertexOf(at: number): Vertex {
-    return this.#vertices.get(at) as Vertex
+    return must(this.#vertices.get(at), 'vertex')
   }
 
   /** How many rows the table has in this order, or the part of it below a vertex. */
@@ -134,12 +135,12 @@ export class Ordering {
       else kept.set(`${vertex.children}`, at)
     }
     for (const [at, { children }] of changing) {
-      const below = this.vertexOf(children.find(asksLower) as number).children
+      const below = this.vertexOf(must(children.find(asksLower), 'child')).children
       const turned = below.map((_, value) =>
         this.#make(
           upper,
           children.map(child =>
-            asksLower(child) ? (this.vertexOf(child).children[value] as number) : child
+            asksLower(child) ? must(this.vertexOf(child).children[value], 'child') : child
           ),
           kept
         )
@@ -151,7 +152,7 @@ export class Ordering {
   }
 
   #make(variable: number, children: readonly number[], kept: Map<string, number>): number {
-    const first = children[0] as number
+    const first = must(children[0], 'child')
     if (children.every(child => child === first)) return first
     const key = `${children}`
     const known = kept.get(key)

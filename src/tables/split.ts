@@ -1,4 +1,5 @@
 import type { Diagrams } from '../diagrams/diagram.ts'
+import { must } from '../tree/must.ts'
 import type { Columns } from './columns.ts'
 import { Ordering } from './ordering.ts'
 import type { Cell } from './table.ts'
@@ -30,16 +31,16 @@ export function sharesOf(
   where: readonly Kept[] = []
 ): readonly Share[] {
   const ordering = new Ordering(diagrams, diagram, (variable, leads) =>
-    (columns[variable] as Columns).ways(leads)
+    must(columns[variable], 'columns').ways(leads)
   )
   ordering.sift()
   const rows = ordering.rows()
   const first = rows <= mostRows ? undefined : firstOf(ordering)
   if (first === undefined) return [{ where, ordering }]
-  const values = Array.from({ length: diagrams.sizes[first] as number }, (_, value) =>
+  const values = Array.from({ length: must(diagrams.sizes[first], 'size') }, (_, value) =>
     diagrams.restrict(diagram, first, value)
   )
-  return (columns[first] as Columns)
+  return must(columns[first], 'columns')
     .ways(values)
     .flatMap(({ cells, leads }) =>
       sharesOf(diagrams, leads, columns, mostRows, [...where, { variable: first, cells }])

@@ -4,6 +4,7 @@ import { walk } from '../evaluate/walk.ts'
 import { level } from '../tree/caution.ts'
 import { effectsOf } from '../tree/effects.ts'
 import type { Lens } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { adviceOf, becauseOf, fits } from './because.ts'
@@ -33,14 +34,14 @@ interface Drawn {
  * one, since container, batch and use are not judged then.
  */
 export function tablesOf(tree: Tree, lens: Lens, mostRows = MOST_ROWS): readonly Table[] {
-  const made = diagramsOf(tree)
-  const alarms = alarmsOf(tree, made.variables)
-  const columns = made.variables.map(variable => columnsOf(tree, variable))
-  const shares = sharesOf(made.diagrams, made.of(lens), columns, mostRows)
+  const compiled = diagramsOf(tree)
+  const alarms = alarmsOf(tree, compiled.variables)
+  const columns = compiled.variables.map(variable => columnsOf(tree, variable))
+  const shares = sharesOf(compiled.diagrams, compiled.of(lens), columns, mostRows)
   const inEmergency = lens === 'person' ? emergencyRows(tree, alarms) : []
   const parts = shares.map(({ where, ordering }) => ({
     where,
-    rows: drawn(made, lens, columns, alarms, where, ordering)
+    rows: drawn(compiled, lens, columns, alarms, where, ordering)
   }))
   const [only, ...others] = parts
   const all =
@@ -70,7 +71,7 @@ function partOf(
 ) {
   const named = where.flatMap(({ variable, cells }) =>
     cells.flatMap((cell, at) =>
-      cell === null ? [] : [{ input: columns[variable]?.[at] as Input, cell }]
+      cell === null ? [] : [{ input: must(columns[variable]?.[at], 'input'), cell }]
     )
   )
   return { number, of, where: named }
@@ -78,7 +79,7 @@ function partOf(
 
 /** Every way from the top of a diagram to an end: no two of them fit the same answers. */
 function drawn(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   lens: Lens,
   columns: readonly Columns[],
   alarms: readonly AlarmingVariable[],
@@ -93,14 +94,14 @@ function drawn(
   const visit = (at: number, cells: ReadonlyMap<number, readonly Cell[]>): void => {
     if (ordering.isConstant(at)) {
       const fitting = (variable: number) => {
-        const { inputs } = columns[variable] as Columns
+        const { inputs } = must(columns[variable], 'columns')
         return (value: Variable['values'][number]) => fits(value, inputs, cells.get(variable) ?? [])
       }
-      rows.push({ cells, level: at, because: becauseOf(made, lens, at, fitting) })
+      rows.push({ cells, level: at, because: becauseOf(compiled, lens, at, fitting) })
       return
     }
     const { variable, children } = ordering.vertexOf(at)
-    for (const way of (columns[variable] as Columns).ways(children) as readonly Way[]) {
+    for (const way of must(columns[variable], 'columns').ways(children) as readonly Way[]) {
       visit(way.leads, new Map([...cells, [variable, way.cells]]))
     }
   }

@@ -1,3 +1,4 @@
+import { must } from '../tree/must.ts'
 /** An element of XML: attributes that are undefined are left out. */
 export function element(
   name: string,
@@ -23,7 +24,7 @@ export function escaped(text: string): string {
 
 /** The Char production of XML 1.0 (from memory). */
 function isCharacter(sign: string): boolean {
-  const code = sign.codePointAt(0) as number
+  const code = must(sign.codePointAt(0), 'sign')
   if (code < 0x20) return code === 0x9 || code === 0xa || code === 0xd
   return code < 0xd800 || (code > 0xdfff && code !== 0xfffe && code !== 0xffff)
 }

@@ -107,6 +107,7 @@ export function isExact(measure: MeasureObservation): boolean {
  * number where the band holds one.
  */
 function samples(cuts: readonly Cut[], counted: boolean): readonly number[] {
+  // INVARIANT: cuts are sorted and stand once, so n of them part the line into n + 1 bands, one sample each.
   const first = cuts[0]
   if (first === undefined) return [0]
   const between = cuts.slice(1).map((cut, i) => {

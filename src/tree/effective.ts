@@ -1,4 +1,4 @@
-import { type Answers, choiceOf } from './answers.ts'
+import { type Answer, type Answers, choiceOf } from './answers.ts'
 import { settlersOf } from './linked.ts'
 import type { ChoiceObservation } from './observation.ts'
 import type { Tree } from './tree.ts'
@@ -40,7 +40,8 @@ export function standsFor(
 }
 
 /** Place in the authored order, most worrying first; `unsure` last of all. */
-export function rank(observation: ChoiceObservation, answer: string): number {
+export function rank(observation: ChoiceObservation, answer: Answer | undefined): number {
+  // INVARIANT: of two answers the one of the lower rank is the more worrying; laws hold authors to it.
   const index = observation.answers.findIndex(candidate => candidate.id === answer)
   return index < 0 ? observation.answers.length : index
 }

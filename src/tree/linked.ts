@@ -35,6 +35,7 @@ const NONE: readonly ChoiceObservation[] = []
 function link(tree: Tree): Linked {
   const byTrack: Record<Track, string[]> = { person: [], container: [], batch: [] }
   const levels = new Map<string, number>()
+  // INVARIANT: level 0 is no verdict, so the gentlest verdict of a track is 1; verdicts stand gentlest first.
   for (const { id, track } of tree.verdicts) levels.set(id, byTrack[track].push(id))
   const settlers = new Map<string, ChoiceObservation[]>()
   for (const observation of Object.values(tree.observations)) {

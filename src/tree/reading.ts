@@ -22,6 +22,7 @@ export function measured(
   }
   const widest = Math.max(0, ...measure.instruments.map(({ plusMinus }) => plusMinus))
   const plusMinus = used?.plusMinus ?? widest
+  // INVARIANT: low ≤ reading ≤ high, since no instrument is out by less than nothing.
   return {
     low: rounded(value - plusMinus),
     reading: value,

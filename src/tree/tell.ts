@@ -14,8 +14,7 @@ export function tell(answers: Answers, observation: Observation, answer: Answer)
   if (observation.kind === 'measure') return { ...answers, [id]: answer }
   if (observation.kind === 'choice') {
     const before = choiceOf(answers, id)
-    const keep =
-      before !== undefined && rank(observation, before) < rank(observation, answer as string)
+    const keep = before !== undefined && rank(observation, before) < rank(observation, answer)
     return keep ? answers : { ...answers, [id]: answer }
   }
   const told: Record<string, SignValue> = { ...signsOf(answers, id) }

@@ -10,11 +10,11 @@ import { completed, type ValueChoice } from '../../src/prove/witness.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 
 /** Mostly what an ordinary jar shows, so that not every set comes to the most cautious of all. */
-const choices = (made: TreeDiagrams): fc.Arbitrary<ValueChoice> =>
+const choices = (compiled: TreeDiagrams): fc.Arbitrary<ValueChoice> =>
   fc
     .tuple(
-      ...made.variables.map(variable => {
-        const usual = variable.values.findIndex(value => isUsual(made.tree, variable, value))
+      ...compiled.variables.map(variable => {
+        const usual = variable.values.findIndex(value => isUsual(compiled.tree, variable, value))
         const any = fc.nat({ max: variable.values.length - 1 })
         return usual < 0 ? any : fc.oneof({ weight: 6, arbitrary: fc.constant(usual) }, any)
       })
@@ -33,18 +33,18 @@ function holds({ diagrams }: TreeDiagrams, diagram: number, choice: ValueChoice)
 describe('the diagrams of what is said agree with what adviceFor says', async () => {
   test.each(await shippedTrees())('$id, on random sets of answers', tree => {
     const whole = saidOf(tree)
-    const { made, sentences, spots } = whole
-    const open = everything(made)
+    const { compiled, sentences, spots } = whole
+    const open = everything(compiled)
     const late = (step: string, before: string) => {
       const of = (id: string) => spots.filter(spot => spot.step === id)
       return comesLate(whole, of(step), of(before))
     }
     fc.assert(
-      fc.property(choices(made), choice => {
-        const answers = completed(made, choice, open)
+      fc.property(choices(compiled), choice => {
+        const answers = completed(compiled, choice, open)
         const advice = adviceFor(tree, walk(tree, answers).outcome, answers)
         const { doNow, later, clean, keep, startAgain, notes, change, followUps } = advice
-        const heard = sentences.filter(({ said }) => holds(made, said, choice))
+        const heard = sentences.filter(({ said }) => holds(compiled, said, choice))
         const ids = (kind: string) =>
           heard.flatMap(each => (each.kind === kind ? [each.id] : [])).sort()
         expect(ids('step')).toEqual([...new Set([...doNow, ...later, ...clean, ...keep])].sort())
@@ -53,7 +53,7 @@ describe('the diagrams of what is said agree with what adviceFor says', async ()
         expect(ids('follow-up')).toEqual(followUps.map(({ id }) => id).sort())
         const outOfOrder = clean
           .slice(1)
-          .filter((step, at) => holds(made, late(clean[at] as string, step), choice))
+          .filter((step, at) => holds(compiled, late(clean[at] as string, step), choice))
         expect(outOfOrder).toEqual([])
       }),
       { numRuns: 400 }

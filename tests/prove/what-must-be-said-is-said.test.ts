@@ -63,13 +63,13 @@ describe('a rule of what is said is proved or refuted as adviceFor has it', asyn
   )
 
   test.each(trees)('of $id: its own rules hold on random answers that they speak of', tree => {
-    const { made } = saidOf(tree)
+    const { compiled } = saidOf(tree)
     // An emergency that ends the walk is no value of the answer space, and a measure has no one value.
     const inSpace = ({ when }: SpokenRule) =>
       when.every(
         one =>
           one.kind !== 'measure' &&
-          made.variables.some(
+          compiled.variables.some(
             ({ observation, sign, values }) =>
               observation === one.observation &&
               (one.kind !== 'sign' || sign === one.sign) &&
@@ -80,12 +80,12 @@ describe('a rule of what is said is proved or refuted as adviceFor has it', asyn
     expect(of.length).toBeGreaterThan(0)
     expect(whatMustBeSaidIsSaid.prove(diagramsOf(tree), {}, {}).standing).toBe('proved')
     // Whatever is answered once the outcome is out.
-    const after = made.variables.slice(diagramsOf(tree).variables.length)
+    const after = compiled.variables.slice(diagramsOf(tree).variables.length)
     for (const { when, says, never } of of) {
       fc.assert(
         fc.property(fc.tuple(...after.map(({ values }) => fc.nat(values.length - 1))), picks => {
           const choice = new Map<number, number>()
-          made.variables.forEach((variable, index) => {
+          compiled.variables.forEach((variable, index) => {
             const pick = picks[index - diagramsOf(tree).variables.length]
             const named = when.find(
               one =>
@@ -94,12 +94,12 @@ describe('a rule of what is said is proved or refuted as adviceFor has it', asyn
             )
             const value = variable.values.findIndex(each =>
               named === undefined || named.kind === 'measure'
-                ? isUsual(made.tree, variable, each)
+                ? isUsual(compiled.tree, variable, each)
                 : named.among.some(among => among === each.answer)
             )
             choice.set(index, pick ?? Math.max(value, 0))
           })
-          const answers = completed(made, choice, everything(made))
+          const answers = completed(compiled, choice, everything(compiled))
           const told = new Set(heard(tree, answers))
           expect(says.filter(step => !told.has(step))).toEqual([])
           expect(never.filter(step => told.has(step))).toEqual([])

@@ -14,7 +14,7 @@ import type { Told } from '../../reader/fact.ts'
 import type { FactReader } from '../../reader/fact-reader.ts'
 import type { Answer } from '../../tree/answers.ts'
 import type { Language } from '../../words/languages.ts'
-import { Always } from './always.tsx'
+import { cautionText } from '../../words/tree-texts.ts'
 import { AtOnce } from './at-once.tsx'
 import { CallHead } from './call-head.tsx'
 import { standingOf } from './call-standing.ts'
@@ -172,5 +172,20 @@ export function CallSheet({
         </SettingProvider>
       )}
     </>
+  )
+}
+
+/** What is said on every call, whatever comes out of it. */
+function Always() {
+  const { words, tree } = useSetting()
+  return (
+    <section class="always">
+      <h2>{words.t('ui:desk.always')}</h2>
+      {(['who-must-not', 'call-poison-help', 'not-proof'] as const).map(caution => (
+        <p key={caution} data-caution={cautionText(words, tree.id, caution) && caution}>
+          <Text k={`${tree.id}:cautions.${caution}`} />
+        </p>
+      ))}
+    </section>
   )
 }

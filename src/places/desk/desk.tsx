@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import { type Calls, type CallView, createCalls } from '../../machine/calls.ts'
 import type { Catalogue, Openers } from '../../opening/bundle.ts'
 import { settingOf } from '../../opening/setting-of.ts'
 import { joined, speechIn } from '../../opening/speech.ts'
@@ -11,7 +12,6 @@ import { Before } from '../../parts/before.tsx'
 import { type Setting, SettingProvider } from '../../parts/setting.tsx'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import { CallSheet } from './call-sheet.tsx'
-import { useCalls } from './use-calls.ts'
 import { useFactReader } from './use-fact-reader.ts'
 
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
@@ -90,4 +90,12 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
       />
     </SettingProvider>
   )
+}
+
+/** The desk's calls, in the language that its volunteers work in. */
+function useCalls(tree: string | null): CallView & Pick<Calls, 'send'> {
+  const calls = useMemo(() => createCalls(SOURCE_TAG, tree), [])
+  const [view, setView] = useState(calls.view)
+  useEffect(() => calls.subscribe(() => setView(calls.view())), [calls])
+  return { ...view, send: calls.send }
 }

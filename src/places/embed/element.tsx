@@ -1,9 +1,9 @@
 import catalogue from 'virtual:jarside/embed'
 import { render } from 'preact'
 import { Boundary } from '../../last-resort/boundary.tsx'
+import { type Language, preferred } from '../../words/languages.ts'
 import { Embed } from './embed.tsx'
 import { filesOf } from './embed-files.ts'
-import { languageOf } from './language.ts'
 import { NoScreen } from './no-screen.tsx'
 import { canShow, firstStyle } from './style.ts'
 import { Surround } from './surround.tsx'
@@ -85,5 +85,23 @@ class JarsideWalk extends HTMLElement {
 /** The page's own scripts are told of no press and no letter. */
 const keep = (event: Event) => event.stopPropagation()
 
-// A browser that cannot do it leaves the page's own words standing.
+/** The language of an element: its own, else the closest in the page around it, else the reader's. */
+function languageOf(element: Element, languages: readonly Language[]): string {
+  const said = saidAround(element)
+  return preferred(languages, said === null ? navigator.languages : [said])
+}
+
+/** The closest `lang`, out of every shadow root; an empty one says that nobody knows. */
+function saidAround(element: Element): string | null {
+  for (let at: globalThis.Node | null = element; at !== null; at = above(at)) {
+    const lang = at instanceof Element ? at.getAttribute('lang')?.trim() : undefined
+    if (lang) return lang
+  }
+  return null
+}
+
+const above = (at: globalThis.Node) => (at instanceof ShadowRoot ? at.host : at.parentNode)
+
+// A browser that cannot do it leaves the page's own words standing. Last of all: an element that is in the
+// page already begins at once.
 if (canShow() && customElements.get(NAME) === undefined) customElements.define(NAME, JarsideWalk)

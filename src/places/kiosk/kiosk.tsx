@@ -1,11 +1,11 @@
-import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Catalogue, Openers } from '../../opening/bundle.ts'
 import { useOffice } from '../../opening/use-office.ts'
 import { usePageLanguage } from '../../opening/use-screens.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
+import { keepOnDevice } from './keep-on-device.ts'
 import { useOpenedAhead } from './open-ahead.ts'
 import { Start } from './start.tsx'
-import { useCopy } from './use-copy.ts'
 import { useStay } from './use-stay.ts'
 import { Visit } from './visit.tsx'
 
@@ -62,4 +62,20 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
       send={send}
     />
   )
+}
+
+/** The copy that this device keeps; a newer one is taken only while nobody is there. */
+function useCopy(untouched: boolean): { readonly kept: boolean } {
+  const [kept, setKept] = useState(false)
+  const [newer, setNewer] = useState(false)
+  const take = useRef<(() => void) | null>(null)
+  useEffect(() => {
+    take.current = keepOnDevice({ onKept: () => setKept(true), onNewer: () => setNewer(true) })
+  }, [])
+  useEffect(() => {
+    if (!untouched || !newer) return
+    setNewer(false)
+    take.current?.()
+  }, [untouched, newer])
+  return { kept }
 }

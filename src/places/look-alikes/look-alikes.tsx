@@ -3,11 +3,10 @@ import type { Catalogue, Openers } from '../../opening/bundle.ts'
 import { useLinked, useLinkedPage } from '../../opening/use-linked-page.ts'
 import { LookAlike, LookAlikesNever } from '../../parts/look-alike.tsx'
 import { Screen } from '../../parts/screen.tsx'
-import { SpeechProvider } from '../../parts/setting.tsx'
+import { SpeechProvider, useSpeech } from '../../parts/setting.tsx'
 import type { LookAlike as Pair } from '../../tree/look-alikes.ts'
 import { preferred } from '../../words/languages.ts'
 import { OwnPhoto } from './own-photo.tsx'
-import { PhotoGuide } from './photo-guide.tsx'
 
 /** Every pair that callers mix up, one at a time, with room for a photo of their own beside it. */
 export function LookAlikes({
@@ -88,5 +87,22 @@ export function LookAlikes({
         </div>
       </Screen>
     </SpeechProvider>
+  )
+}
+
+const STEPS = ['closed', 'above', 'side', 'coin', 'light'] as const
+
+/** How to take a photo that shows what matters. */
+function PhotoGuide() {
+  const { words } = useSpeech()
+  return (
+    <details class="photo-guide">
+      <summary>{words.t('ui:photo.guide')}</summary>
+      <ol>
+        {STEPS.map(step => (
+          <li key={step}>{words.t(`ui:photo.step-${step}`)}</li>
+        ))}
+      </ol>
+    </details>
   )
 }

@@ -1,5 +1,6 @@
 import { originOf } from '../../evaluate/advice.ts'
 import { verdict } from '../../tree/caution.ts'
+import { must } from '../../tree/must.ts'
 import type { Track } from '../../tree/observation.ts'
 import { type Advice, type NoteAdvice, type Steps, type Tree, USES } from '../../tree/tree.ts'
 
@@ -83,7 +84,7 @@ function listsOf(tree: Tree): readonly StepList[] {
 
 const withNote = (advice: Advice, id: string, part: Partial<NoteAdvice>): Advice => ({
   ...advice,
-  notes: { ...advice.notes, [id]: { ...(advice.notes[id] as NoteAdvice), ...part } }
+  notes: { ...advice.notes, [id]: { ...must(advice.notes[id], 'note advice'), ...part } }
 })
 
 /** What has nothing done to food, vessel or person only explains; all that is said for a person counts. */
@@ -107,7 +108,7 @@ const dropped = ({ at, steps, matters, put }: StepList): readonly Edit[] =>
 /** Each step said after the one that follows it. */
 const moved = ({ at, steps, matters, put }: StepList): readonly Edit[] =>
   steps.slice(0, -1).flatMap((step, index) => {
-    const before = steps[index + 1] as string
+    const before = must(steps[index + 1], 'step')
     if (!matters(step) || !matters(before)) return []
     const other = [...steps.slice(0, index), before, step, ...steps.slice(index + 2)]
     return [

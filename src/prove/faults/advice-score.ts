@@ -1,3 +1,4 @@
+import { must } from '../../tree/must.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { whatMustBeSaidIsSaid } from '../properties/what-must-be-said-is-said.ts'
 import type { Ledger, Property } from '../property.ts'
@@ -57,7 +58,7 @@ export function judgeAdvice(
   const after = saidBeside(fault.tree, whole)
   if (!saysOtherwise(whole, after, fault)) return null
   const found = SPOKEN.find(
-    one => withOpenCases(tree, {}, one.prove(after.made, {}, ledger)).standing === 'refuted'
+    one => withOpenCases(tree, {}, one.prove(after.compiled, {}, ledger)).standing === 'refuted'
   )
   return { foundBy: found?.id ?? null }
 }
@@ -71,10 +72,10 @@ export function adviceScoreOf(tree: Tree, ledger: Ledger | undefined, every = 1)
     () => adviceFaultsOf(tree),
     (fault, index) => {
       if (index % every !== 0) return
-      if (whole.made.diagrams.count > MOST_SHARED) whole = new SaidDiagrams(tree)
+      if (whole.compiled.diagrams.count > MOST_SHARED) whole = new SaidDiagrams(tree)
       const judged = judgeAdvice(tree, fault, ledger, whole)
       if (judged === null) return
-      const of = byKind[fault.kind] as { faults: number; found: number }
+      const of = must(byKind[fault.kind], 'kind of slip')
       of.faults++
       if (judged.foundBy !== null) of.found++
       else survivors.push(adviceFaultName(fault))
@@ -108,6 +109,6 @@ function saysOtherwise(
 }
 
 /** Diagrams are about answers without an emergency that ends the walk at once: its steps are said there. */
-function inEmergency({ made }: SaidDiagrams, step: string): boolean {
-  return made.tree.advice.verdicts.emergency?.doNow.includes(step) === true
+function inEmergency({ compiled }: SaidDiagrams, step: string): boolean {
+  return compiled.tree.advice.verdicts.emergency?.doNow.includes(step) === true
 }

@@ -1,5 +1,6 @@
 import { verdict, verdictsOf } from '../../tree/caution.ts'
-import type { MeasureObservation, Range } from '../../tree/observation.ts'
+import { must, observationOf } from '../../tree/must.ts'
+import type { Range } from '../../tree/observation.ts'
 import {
   type Branch,
   type Effect,
@@ -55,7 +56,7 @@ function deletedBranches(question: Question): readonly Edit[] {
     case 'choice': {
       const ids = Object.keys(question.answers)
       return ids.slice(0, -1).map((id, index) => {
-        const served = question.answers[ids[index + 1] as string] as Branch
+        const served = must(question.answers[must(ids[index + 1], 'id')], 'branch')
         return {
           kind,
           at: id,
@@ -209,9 +210,9 @@ function placesIn(question: Question): readonly PlaceIn[] {
 /** Each limit a little lower and a little higher, in both ranges that meet there. */
 function movedLimits(tree: Tree, question: Question): readonly Edit[] {
   if (question.kind !== 'measure') return []
-  const { instruments } = tree.observations[question.asks] as MeasureObservation
+  const { instruments } = observationOf(tree.observations, question.asks, 'measure')
   const step = instruments.length === 0 ? 1 : 0.1
-  const limits = new Set(question.ranges.flatMap(({ range }) => Object.values(range) as number[]))
+  const limits = new Set(question.ranges.flatMap(({ range }) => Object.values(range)))
   return [...limits].flatMap(limit =>
     [-step, step].map(by => ({
       kind: 'moved limit' as const,

@@ -13,9 +13,9 @@ import { faultName } from './score.ts'
 export function unknownFaults(tree: Tree, places: Places): readonly Finding[] {
   const listed = Object.keys(tree.unfoundFaults)
   if (listed.length === 0) return []
-  const made = namesOfFaults(tree)
+  const slips = namesOfFaults(tree)
   return listed
-    .filter(name => !made.has(name))
+    .filter(name => !slips.has(name))
     .map(name => found('fault-not-made', places[`unfound-faults/${name}`], { fault: name }))
 }
 

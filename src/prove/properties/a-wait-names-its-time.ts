@@ -12,11 +12,11 @@ export const aWaitNamesItsTime: Property = {
   id: 'a-wait-names-its-time',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { occasion } = said
     const { facts } = occasion
-    const { tree } = made
+    const { tree } = compiled
     const waits = waitsOf(said)
     const dated = facts.or(
       saidWhere(

@@ -28,9 +28,9 @@ export const anUnsureDangerSignIsNotGentle: Property = {
   id: 'an-unsure-danger-sign-is-not-gentle',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const { tree } = made
-    const demands = made.variables.flatMap((variable, index) =>
+  prove(compiled, places) {
+    const { tree } = compiled
+    const demands = compiled.variables.flatMap((variable, index) =>
       [...dangerTracks(tree, variable.observation, variable.sign)]
         .flatMap(track => wantsOf(tree, track))
         .map(want => ({ variable, index, want }))
@@ -38,7 +38,7 @@ export const anUnsureDangerSignIsNotGentle: Property = {
     const open = demands.find(({ want }) => typeof want === 'string')?.want
     if (typeof open === 'string') return undecided(this.id, this.kind, open)
     const cases = demands.map(({ variable, index, want }) =>
-      tooGentle(made, variable, index, want as Want, places)
+      tooGentle(compiled, variable, index, want as Want, places)
     )
     return standing(this.id, this.kind, cases)
   }
@@ -70,21 +70,21 @@ function wantsOf(tree: Tree, track: Track): readonly (Want | string)[] {
 const noteOf = (note: string): Want => ({ lens: { note }, least: 1 })
 
 function tooGentle(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   variable: Variable,
   index: number,
   { lens, least }: Want,
   places: Places
 ): readonly Finding[] {
   const at = variable.values.findIndex(({ answer }) => answer === 'unsure')
-  const restricted = made.diagrams.restrict(made.of(lens), index, at)
-  const answers = answersTo(made, restricted, got => got < least, index, at)
+  const restricted = compiled.diagrams.restrict(compiled.of(lens), index, at)
+  const answers = answersTo(compiled, restricted, got => got < least, index, at)
   if (answers === undefined) return []
-  const got = levelIn(made.tree, lens, walk(made.tree, answers).outcome)
+  const got = levelIn(compiled.tree, lens, walk(compiled.tree, answers).outcome)
   const facts = {
-    wants: levelText(made.tree, lens, least),
-    gets: levelText(made.tree, lens, got)
+    wants: levelText(compiled.tree, lens, least),
+    gets: levelText(compiled.tree, lens, got)
   }
   const code = typeof lens === 'object' ? 'unsure-person-note-missing' : 'unsure-danger-too-gentle'
-  return [ofAnswer(code, made, variable, 'unsure', places, answers, facts)]
+  return [ofAnswer(code, compiled, variable, 'unsure', places, answers, facts)]
 }

@@ -1,5 +1,6 @@
 import type { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import type { Lens } from '../../tree/lens.ts'
+import { must } from '../../tree/must.ts'
 import { TRACKS } from '../../tree/observation.ts'
 import { everything } from '../open.ts'
 import type { Property } from '../property.ts'
@@ -16,15 +17,17 @@ export const answersAreListedByCaution: Property = {
   id: 'answers-are-listed-by-caution',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const cases = neighborsOf(made).map(neighbors => {
-      const answers = gentlerFirst(made, neighbors)
+  prove(compiled, places) {
+    const cases = neighborsOf(compiled).map(neighbors => {
+      const answers = gentlerFirst(compiled, neighbors)
       const { index, before, after } = neighbors
-      const variable = made.variables[index]
+      const variable = compiled.variables[index]
       const [first, next] = [variable?.values[before]?.label, variable?.values[after]?.label]
       if (answers === undefined || variable === undefined || first === undefined) return []
       return [
-        ofAnswer('listed-too-early', made, variable, first, places, answers, { next: next ?? '' })
+        ofAnswer('listed-too-early', compiled, variable, first, places, answers, {
+          next: next ?? ''
+        })
       ]
     })
     return standing(this.id, this.kind, cases)
@@ -38,28 +41,31 @@ interface Neighbors {
   readonly after: number
 }
 
-function neighborsOf(made: TreeDiagrams): readonly Neighbors[] {
-  return made.variables.flatMap(({ observation: id, values }, index) => {
-    const observation = made.tree.observations[id]
+function neighborsOf(compiled: TreeDiagrams): readonly Neighbors[] {
+  return compiled.variables.flatMap(({ observation: id, values }, index) => {
+    const observation = compiled.tree.observations[id]
     if (observation?.kind !== 'choice' || observation.unordered === true) return []
     // Unsure is no answer of the list: what not knowing comes to has laws of its own.
     const listed = values.flatMap(({ answer }, value) => (answer === 'unsure' ? [] : [value]))
-    return listed.slice(1).map((after, at) => ({ index, before: listed[at] as number, after }))
+    return listed
+      .slice(1)
+      .map((after, at) => ({ index, before: must(listed[at], 'answer'), after }))
   })
 }
 
 /** A set of answers with the first of the two for which some side is gentler than with the second. */
-function gentlerFirst(made: TreeDiagrams, { index, before, after }: Neighbors) {
-  const { diagrams } = made
-  const open = everything(made)
+function gentlerFirst(compiled: TreeDiagrams, { index, before, after }: Neighbors) {
+  const { diagrams } = compiled
+  const open = everything(compiled)
   const sides: readonly Lens[] = [...TRACKS, 'use']
   for (const lens of sides) {
     const [first, second] = [before, after].map(value =>
-      diagrams.restrict(made.of(lens), index, value)
+      diagrams.restrict(compiled.of(lens), index, value)
     ) as [number, number]
     const less = diagrams.combine([first, second], ([a = 0, b = 0]) => (a < b ? 1 : 0))
-    const choice = shortestTo(made, less, open, level => level === 1)
-    if (choice !== undefined) return completed(made, new Map([...choice, [index, before]]), open)
+    const choice = shortestTo(compiled, less, open, level => level === 1)
+    if (choice !== undefined)
+      return completed(compiled, new Map([...choice, [index, before]]), open)
   }
   return undefined
 }

@@ -8,10 +8,10 @@ export const answersReachAnOutcome: Property = {
   id: 'answers-reach-an-outcome',
   kind: 'shape',
   needsWalks: true,
-  prove(made, places) {
-    const cases = oneUnusual(made).map(({ index, label, walk: { finished, asks } }) => {
+  prove(compiled, places) {
+    const cases = oneUnusual(compiled).map(({ index, label, walk: { finished, asks } }) => {
       if (finished) return []
-      const question = asks?.question ?? made.variables[index]?.observation ?? ''
+      const question = asks?.question ?? compiled.variables[index]?.observation ?? ''
       return [found('leads-nowhere', places[`questions/${question}`], { question, answer: label })]
     })
     return standing(this.id, this.kind, cases)

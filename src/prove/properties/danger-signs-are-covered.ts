@@ -21,14 +21,14 @@ export const dangerSignsAreCovered: Property = {
   id: 'danger-signs-are-covered',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const cases = dangersOf(made.tree).map(danger => uncovered(made, danger, places))
+  prove(compiled, places) {
+    const cases = dangersOf(compiled.tree).map(danger => uncovered(compiled, danger, places))
     return standing(this.id, this.kind, cases)
   }
 }
 
-function uncovered(made: TreeDiagrams, danger: Danger, places: Places): readonly Finding[] {
-  const { tree, diagrams } = made
+function uncovered(compiled: TreeDiagrams, danger: Danger, places: Places): readonly Finding[] {
+  const { tree, diagrams } = compiled
   const rules = tree.rules.filter(
     ({ when, claim }) =>
       isCautious(tree, claim, danger.about) && when.some(one => speaksOf(tree, one, danger))
@@ -41,15 +41,15 @@ function uncovered(made: TreeDiagrams, danger: Danger, places: Places): readonly
   const finding = found('danger-uncovered', place, { observation, answer, rules: rules.length })
   // An emergency ends the walk at once: only a rule that speaks of it alone covers all of that.
   if (isEmergency(tree, danger)) return [finding]
-  const box = where(made, danger)
+  const box = where(compiled, danger)
   const covered = rules
-    .flatMap(rule => boxesOf(made, rule))
+    .flatMap(rule => boxesOf(compiled, rule))
     .reduce((sum, one) => diagrams.join(sum, boxDiagram(diagrams, one)), 0)
   const bare = diagrams.combine([boxDiagram(diagrams, box), covered], ([is, held]) =>
     is === 1 && held === 0 ? 1 : 0
   )
-  const choice = shortestTo(made, bare, everything(made), level => level === 1)
-  return choice === undefined ? [] : [shownBy(tree, completed(made, choice, box), finding)]
+  const choice = shortestTo(compiled, bare, everything(compiled), level => level === 1)
+  return choice === undefined ? [] : [shownBy(tree, completed(compiled, choice, box), finding)]
 }
 
 const isOfNothingElse = ({ when, unless, restUsual }: Rule): boolean =>
@@ -70,13 +70,13 @@ const isEmergency = (tree: Tree, { observation, answer }: Danger): boolean =>
   emergencySigns(tree).some(each => each.observation === observation && each.sign === answer)
 
 /** The sets of answers that tell of the danger. */
-function where(made: TreeDiagrams, { observation, answer }: Danger): Open {
-  const isScreen = made.tree.observations[observation]?.kind === 'signs'
+function where(compiled: TreeDiagrams, { observation, answer }: Danger): Open {
+  const isScreen = compiled.tree.observations[observation]?.kind === 'signs'
   const literal = literalOf(
-    made,
+    compiled,
     isScreen
       ? { kind: 'sign', observation, sign: answer, among: ['yes'] }
       : { kind: 'choice', observation, among: [answer] }
   )
-  return everything(made).map((open, index) => (index === literal?.index ? literal.open : open))
+  return everything(compiled).map((open, index) => (index === literal?.index ? literal.open : open))
 }

@@ -12,10 +12,10 @@ export const everyMissingCheckIsNamed: Property = {
   id: 'every-missing-check-is-named',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts } = said.occasion
-    const { tree } = made
+    const { tree } = compiled
     const free = said.occasion.use('as-directed')
     const forAnyOf = (where: number, unit: string) =>
       coordinates(said, unit).reduce((so, index) => forSome(said, so, index), where)
@@ -35,9 +35,9 @@ export const everyMissingCheckIsNamed: Property = {
 }
 
 /** The coordinates of what is asked about the batch and measured in that unit. */
-function coordinates({ made }: SaidDiagrams, unit: string): readonly number[] {
-  return made.variables.flatMap(({ observation }, index) => {
-    const about = made.tree.observations[observation]
+function coordinates({ compiled }: SaidDiagrams, unit: string): readonly number[] {
+  return compiled.variables.flatMap(({ observation }, index) => {
+    const about = compiled.tree.observations[observation]
     return about?.kind === 'measure' && about.about === 'batch' && about.unit === unit
       ? [index]
       : []

@@ -12,8 +12,8 @@ export const everyWaitEnds: Property = {
   id: 'every-wait-ends',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts } = said.occasion
     const waits = waitsOf(said)
     const ends = saidWhere(said, ({ does }) => does.ends === true)

@@ -12,8 +12,8 @@ export const keptFoodStaysAsItIs: Property = {
   id: 'kept-food-stays-as-it-is',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts, ill, emergency } = said.occasion
     const kept = facts.or(ill, emergency)
     const cases = said.sentences

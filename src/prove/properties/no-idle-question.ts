@@ -2,6 +2,7 @@ import type { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import { rank } from '../../tree/effective.ts'
 import { effectsOf } from '../../tree/effects.ts'
 import type { Lens } from '../../tree/lens.ts'
+import { observationOf } from '../../tree/must.ts'
 import type { ChoiceObservation } from '../../tree/observation.ts'
 import type { Question } from '../../tree/tree.ts'
 import { found } from '../found.ts'
@@ -18,74 +19,74 @@ export const noIdleQuestion: Property = {
   id: 'no-idle-question',
   kind: 'shape',
   needsWalks: true,
-  prove(made, places) {
-    const { questions, after } = made.tree
+  prove(compiled, places) {
+    const { questions, after } = compiled.tree
     const idle = ({ id, asks }: Question, at: string) => [
       found('idle-question', places[`${at}/${id}`], { question: id, observation: asks })
     ]
     return standing(this.id, this.kind, [
       ...Object.values(questions)
         // Of a question that nobody is ever asked another property speaks.
-        .filter(({ id }) => isReached(made, id))
-        .map(one => (matters(made, one) ? [] : idle(one, 'questions'))),
+        .filter(({ id }) => isReached(compiled, id))
+        .map(one => (matters(compiled, one) ? [] : idle(one, 'questions'))),
       ...after.map(one => (changesNotes(one) ? [] : idle(one, 'after')))
     ])
   }
 }
 
-function matters(made: TreeDiagrams, question: Question): boolean {
-  const asked = made.tree.observations[question.asks]
+function matters(compiled: TreeDiagrams, question: Question): boolean {
+  const asked = compiled.tree.observations[question.asks]
   if (asked?.kind === 'choice' && asked.settles !== undefined) {
-    return settles(made, question, asked, asked.settles)
+    return settles(compiled, question, asked, asked.settles)
   }
-  const indexes = made.variables.flatMap(({ observation }, index) =>
+  const indexes = compiled.variables.flatMap(({ observation }, index) =>
     observation === question.asks ? [index] : []
   )
-  return nearestFirst(made, question).some(lens =>
-    indexes.some(index => mattersOn(made, question.id, lens, index))
+  return nearestFirst(compiled, question).some(lens =>
+    indexes.some(index => mattersOn(compiled, question.id, lens, index))
   )
 }
 
 /** The notes of the question's own answers first: most questions show there that they matter. */
-function nearestFirst(made: TreeDiagrams, question: Question): readonly Lens[] {
+function nearestFirst(compiled: TreeDiagrams, question: Question): readonly Lens[] {
   const own = new Set(notesOf(question))
   const isOwn = (lens: Lens) => typeof lens === 'object' && own.has(lens.note)
-  const all = lensesOf(made.tree)
+  const all = lensesOf(compiled.tree)
   return [...all.filter(isOwn), ...all.filter(lens => !isOwn(lens))]
 }
 
 /** Whether another answer from the question on, to what went before the same, gives another level. */
-function mattersOn(made: TreeDiagrams, question: string, lens: Lens, index: number): boolean {
-  const onward = made.from(question, lens)
-  return (made.variables[index]?.values ?? []).some((_, value) => {
-    const told = made.diagrams.restrict(onward, index, value)
-    return told !== onward && made.instead(lens, question, told) !== made.of(lens)
+function mattersOn(compiled: TreeDiagrams, question: string, lens: Lens, index: number): boolean {
+  const onward = compiled.from(question, lens)
+  return (compiled.variables[index]?.values ?? []).some((_, value) => {
+    const told = compiled.diagrams.restrict(onward, index, value)
+    return told !== onward && compiled.instead(lens, question, told) !== compiled.of(lens)
   })
 }
 
 /** Whether a second answer given at the question changes what came of the first. */
 function settles(
-  made: TreeDiagrams,
+  compiled: TreeDiagrams,
   question: Question,
   settler: ChoiceObservation,
   settled: string
 ): boolean {
-  const { diagrams, variables } = made
-  const first = made.tree.observations[settled] as ChoiceObservation
-  const index = made.indexOf(settled)
+  const { diagrams, variables } = compiled
+  const first = observationOf(compiled.tree.observations, settled, 'choice')
+  const index = compiled.indexOf(settled)
   if (index === undefined) return false
   const values = variables[index]?.values ?? []
-  const asked = passing(made, question.id)
-  const rankOf = (value: number) => rank(first, values[value]?.answer as string)
-  return lensesOf(made.tree).some(lens =>
+  const asked = passing(compiled, question.id)
+  const rankOf = (value: number) => rank(first, values[value]?.answer)
+  return lensesOf(compiled.tree).some(lens =>
     values.some((_, told) =>
       settler.answers.some(({ standsFor = '' }) => {
         const second = values.findIndex(({ answer }) => answer === standsFor)
         if (second < 0 || rankOf(second) >= rankOf(told)) return false
         const [here, before, after] = [
           diagrams.restrict(asked, index, told),
-          diagrams.restrict(made.of(lens), index, told),
-          diagrams.restrict(made.of(lens), index, second)
+          diagrams.restrict(compiled.of(lens), index, told),
+          diagrams.restrict(compiled.of(lens), index, second)
         ]
         return (
           diagrams.combine([here, before, after], ([is, a, b]) => (is === 1 && a !== b ? 1 : 0)) !==

@@ -10,15 +10,15 @@ export const noIdleSign: Property = {
   id: 'no-idle-sign',
   kind: 'shape',
   needsWalks: true,
-  prove(made, places) {
-    const read = variablesRead(made)
-    const emergencies = emergencySigns(made.tree)
+  prove(compiled, places) {
+    const read = variablesRead(compiled)
+    const emergencies = emergencySigns(compiled.tree)
     const isEmergency = (observation: string, sign: string) =>
       emergencies.some(each => each.observation === observation && each.sign === sign)
-    const cases = made.variables.flatMap(({ observation, sign }, index) => {
+    const cases = compiled.variables.flatMap(({ observation, sign }, index) => {
       if (sign === undefined) return []
       if (read.has(index) || isEmergency(observation, sign)) return [[]]
-      const asked = Object.values(made.tree.questions).find(({ asks }) => asks === observation)
+      const asked = Object.values(compiled.tree.questions).find(({ asks }) => asks === observation)
       const place = places[`questions/${asked?.id}/${sign}`] ?? places[`questions/${asked?.id}`]
       return [[found('idle-sign', place, { observation, sign })]]
     })
@@ -27,8 +27,8 @@ export const noIdleSign: Property = {
 }
 
 /** The coordinates that some side of the outcome depends on: a reduced diagram names no others. */
-function variablesRead(made: TreeDiagrams): ReadonlySet<number> {
-  const { diagrams } = made
+function variablesRead(compiled: TreeDiagrams): ReadonlySet<number> {
+  const { diagrams } = compiled
   const seen = new Set<number>()
   const read = new Set<number>()
   const visit = (at: number): void => {
@@ -37,6 +37,6 @@ function variablesRead(made: TreeDiagrams): ReadonlySet<number> {
     read.add(diagrams.variableOf(at))
     for (const child of diagrams.childrenOf(at)) visit(child)
   }
-  for (const lens of lensesOf(made.tree)) visit(made.of(lens))
+  for (const lens of lensesOf(compiled.tree)) visit(compiled.of(lens))
   return read
 }

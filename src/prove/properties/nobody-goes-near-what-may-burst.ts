@@ -12,8 +12,8 @@ export const nobodyGoesNearWhatMayBurst: Property = {
   id: 'nobody-goes-near-what-may-burst',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts, left, emergency } = said.occasion
     const apart = facts.or(left, emergency)
     const cases = said.sentences

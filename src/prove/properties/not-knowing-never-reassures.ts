@@ -1,5 +1,6 @@
 import type { Value, Variable } from '../../diagrams/space.ts'
 import { isInterval } from '../../tree/answers.ts'
+import { must } from '../../tree/must.ts'
 import { holdsAll } from '../../tree/range.ts'
 import type { Tree } from '../../tree/tree.ts'
 import { passing } from '../lenses.ts'
@@ -15,11 +16,11 @@ export const notKnowingNeverReassures: Property = {
   id: 'not-knowing-never-reassures',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const { diagrams, tree } = made
+  prove(compiled, places) {
+    const { diagrams, tree } = compiled
     // Whether anything is withheld, and no more of it: how strictly is nothing to this law.
-    const withheld = diagrams.combine([made.of('use')], ([use]) => (use === 0 ? 0 : 1))
-    const cases = made.variables.flatMap((variable, index) => {
+    const withheld = diagrams.combine([compiled.of('use')], ([use]) => (use === 0 ? 0 : 1))
+    const cases = compiled.variables.flatMap((variable, index) => {
       const each = variable.values.map((_, value) => diagrams.restrict(withheld, index, value))
       const most = each.reduce((a, b) => diagrams.join(a, b), diagrams.constant(0))
       return variable.values.flatMap((value, at) => {
@@ -27,16 +28,18 @@ export const notKnowingNeverReassures: Property = {
         if (doubting === undefined) return []
         // In doubt only where the walk passes a question whose ranges do not hold the reading.
         const passed = doubting.map(question =>
-          diagrams.restrict(passing(made, question), index, at)
+          diagrams.restrict(passing(compiled, question), index, at)
         )
-        const reassures = diagrams.combine([each[at] as number, most, ...passed], levels => {
-          const [here, some, ...through] = levels as readonly number[]
+        const reassures = diagrams.combine([must(each[at], 'diagram'), most, ...passed], levels => {
+          const [here, some, ...through] = levels
           const inDoubt = doubting.length === 0 || through.some(level => level === 1)
-          return here === 0 && (some as number) > 0 && inDoubt ? 1 : 0
+          return here === 0 && must(some, 'level') > 0 && inDoubt ? 1 : 0
         })
-        const answers = answersTo(made, reassures, level => level === 1, index, at)
+        const answers = answersTo(compiled, reassures, level => level === 1, index, at)
         if (answers === undefined) return [[]]
-        return [[ofAnswer('unsure-reassures', made, variable, value.label, places, answers, {})]]
+        return [
+          [ofAnswer('unsure-reassures', compiled, variable, value.label, places, answers, {})]
+        ]
       })
     })
     return standing(this.id, this.kind, cases)

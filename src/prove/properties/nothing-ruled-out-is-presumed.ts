@@ -15,9 +15,9 @@ export const nothingRuledOutIsPresumed: Property = {
   id: 'nothing-ruled-out-is-presumed',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
-    const { countsDays } = made.tree
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
+    const { countsDays } = compiled.tree
     const cases = said.sentences
       .filter(({ kind }) => kind !== 'new-start')
       .flatMap(sentence => {
@@ -39,8 +39,8 @@ export const nothingRuledOutIsPresumed: Property = {
 }
 
 /** The days to come that a sentence names: those of its words, and the one on which it has one look again. */
-function daysOf({ made }: SaidDiagrams, { kind, id, does }: Sentence): readonly number[] {
-  const { countsDays, advice } = made.tree
+function daysOf({ compiled }: SaidDiagrams, { kind, id, does }: Sentence): readonly number[] {
+  const { countsDays, advice } = compiled.tree
   const recheck = kind === 'note' ? advice.notes[id]?.recheck : undefined
   const days = [does.byDay, recheck !== undefined && 'day' in recheck ? recheck.day : undefined]
   return countsDays === undefined ? [] : [...new Set(days.filter(day => day !== undefined))]

@@ -13,8 +13,8 @@ export const oneThingIsDoneToOneThing: Property = {
   id: 'one-thing-is-done-to-one-thing',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts } = said.occasion
     // What is done for a new start is done to another batch.
     const sentences = said.sentences.filter(({ kind }) => kind !== 'new-start')

@@ -8,9 +8,9 @@ export const questionsAreReached: Property = {
   id: 'questions-are-reached',
   kind: 'shape',
   needsWalks: true,
-  prove(made, places) {
-    const cases = Object.values(made.tree.questions).map(({ id, asks }) =>
-      isReached(made, id)
+  prove(compiled, places) {
+    const cases = Object.values(compiled.tree.questions).map(({ id, asks }) =>
+      isReached(compiled, id)
         ? []
         : [
             found('question-never-reached', places[`questions/${id}`], {

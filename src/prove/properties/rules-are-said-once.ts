@@ -3,6 +3,7 @@ import type { Open } from '../../diagrams/reach.ts'
 import type { TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
 import { verdictsOf } from '../../tree/caution.ts'
 import { lensName } from '../../tree/lens.ts'
+import { must } from '../../tree/must.ts'
 import { type Claim, type Rule, type Tree, USES } from '../../tree/tree.ts'
 import { breachOf, claimText } from '../claim.ts'
 import { found } from '../found.ts'
@@ -18,15 +19,15 @@ export const rulesAreSaidOnce: Property = {
   id: 'rules-are-said-once',
   kind: 'shape',
   needsWalks: false,
-  prove(made, places) {
-    const { rules } = made.tree
-    const claims = rules.map(({ claim }) => whatItForbids(made.tree, claim))
+  prove(compiled, places) {
+    const { rules } = compiled.tree
+    const claims = rules.map(({ claim }) => whatItForbids(compiled.tree, claim))
     const said = new Map<string, string>()
     const cases = rules.map((rule, index) => {
-      const claim = claims[index] as string
+      const claim = must(claims[index], 'claim')
       if (claims.indexOf(claim) === claims.lastIndexOf(claim)) return []
       // Equal sets of answers are the same vertex; a rule that speaks of none is found as such.
-      const where = whereItSpeaks(made, rule)
+      const where = whereItSpeaks(compiled, rule)
       if (where === 0) return []
       const first = said.get(`${where} ${claim}`)
       if (first === undefined) {
@@ -49,10 +50,10 @@ function whatItForbids(tree: Tree, claim: Claim): string {
 }
 
 /** The sets of answers that a rule speaks of: 1 there, 0 elsewhere. */
-const whereItSpeaks = (made: TreeDiagrams, rule: Rule): number =>
-  boxesOf(made, rule).reduce(
-    (sum, box) => made.diagrams.join(sum, diagramOf(made.diagrams, box)),
-    made.diagrams.constant(0)
+const whereItSpeaks = (compiled: TreeDiagrams, rule: Rule): number =>
+  boxesOf(compiled, rule).reduce(
+    (sum, box) => compiled.diagrams.join(sum, diagramOf(compiled.diagrams, box)),
+    compiled.diagrams.constant(0)
   )
 
 const diagramOf = (diagrams: Diagrams, box: Open): number =>

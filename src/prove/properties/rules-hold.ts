@@ -7,8 +7,8 @@ export const rulesHold: Property = {
   id: 'rules-hold',
   kind: 'rule',
   needsWalks: true,
-  prove(made, places) {
-    const cases = made.tree.rules.map(rule => proveRule(made, rule, places).findings)
+  prove(compiled, places) {
+    const cases = compiled.tree.rules.map(rule => proveRule(compiled, rule, places).findings)
     return standing(this.id, this.kind, cases)
   }
 }

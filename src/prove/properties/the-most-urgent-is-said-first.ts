@@ -1,3 +1,4 @@
+import { must } from '../../tree/must.ts'
 import { callUrgency } from '../../tree/urgency.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
@@ -13,9 +14,9 @@ export const theMostUrgentIsSaidFirst: Property = {
   id: 'the-most-urgent-is-said-first',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
-    const urgency = (step: string) => callUrgency(made.tree, step)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
+    const urgency = (step: string) => callUrgency(compiled.tree, step)
     const calling = new Map<string, StepSpot[]>()
     for (const spot of said.spots) {
       if (spot.list !== 'do-now' || urgency(spot.step) === null) continue
@@ -24,7 +25,7 @@ export const theMostUrgentIsSaidFirst: Property = {
     const steps = [...calling.keys()]
     const pairs = steps.flatMap(first =>
       steps
-        .filter(later => (urgency(first) as number) < (urgency(later) as number))
+        .filter(later => must(urgency(first), 'urgency') < must(urgency(later), 'urgency'))
         .map(later => ({ first, later }))
     )
     const cases = pairs.map(({ first, later }) => {

@@ -13,10 +13,10 @@ export const theReasonIsSaid: Property = {
   id: 'the-reason-is-said',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts, left } = said.occasion
-    const { tree } = made
+    const { tree } = compiled
     const withheld = verdictsOf(tree, 'batch').filter(
       id =>
         verdict(tree, id).ceiling !== 'as-directed' &&

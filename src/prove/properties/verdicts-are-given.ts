@@ -19,11 +19,11 @@ export const verdictsAreGiven: Property = {
   id: 'verdicts-are-given',
   kind: 'shape',
   needsWalks: true,
-  prove(made, places) {
-    const { tree, diagrams } = made
-    const open = everything(made)
+  prove(compiled, places) {
+    const { tree, diagrams } = compiled
+    const open = everything(compiled)
     const given = (track: Track, id: string) =>
-      reachable(diagrams, made.of(track), open).has(level(tree, track, id)) ||
+      reachable(diagrams, compiled.of(track), open).has(level(tree, track, id)) ||
       // Emergencies lie outside the answer space: each ends its walk with that verdict.
       (id === EMERGENCY && emergencySigns(tree).length > 0)
     const cases = verdictsSpokenOf(tree).map(({ id, track }) =>

@@ -13,15 +13,15 @@ export const whatCannotWaitIsNotPutOff: Property = {
   id: 'what-cannot-wait-is-not-put-off',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
-    const { does } = made.tree.advice
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
+    const { does } = compiled.tree.advice
     const spots = said.spots.filter(({ list }) => list === 'do-now')
     const named = [...new Set(spots.map(({ step }) => step))]
     const steps = named.filter(step => cannotWait(does[step]))
     const forbidding = named.filter(step => forbids(does[step]) && !cannotWait(does[step]))
     const { facts } = said.occasion
-    const { diagrams } = said.made
+    const { diagrams } = said.compiled
     const where = (any: readonly string[]) =>
       facts.or(...spots.filter(({ step }) => any.includes(step)).map(spot => spot.where))
     // Nobody is to have any: one of the steps that say so stands there, whichever it is.

@@ -12,8 +12,8 @@ export const whatIsFoundOutMatters: Property = {
   id: 'what-is-found-out-matters',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const said = saidOf(made.tree)
+  prove(compiled, places) {
+    const said = saidOf(compiled.tree)
     const { facts, discarded } = said.occasion
     const vain = facts.not(measuringMatters(said, 'ph'))
     const cases = said.sentences.filter(ofThisBatch).map(sentence => {

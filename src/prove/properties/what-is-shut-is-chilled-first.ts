@@ -10,8 +10,8 @@ export const whatIsShutIsChilledFirst: Property = {
   id: 'what-is-shut-is-chilled-first',
   kind: 'law',
   needsWalks: true,
-  prove(made, places) {
-    const opening = saidOf(made.tree).sentences.filter(({ does }) => opens(does))
+  prove(compiled, places) {
+    const opening = saidOf(compiled.tree).sentences.filter(({ does }) => opens(does))
     const cases = opening.map(sentence =>
       isChilledBefore(sentence.does)
         ? []

@@ -1,8 +1,9 @@
-import { diagramsOf, type TreeDiagrams } from '../../diagrams/tree-diagrams.ts'
+import { diagramsOf } from '../../diagrams/tree-diagrams.ts'
 import { adviceFor } from '../../evaluate/advice.ts'
 import { walk } from '../../evaluate/walk.ts'
 import type { Answers } from '../../tree/answers.ts'
 import { type EmergencySign, emergencySigns } from '../../tree/emergency.ts'
+import { must } from '../../tree/must.ts'
 import type { SpokenRule, Tree } from '../../tree/tree.ts'
 import { names } from '../danger.ts'
 import { found, shownBy } from '../found.ts'
@@ -21,8 +22,8 @@ export const whatMustBeSaidIsSaid: Property = {
   id: 'what-must-be-said-is-said',
   kind: 'rule',
   needsWalks: true,
-  prove(made, places) {
-    const { tree } = made
+  prove(compiled, places) {
+    const { tree } = compiled
     const cases = tree.spokenRules.map(rule => {
       const place = places[`rules/${rule.id}`]
       const emergencies = emergencySigns(tree).filter(({ observation, sign }) =>
@@ -98,10 +99,14 @@ function breachIn(
   if (said !== undefined) return { step: said, how: 'said' }
   const inOrder = says.filter(step => steps.includes(step))
   const late = inOrder.findIndex(
-    (step, at) => at > 0 && steps.indexOf(step) < steps.indexOf(inOrder[at - 1] as string)
+    (step, at) => at > 0 && steps.indexOf(step) < steps.indexOf(must(inOrder[at - 1], 'step'))
   )
   if (late < 0) return undefined
-  return { step: inOrder[late - 1] as string, how: 'late', before: inOrder[late] as string }
+  return {
+    step: must(inOrder[late - 1], 'step'),
+    how: 'late',
+    before: must(inOrder[late], 'step')
+  }
 }
 
 /** The set of fewest unusual answers that breaks the rule, over all that it speaks of. */
@@ -113,12 +118,12 @@ function inAnswers(tree: Tree, rule: SpokenRule): Shown | 'never' | undefined {
     if (where === 0) continue
     for (const box of boxes) {
       // What is asked once the outcome is out is no part of a rule: whatever is answered.
-      const open = said.made.variables.map(
+      const open = said.compiled.variables.map(
         ({ values }, index) => box[index] ?? values.map(() => true)
       )
-      const choice = shortestTo(said.made, where, open, level => level === 1)
+      const choice = shortestTo(said.compiled, where, open, level => level === 1)
       if (choice !== undefined) {
-        return { breach, answers: completed(said.made as TreeDiagrams, choice, open) }
+        return { breach, answers: completed(must(said.compiled, 'diagrams'), choice, open) }
       }
     }
   }
@@ -146,7 +151,7 @@ function breachesOf(
     })),
     ...never.map(step => ({ breach: { step, how: 'said' as const }, where: heard(step) })),
     ...inOrder.slice(1).map((before, at) => {
-      const step = inOrder[at] as string
+      const step = must(inOrder[at], 'step')
       return {
         breach: { step, how: 'late' as const, before },
         where: comesLate(said, spots(step), spots(before))

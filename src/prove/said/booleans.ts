@@ -1,4 +1,5 @@
 import type { Diagrams } from '../../diagrams/diagram.ts'
+import { must } from '../../tree/must.ts'
 
 /** More than any two vertices together, so that a pair of them is one number. */
 const MOST_VERTICES = 2 ** 26
@@ -19,16 +20,16 @@ export class Booleans {
 
   /** Where a diagram gives one of these levels. */
   where(diagram: number, wanted: (level: number) => boolean): number {
-    return this.diagrams.combine([diagram], ([level]) => (wanted(level as number) ? 1 : 0))
+    return this.diagrams.combine([diagram], ([level]) => (wanted(must(level, 'level')) ? 1 : 0))
   }
 
   not(a: number): number {
     const known = this.#inverse.get(a)
     if (known !== undefined) return known
-    const made = this.where(a, level => level === 0)
-    this.#inverse.set(a, made)
-    this.#inverse.set(made, a)
-    return made
+    const inverse = this.where(a, level => level === 0)
+    this.#inverse.set(a, inverse)
+    this.#inverse.set(inverse, a)
+    return inverse
   }
 
   and(...all: readonly number[]): number {
@@ -55,10 +56,10 @@ export class Booleans {
     const { diagrams } = this
     const [first, second] = [diagrams.variableOf(one), diagrams.variableOf(other)]
     const top = Math.min(first, second)
-    const size = diagrams.sizes[top] as number
+    const size = must(diagrams.sizes[top], 'size')
     for (let value = 0; value < size; value++) {
       const next = (diagram: number, variable: number): number =>
-        variable === top ? (diagrams.childrenOf(diagram)[value] as number) : diagram
+        variable === top ? must(diagrams.childrenOf(diagram)[value], 'child') : diagram
       if (this.meet(next(one, first), next(other, second))) return true
     }
     this.#apart.add(pair)

@@ -1,5 +1,6 @@
 import type { Value, Variable } from '../../diagrams/space.ts'
 import type { Answers } from '../../tree/answers.ts'
+import { must } from '../../tree/must.ts'
 import { everything, isUsual } from '../open.ts'
 import { completed, shortestTo, type ValueChoice } from '../witness.ts'
 import type { SaidDiagrams } from './said.ts'
@@ -18,24 +19,24 @@ const MOST = 40
  * shows it, until no set is left.
  */
 export function byAnswer(
-  { made, occasion: { facts } }: SaidDiagrams,
+  { compiled, occasion: { facts } }: SaidDiagrams,
   where: number
 ): readonly Breaking[] {
   const found: Breaking[] = []
-  const open = everything(made)
+  const open = everything(compiled)
   for (let left = where; found.length < MOST; ) {
-    const choice = shortestTo(made, left, open, level => level === 1)
+    const choice = shortestTo(compiled, left, open, level => level === 1)
     if (choice === undefined) break
-    const decisive = decidingIn(made, left, choice)
+    const decisive = decidingIn(compiled, left, choice)
     found.push({
       answer: decisive === undefined ? 'usual' : nameOf(decisive.variable, decisive.value),
-      answers: completed(made, choice, open)
+      answers: completed(compiled, choice, open)
     })
     if (decisive === undefined) break
     const { index, at } = decisive
     const size = decisive.variable.values.length
     const told = Array.from({ length: size }, (_, value) => (value === at ? 1 : 0))
-    left = facts.without(left, made.diagrams.select(index, told))
+    left = facts.without(left, compiled.diagrams.select(index, told))
   }
   return found
 }
@@ -49,35 +50,35 @@ interface Deciding {
 
 /** The answer of a choice without which, all else equal, it would not be so; else its first unusual one. */
 function decidingIn(
-  made: SaidDiagrams['made'],
+  compiled: SaidDiagrams['compiled'],
   where: number,
   choice: ValueChoice
 ): Deciding | undefined {
   const unusual = [...choice].flatMap(([index, at]): Deciding[] => {
-    const variable = made.variables[index] as Variable
-    const value = variable.values[at] as Value
-    return isUsual(made.tree, variable, value) ? [] : [{ index, at, variable, value }]
+    const variable = must(compiled.variables[index], 'variable')
+    const value = must(variable.values[at], 'value')
+    return isUsual(compiled.tree, variable, value) ? [] : [{ index, at, variable, value }]
   })
   const decides = ({ index, variable }: Deciding) => {
-    const usual = variable.values.findIndex(value => isUsual(made.tree, variable, value))
-    return usual >= 0 && levelAt(made, where, new Map([...choice, [index, usual]])) === 0
+    const usual = variable.values.findIndex(value => isUsual(compiled.tree, variable, value))
+    return usual >= 0 && levelAt(compiled, where, new Map([...choice, [index, usual]])) === 0
   }
   return unusual.findLast(decides) ?? unusual.at(-1)
 }
 
 /** The level of a diagram for a choice; a value that the choice leaves open is the usual one. */
 function levelAt(
-  { diagrams, variables, tree }: SaidDiagrams['made'],
+  { diagrams, variables, tree }: SaidDiagrams['compiled'],
   where: number,
   choice: ValueChoice
 ): number {
   let at = where
   while (!diagrams.isConstant(at)) {
     const index = diagrams.variableOf(at)
-    const variable = variables[index] as Variable
+    const variable = must(variables[index], 'variable')
     const usual = variable.values.findIndex(value => isUsual(tree, variable, value))
     const value = choice.get(index) ?? Math.max(usual, 0)
-    at = diagrams.childrenOf(at)[value] as number
+    at = must(diagrams.childrenOf(at)[value], 'child')
   }
   return at
 }

@@ -17,14 +17,14 @@ export function casesOf(
   places: Places,
   missing = ''
 ): readonly (readonly Finding[])[] {
-  const { tree } = said.made
+  const { tree } = said.compiled
   const broken = byAnswer(said, where).map(({ answer, answers }) => {
     const [observation = ''] = answer.split(' ')
     const asking = Object.values(tree.questions).find(({ asks }) => asks === observation)
     const facts = { case: missing === '' ? answer : `${missing}: ${answer}`, answer, missing }
     return [shownBy(tree, answers, found(code, places[`questions/${asking?.id}`], facts))]
   })
-  const asked = new Set(said.made.variables.map(({ observation }) => observation))
+  const asked = new Set(said.compiled.variables.map(({ observation }) => observation))
   for (const [finding] of broken) asked.delete(String(finding?.facts.answer).split(' ')[0] ?? '')
   return [...[...asked].map(() => []), ...broken]
 }

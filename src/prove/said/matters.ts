@@ -1,5 +1,6 @@
 import type { Variable } from '../../diagrams/space.ts'
 import type { Lens } from '../../tree/lens.ts'
+import { must } from '../../tree/must.ts'
 import type { Track } from '../../tree/observation.ts'
 import type { SaidDiagrams } from './said.ts'
 import { forSome } from './waits.ts'
@@ -11,19 +12,19 @@ const SIDES: readonly Lens[] = ['person', 'container', 'batch', 'use']
  * other people or plans, once the gas is out, or once what nobody is sure of is known.
  */
 export function measuringMatters(said: SaidDiagrams, unit: string): number {
-  const { made, occasion } = said
+  const { compiled, occasion } = said
   const { facts } = occasion
   const coordinates = (fits: (variable: Variable, about: Track | undefined) => boolean) =>
-    made.variables.flatMap((variable, index) =>
-      fits(variable, made.tree.observations[variable.observation]?.about) ? [index] : []
+    compiled.variables.flatMap((variable, index) =>
+      fits(variable, compiled.tree.observations[variable.observation]?.about) ? [index] : []
     )
   const isUnit = ({ observation }: Variable, wanted: string) => {
-    const asked = made.tree.observations[observation]
+    const asked = compiled.tree.observations[observation]
     return asked?.kind === 'measure' && asked.unit === wanted
   }
   const measured = coordinates((variable, about) => about === 'batch' && isUnit(variable, unit))
   // Time goes by in days, and in whatever else the tree asks again after a wait: hours, or a second look.
-  const again = new Set(made.tree.askedAgain.map(({ observation }) => observation))
+  const again = new Set(compiled.tree.askedAgain.map(({ observation }) => observation))
   const days = coordinates(
     (variable, about) =>
       about === 'batch' && (isUnit(variable, 'day') || again.has(variable.observation))
@@ -32,7 +33,7 @@ export function measuringMatters(said: SaidDiagrams, unit: string): number {
     ...measured.flatMap(index => SIDES.map(side => changedBy(said, side, index)))
   )
   const someDay = days.reduce((so, index) => facts.or(so, forSome(said, so, index)), now)
-  const questions = Object.values(made.tree.questions)
+  const questions = Object.values(compiled.tree.questions)
   // What is only heard when told: whom it is for, what it is planned for.
   const isPlan = ({ observation }: Variable) =>
     questions.every(
@@ -42,18 +43,21 @@ export function measuringMatters(said: SaidDiagrams, unit: string): number {
   const whoever = coordinates(
     (variable, about) => about === 'person' || about === 'container' || isPlan(variable)
   ).reduce((so, index) => facts.or(so, forSome(said, so, index)), someDay)
-  return made.variables.reduce((so, { values }, index) => {
+  return compiled.variables.reduce((so, { values }, index) => {
     const unsure = values.map(({ answer }) => (answer === 'unsure' ? 1 : 0))
-    return facts.or(so, facts.and(made.diagrams.select(index, unsure), forSome(said, so, index)))
+    return facts.or(
+      so,
+      facts.and(compiled.diagrams.select(index, unsure), forSome(said, so, index))
+    )
   }, whoever)
 }
 
 /** Where one side of the outcome is not the same for all values of a coordinate. */
-function changedBy({ made }: SaidDiagrams, side: Lens, index: number): number {
-  const { diagrams, variables } = made
-  const { values } = variables[index] as Variable
+function changedBy({ compiled }: SaidDiagrams, side: Lens, index: number): number {
+  const { diagrams, variables } = compiled
+  const { values } = must(variables[index], 'variable')
   const each = [
-    ...new Set(values.map((_, value) => diagrams.restrict(made.of(side), index, value)))
+    ...new Set(values.map((_, value) => diagrams.restrict(compiled.of(side), index, value)))
   ]
   const most = each.reduce((a, b) => diagrams.join(a, b))
   const least = each.reduce((a, b) => diagrams.meet(a, b))

@@ -8,7 +8,7 @@ import { Booleans } from './booleans.ts'
 
 /** For which sets of answers each verdict and use is given, and what then may be said: `adviceFor`, as diagrams. */
 export class Occasion {
-  readonly made: TreeDiagrams
+  readonly compiled: TreeDiagrams
   readonly facts: Booleans
   readonly emergency: number
   /** A jar that nobody goes back to. */
@@ -18,14 +18,14 @@ export class Occasion {
   readonly #verdicts = new Map<string, number>()
   readonly #uses = new Map<Use, number>()
 
-  constructor(made: TreeDiagrams) {
-    this.made = made
-    const { tree } = made
-    const facts = new Booleans(made.diagrams)
+  constructor(compiled: TreeDiagrams) {
+    this.compiled = compiled
+    const { tree } = compiled
+    const facts = new Booleans(compiled.diagrams)
     this.facts = facts
     const given = (track: Track, id: string) => {
       const at = verdictsOf(tree, track).indexOf(id) + 1
-      return facts.where(made.of(track), level => level === at)
+      return facts.where(compiled.of(track), level => level === at)
     }
     this.emergency = verdictsOf(tree, 'person').includes(EMERGENCY) ? given('person', EMERGENCY) : 0
     for (const track of TRACKS) {
@@ -39,7 +39,7 @@ export class Occasion {
     for (const use of USES) {
       this.#uses.set(
         use,
-        facts.where(made.of('use'), level => level === useLevel(use))
+        facts.where(compiled.of('use'), level => level === useLevel(use))
       )
     }
     const among = (track: Track, fits: (id: string) => boolean) =>
@@ -60,7 +60,7 @@ export class Occasion {
 
   /** Where a verdict is spoken, if it is one of the track's. */
   readonly spokenAt = (track: Track, id: string): number =>
-    verdictsOf(this.made.tree, track).includes(id) ? this.verdict(id) : 0
+    verdictsOf(this.compiled.tree, track).includes(id) ? this.verdict(id) : 0
 
   use(use: Use): number {
     return this.#uses.get(use) ?? 0
@@ -68,7 +68,7 @@ export class Occasion {
 
   /** Where a note is met on the walk. */
   met(note: string): number {
-    return this.facts.where(this.made.of({ note }), level => level > 0)
+    return this.facts.where(this.compiled.of({ note }), level => level > 0)
   }
 
   /** Where food is kept and what changes it is not said. */
@@ -88,7 +88,7 @@ export class Occasion {
 
   #illness(among: (track: Track, fits: (id: string) => boolean) => number): number {
     const { facts } = this
-    const { tree } = this.made
+    const { tree } = this.compiled
     const { note } = tree.advice.whileIll
     if (note !== undefined) return this.met(note)
     const [, ...urgent] = verdictsOf(tree, 'person')

@@ -34,9 +34,9 @@ function comesBefore(
   one: StepSpot,
   other: StepSpot
 ): number {
-  const { facts, made } = occasion
+  const { facts, compiled } = occasion
   const stop = ({ step }: StepSpot) =>
-    made.tree.advice.does[step]?.stops === true ? callUrgency(made.tree, step) : null
+    compiled.tree.advice.does[step]?.stops === true ? callUrgency(compiled.tree, step) : null
   const [oneStops, otherStops] = [stop(one), stop(other)]
   if (oneStops === null && otherStops !== null) return urgentBy(occasion, one.track, otherStops)
   if (oneStops !== null && otherStops === null) {
@@ -44,12 +44,12 @@ function comesBefore(
   }
   if (one.list !== other.list) return LISTS.indexOf(one.list) < LISTS.indexOf(other.list) ? 1 : 0
   // What can wait is said after the rest of what is to be done.
-  const waits = ({ step }: StepSpot) => made.tree.advice.does[step]?.later === true
+  const waits = ({ step }: StepSpot) => compiled.tree.advice.does[step]?.later === true
   if (one.list === 'do-now' && waits(one) !== waits(other)) return waits(other) ? 1 : 0
   if (oneStops !== null || one.track === other.track) {
     return spots.indexOf(one) < spots.indexOf(other) ? 1 : 0
   }
-  const ranks = made.tree.advice.urgency.map((_, rank) => rank)
+  const ranks = compiled.tree.advice.urgency.map((_, rank) => rank)
   const sooner = ranks.map(rank =>
     facts.without(urgentBy(occasion, one.track, rank), urgentBy(occasion, other.track, rank))
   )
@@ -61,7 +61,7 @@ function comesBefore(
 }
 
 /** Where a track's verdict is at least as urgent as that. */
-function urgentBy({ facts, made, spokenAt }: Occasion, track: Track, rank: number): number {
-  const verdicts = made.tree.advice.urgency.slice(0, rank + 1)
+function urgentBy({ facts, compiled, spokenAt }: Occasion, track: Track, rank: number): number {
+  const verdicts = compiled.tree.advice.urgency.slice(0, rank + 1)
   return facts.or(...verdicts.map(verdict => spokenAt(track, verdict)))
 }

@@ -9,20 +9,20 @@ import type { SaidDiagrams, Sentence } from './said.ts'
 
 /** A finding with the set of fewest unusual answers for which a diagram is 1; none where it never is. */
 export function refutation(
-  { made }: SaidDiagrams,
+  { compiled }: SaidDiagrams,
   where: number,
   code: FindingCode,
   place: Places[string] | undefined,
   facts: Facts
 ): readonly Finding[] {
-  const answers = answersIn(made, where)
-  return answers === undefined ? [] : [shownBy(made.tree, answers, found(code, place, facts))]
+  const answers = answersIn(compiled, where)
+  return answers === undefined ? [] : [shownBy(compiled.tree, answers, found(code, place, facts))]
 }
 
-function answersIn(made: SaidDiagrams['made'], where: number): Answers | undefined {
-  const open = everything(made)
-  const choice = shortestTo(made, where, open, level => level === 1)
-  return choice && completed(made, choice, open)
+function answersIn(compiled: SaidDiagrams['compiled'], where: number): Answers | undefined {
+  const open = everything(compiled)
+  const choice = shortestTo(compiled, where, open, level => level === 1)
+  return choice && completed(compiled, choice, open)
 }
 
 /** Where an author finds what says a sentence: the note, or the line that says what a step does. */

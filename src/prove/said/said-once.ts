@@ -7,8 +7,11 @@ export const saidOnce = (occasion: Occasion, spots: readonly StepSpot[]): readon
   leftOnce(occasion, calledOnce(occasion, spots))
 
 /** Where somebody is called now, what says to call them if not sure gives way. */
-function calledOnce({ facts, made }: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] {
-  const { does } = made.tree.advice
+function calledOnce(
+  { facts, compiled }: Occasion,
+  spots: readonly StepSpot[]
+): readonly StepSpot[] {
+  const { does } = compiled.tree.advice
   const now = new Map<string, number>()
   for (const { step, list, where } of spots) {
     for (const [whom, when] of Object.entries(does[step]?.call ?? {})) {
@@ -32,8 +35,8 @@ function calledOnce({ facts, made }: Occasion, spots: readonly StepSpot[]): read
 }
 
 /** Where a jar is left as it is, what only keeps it closed gives way. */
-function leftOnce({ facts, made }: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] {
-  const { does } = made.tree.advice
+function leftOnce({ facts, compiled }: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] {
+  const { does } = compiled.tree.advice
   const doNow = spots.filter(({ list }) => list === 'do-now')
   const left = facts.or(
     ...doNow.flatMap(({ step, where }) => (leavesAlone(does[step]) ? [where] : []))

@@ -33,7 +33,7 @@ type List = 'do-now' | 'clean' | 'keep' | 'start-again'
 
 /** All that is said of a tree's outcomes, as diagrams over its answer space and what is asked afterwards. */
 export class SaidDiagrams {
-  readonly made: TreeDiagrams
+  readonly compiled: TreeDiagrams
   readonly occasion: Occasion
   readonly sentences: readonly Sentence[]
   /** Every step where it stands in its list, before the same step elsewhere makes it one. */
@@ -41,8 +41,8 @@ export class SaidDiagrams {
 
   /** `beside`: what a tree says that asks and answers alike, whose diagrams are shared. */
   constructor(tree: Tree, beside?: SaidDiagrams) {
-    this.made = beside?.made.saying(tree) ?? new TreeDiagrams(tree, spaceWithAfter(tree))
-    this.occasion = new Occasion(this.made)
+    this.compiled = beside?.compiled.saying(tree) ?? new TreeDiagrams(tree, spaceWithAfter(tree))
+    this.occasion = new Occasion(this.compiled)
     const notes = this.#notes()
     this.spots = this.#spots(notes)
     this.sentences = [
@@ -55,7 +55,7 @@ export class SaidDiagrams {
   /** Where each note is said, on the walk or as something to change. */
   #notes(): ReadonlyMap<string, number> {
     const { facts, left, emergency, discarded } = this.occasion
-    const { tree } = this.made
+    const { tree } = this.compiled
     const origin = originOf(tree)
     const sense = (id: string, where: number) => {
       const note = tree.advice.notes[id]
@@ -82,7 +82,7 @@ export class SaidDiagrams {
     const { facts } = this.occasion
     const dropped = new Map<string, number>()
     for (const [note, where] of notes) {
-      for (const id of this.made.tree.advice.notes[note]?.drops ?? []) {
+      for (const id of this.compiled.tree.advice.notes[note]?.drops ?? []) {
         dropped.set(id, facts.or(dropped.get(id) ?? 0, where))
       }
     }
@@ -91,7 +91,7 @@ export class SaidDiagrams {
 
   /** Where the questions put after the outcome add each note. */
   #after(): ReadonlyMap<string, number> {
-    const { tree, variables, diagrams } = this.made
+    const { tree, variables, diagrams } = this.compiled
     const added = new Map<string, number>()
     for (const question of tree.after) {
       variables.forEach((variable, index) => {
@@ -112,7 +112,7 @@ export class SaidDiagrams {
   #spots(notes: ReadonlyMap<string, number>): readonly StepSpot[] {
     const { occasion } = this
     const { facts, left, ill, kept } = occasion
-    const { tree } = this.made
+    const { tree } = this.compiled
     const { advice } = tree
     const origin = originOf(tree)
     const dropped = this.#dropped(notes)
@@ -192,7 +192,7 @@ export class SaidDiagrams {
   /** A step, and what is said in its place where the answers rule out what it presumes. */
   #stated(step: string, where: number): readonly Pick<StepSpot, 'step' | 'where'>[] {
     const { facts } = this.occasion
-    const { presumes = [], otherwise } = this.made.tree.advice.does[step] ?? {}
+    const { presumes = [], otherwise } = this.compiled.tree.advice.does[step] ?? {}
     if (otherwise === undefined) return [{ step, where }]
     const out = facts.or(...presumes.map(name => ruledOut(this.occasion, name)))
     const inPlace = otherwise.map(other => ({ step: other, where: facts.and(where, out) }))
@@ -202,7 +202,7 @@ export class SaidDiagrams {
   /** Where what a step does may be done, or the step was written for that very occasion. */
   #stepFits(step: string): number {
     const { facts, left, emergency } = this.occasion
-    const { advice, verdicts } = this.made.tree
+    const { advice, verdicts } = this.compiled.tree
     const { adds, atADistance } = advice.whileIll
     if ([...adds, ...atADistance].includes(step)) return 1
     const ofLeft = verdicts.some(({ id }) => {
@@ -216,7 +216,7 @@ export class SaidDiagrams {
 
   #steps(): readonly Sentence[] {
     const { facts } = this.occasion
-    const { does } = this.made.tree.advice
+    const { does } = this.compiled.tree.advice
     const among = (kind: 'step' | 'new-start', spots: readonly StepSpot[]): readonly Sentence[] => {
       const said = new Map<string, number>()
       for (const { step, where } of spots) said.set(step, facts.or(said.get(step) ?? 0, where))
@@ -235,12 +235,12 @@ export class SaidDiagrams {
   }
 
   #note(id: string, said: number): Sentence {
-    return { kind: 'note', id, does: this.made.tree.advice.notes[id]?.does ?? {}, said }
+    return { kind: 'note', id, does: this.compiled.tree.advice.notes[id]?.does ?? {}, said }
   }
 
   #followUps(): readonly Sentence[] {
     const { facts, left, emergency } = this.occasion
-    const { tree } = this.made
+    const { tree } = this.compiled
     return tree.advice.followUps.map(({ id, after, does }) => {
       const given = after.map(verdict => {
         const where = this.occasion.verdict(verdict)

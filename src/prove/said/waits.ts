@@ -1,5 +1,5 @@
-import type { Variable } from '../../diagrams/space.ts'
 import { verdict, verdictsOf } from '../../tree/caution.ts'
+import { must } from '../../tree/must.ts'
 import { literalOf } from '../open.ts'
 import type { SaidDiagrams, Sentence } from './said.ts'
 
@@ -11,9 +11,9 @@ const SPECIALIST = 'state-specialist'
  * will have some is the reason, and the vessel is under no pressure, which has a wait of its own.
  */
 export function waitsOf(said: SaidDiagrams): number {
-  const { occasion, made } = said
+  const { occasion, compiled } = said
   const { facts, left, emergency, ill } = occasion
-  const { tree, diagrams, variables } = made
+  const { tree, diagrams, variables } = compiled
   const nobody = variables.map(({ observation, values }, index) =>
     tree.observations[observation]?.about === 'person'
       ? diagrams.select(
@@ -35,11 +35,11 @@ export function waitsOf(said: SaidDiagrams): number {
 
 /** Where a verdict that could free it has a specialist called first: nothing that is looked at frees it. */
 function askedOf(said: SaidDiagrams): number {
-  const { occasion, made } = said
+  const { occasion, compiled } = said
   const { facts } = occasion
   const free = facts.or(
-    ...verdictsOf(made.tree, 'batch')
-      .filter(id => verdict(made.tree, id).ceiling === 'as-directed')
+    ...verdictsOf(compiled.tree, 'batch')
+      .filter(id => verdict(compiled.tree, id).ceiling === 'as-directed')
       .map(id => occasion.verdict(id))
   )
   return facts.and(
@@ -49,7 +49,7 @@ function askedOf(said: SaidDiagrams): number {
 }
 
 /** A verdict that withholds the batch and names nobody's second look: somebody else decides. */
-function isReferred(tree: SaidDiagrams['made']['tree'], id: string): boolean {
+function isReferred(tree: SaidDiagrams['compiled']['tree'], id: string): boolean {
   const steps = tree.advice.verdicts[id]
   return (
     verdict(tree, id).ceiling === 'not-yet' && steps !== undefined && steps.recheck === undefined
@@ -66,16 +66,22 @@ export function saidWhere(
 }
 
 /** Where it is so for some value of a coordinate, all else equal. */
-export function forSome({ made, occasion }: SaidDiagrams, where: number, index: number): number {
-  const { values } = made.variables[index] as Variable
-  return occasion.facts.or(...values.map((_, value) => made.diagrams.restrict(where, index, value)))
+export function forSome(
+  { compiled, occasion }: SaidDiagrams,
+  where: number,
+  index: number
+): number {
+  const { values } = must(compiled.variables[index], 'variable')
+  return occasion.facts.or(
+    ...values.map((_, value) => compiled.diagrams.restrict(where, index, value))
+  )
 }
 
 /** Where it is so as well once what is told after a wait is told, whatever of it is told. */
-export function whenAskedAgain({ made, occasion }: SaidDiagrams, where: number): number {
-  const { tree, diagrams } = made
+export function whenAskedAgain({ compiled, occasion }: SaidDiagrams, where: number): number {
+  const { tree, diagrams } = compiled
   return tree.askedAgain.reduce((so, condition) => {
-    const literal = literalOf(made, condition)
+    const literal = literalOf(compiled, condition)
     if (literal === undefined) return so
     const { index, open } = literal
     const told = open.flatMap((is, value) => (is ? [diagrams.restrict(so, index, value)] : []))
