@@ -181,9 +181,11 @@ describe('a call in which everything is decided', () => {
   test('may be ended before every question was asked, and can be gone on with', async () => {
     const { page } = await toDesk()
     await say(page, 'hairs from the side')
+    const drinkers = ['grandmother drank it', 'my ten year old drank it', 'we drank it']
+    for (const who of [...drinkers, 'give it to my kids']) await say(page, who)
     await callUntil(page, JARS['green-fuzz'] ?? {}, 'surface-texture')
     await page.locator('[data-action="stop-here"]').click()
-    expect(await verdictsOn(page)).toEqual(['likely-mold'])
+    expect(await verdictsOn(page)).toEqual(['poison-help', 'likely-mold'])
     await page.locator('[data-action="go-on"]').click()
     expect(await page.locator('.question').getAttribute('data-observation')).toBe('surface-texture')
   })
