@@ -14,7 +14,7 @@ export interface PackedFront {
 /** What head and foot say on every screen. */
 const FRAME = [
   ...['language', 'draft-translation', 'language-not-loaded', 'back', 'start-over', 'opening'],
-  ...['who-to-call', 'open-now', 'closed-now', 'education']
+  ...['who-to-call', 'open-now', 'closed-now', 'education', 'more', 'more-about']
 ]
 const CHOICE = ['choose', 'choose-how', 'something-else', 'something-else-how', 'look-alikes']
 
