@@ -3,7 +3,7 @@ import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { FollowUps } from './follow-ups.tsx'
 import type { SaidTwice } from './said-twice.ts'
-import { FoldedSection } from './section-part.tsx'
+import { FoldedSection, SectionPart } from './section-part.tsx'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Both, Text } from './text.tsx'
@@ -55,14 +55,11 @@ export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean })
       ))}
       <FollowUps said={said} beside={beside} />
       <div class="sections">
-        {sectionsIn(said, IN_SIGHT).map(section => (
-          <FoldedSection
-            key={section.id}
-            {...section}
-            brief={section.id === 'who-must-not' ? 1 : section.lines.length}
-            beside={besideOf(beside, section)}
-          />
-        ))}
+        {sectionsIn(said, IN_SIGHT).map(section => {
+          // Where somebody is or may be ill there is nothing in brief: the lists stand open.
+          const Part = section.brief === undefined ? SectionPart : FoldedSection
+          return <Part key={section.id} {...section} beside={besideOf(beside, section)} />
+        })}
       </div>
       <div class="sections-folded">
         {sectionsIn(said, FOLDED).map(section => (

@@ -15,21 +15,32 @@ export function SectionPart({ id, title, lines, beside }: Twice) {
   )
 }
 
-/** The same on a screen: its title in sight, its lines behind it. `brief` lines stay in sight. */
-export function FoldedSection({ id, title, lines, beside, brief = 0 }: Twice & { brief?: number }) {
-  const [seen, folded] = [lines.slice(0, brief), lines.slice(brief)]
-  if (folded.length === 0) return <SectionPart {...{ id, title, lines, beside }} />
+/** The same on a screen: its title and what it says in brief in sight, the rest behind it. */
+export function FoldedSection({ id, title, lines, brief, beside }: Twice) {
+  const besideLines = beside?.lines ?? []
+  const folded = lines.map((line, at) => ({ line, second: besideLines[at] }))
+  const rest = folded.filter(({ line }) => line !== brief)
+  const seen = brief !== undefined && <Lines lines={[brief]} second={[beside?.brief ?? '']} />
   return (
     <section class="section" data-section={id}>
-      <details class="section-fold">
-        <summary>
-          <h2>
-            <Both text={title} second={beside?.title} />
-          </h2>
-        </summary>
-        <Lines lines={folded} second={beside?.lines.slice(brief)} />
-      </details>
-      {seen.length > 0 && <Lines lines={seen} second={beside?.lines.slice(0, brief)} />}
+      {rest.length === 0 ? (
+        <h2>
+          <Both text={title} second={beside?.title} />
+        </h2>
+      ) : (
+        <details class="section-fold">
+          <summary>
+            <h2>
+              <Both text={title} second={beside?.title} />
+            </h2>
+          </summary>
+          <Lines
+            lines={rest.map(({ line }) => line)}
+            second={beside && rest.map(({ second }) => second ?? '')}
+          />
+        </details>
+      )}
+      {seen}
     </section>
   )
 }

@@ -57,6 +57,8 @@ export interface Section {
   readonly id: SectionId
   readonly title: string
   readonly lines: readonly string[]
+  /** What stays in sight on a screen that folds the rest: one of the lines, or all of them in one sentence. */
+  readonly brief?: string
 }
 
 export type SectionId =
@@ -180,6 +182,12 @@ function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonl
     gentle && outcome.person === null
       ? [words.t('ui:medical-help-in-brief')]
       : cautions(['call-911', 'call-doctor', 'call-poison-help'])
+  const asks = tree.advice.unsureNote.person
+  const mayBeIll = outcome.person !== null || (asks !== undefined && outcome.notes.includes(asks))
+  const briefs: Readonly<Partial<Record<SectionId, string>>> = {
+    'who-must-not': cautionText(words, tree.id, 'who-must-not'),
+    ...(!mayBeIll && !emergency && { 'medical-help': words.t('ui:medical-help-in-brief') })
+  }
   const all: [SectionId, readonly string[]][] = [
     ['what-it-means', notes(notesBeside(report, advice))],
     ['keep', steps(advice.keep)],
@@ -194,7 +202,10 @@ function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonl
   ]
   return all
     .filter(([id, lines]) => lines.length > 0 && (only === null || only.includes(id)))
-    .map(([id, lines]) => ({ id, title: words.t(`ui:${id}`), lines }))
+    .map(([id, lines]) => {
+      const brief = briefs[id]
+      return { id, title: words.t(`ui:${id}`), lines, ...(brief !== undefined && { brief }) }
+    })
 }
 
 /** When to look again, in words. */
