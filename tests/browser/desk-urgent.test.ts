@@ -45,7 +45,7 @@ describe('a danger that was told', () => {
     const told = await firstCard(page)
     expect(told).toMatchObject({
       id: 'pressure-hazard',
-      first: expect.stringMatching(/^Leave all of them where they are\./)
+      first: expect.stringMatching(/^Leave all where they are\./)
     })
     // The cursor stays in the field: more may follow.
     expect(await page.locator('.fact-input:focus').count()).toBe(1)
