@@ -78,12 +78,11 @@ export function Start({
             )}
           </div>
         </main>
-        <Foot office={office} today={today}>
-          <p class="start-edition" lang={SOURCE_TAG}>
-            {english.words.t('ui:kiosk.edition', EDITION)} ·{' '}
-            {english.words.t(kept ? 'ui:kiosk.kept' : 'ui:kiosk.not-kept')}
-          </p>
-        </Foot>
+        <Foot office={office} today={today} />
+        <p class="start-edition" lang={SOURCE_TAG}>
+          {english.words.t('ui:kiosk.edition', EDITION)} ·{' '}
+          {english.words.t(kept ? 'ui:kiosk.kept' : 'ui:kiosk.not-kept')}
+        </p>
       </div>
     </SpeechProvider>
   )
