@@ -35,7 +35,7 @@ describe('a published edition', () => {
       text.replace('Likely mold. Throw it all out', 'Mold. Out with it')
     )
     const walked = ['--given', 'surface-texture=dry-fuzzy', '--none', 'people-signs']
-    const rest = ['--none', 'container-signs', '--none', 'jar-signs']
+    const rest = ['container-signs', 'jar-signs', 'drinkers'].flatMap(id => ['--none', id])
     try {
       const then = await here('walk', 'kombucha-jar@1', ...walked, ...rest)
       const now = await here('walk', 'kombucha-jar', ...walked, ...rest)

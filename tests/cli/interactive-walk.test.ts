@@ -9,7 +9,19 @@ const lineOf = (output: string, words: RegExp) => output.split('\n').find(line =
 
 describe('a person is walked from the first question to an outcome', () => {
   test('an untroubled jar ends gently, and still says that it is a draft', async () => {
-    const { code, output } = await walkTyped('0', '0', '0', '10', '7', '0', '9', '3.2', '1', 'q')
+    const { code, output } = await walkTyped(
+      '0',
+      '0',
+      '0',
+      '10',
+      '7',
+      '0',
+      '9',
+      '3.2',
+      '1',
+      '0',
+      'q'
+    )
 
     expect(code).toBe(0)
     expect(output).toContain('Growth looks normal')
@@ -18,12 +30,12 @@ describe('a person is walked from the first question to an outcome', () => {
   })
 
   test('progress counts up, and what may follow never grows', async () => {
-    const { output } = await walkTyped('0', '0', '0', '10', '7', '0', '9', '3.2', '1', 'q')
+    const { output } = await walkTyped('0', '0', '0', '10', '7', '0', '9', '3.2', '1', '0', 'q')
     const progress = [...output.matchAll(/Question (\d+) · (?:at most (\d+) more|the last one)/g)]
     const numbers = progress.map(([, number]) => Number(number))
     const totals = progress.map(([, number, more]) => Number(number) + Number(more ?? 0))
 
-    expect(numbers).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
+    expect(numbers).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9])
     expect(totals).toEqual([...totals].sort((a, b) => b - a))
     // A pH in doubt would still ask whether this is the second look.
     expect(totals.at(-1)).toBe(9)
@@ -64,7 +76,7 @@ describe('signs are told one by one', () => {
   })
 
   test('not being sure of the others keeps the sign that was seen', async () => {
-    const { output } = await walkTyped('0', '0', '2 u', '1', '0', 'q')
+    const { output } = await walkTyped('0', '0', '2 u', '0', '0', '1', 'q')
     expect(output).toContain('Likely mold')
   })
 })
@@ -85,7 +97,7 @@ describe('every answer can be taken back', () => {
   })
 
   test('c changes an earlier answer, and the rest alone decides', async () => {
-    const { output } = await walkTyped('0', '0', '0', '1', '0', 'c', '4', '10', 'q')
+    const { output } = await walkTyped('0', '0', '0', '1', '0', '0', 'c', '4', '10', 'q')
     expect(output).toContain('Likely mold')
     expect(output.slice(output.lastIndexOf('Question'))).toMatch(/^Question 5/)
   })
@@ -104,7 +116,20 @@ describe('a line that is not understood is asked for again', () => {
   })
 
   test.each(['', 'sour', '15', '3,9'])('"%s" as a reading', async line => {
-    const { output } = await walkTyped('0', '0', '0', '10', '7', '0', '9', line, '3.2', '1', 'q')
+    const { output } = await walkTyped(
+      '0',
+      '0',
+      '0',
+      '10',
+      '7',
+      '0',
+      '9',
+      line,
+      '3.2',
+      '1',
+      '0',
+      'q'
+    )
     expect(output).toMatch(/Type a number (in digits|from 0 to 14)/)
     expect(output).toContain('Question 8')
   })
@@ -132,7 +157,7 @@ describe('more can be asked, when the person wishes', () => {
   })
 
   test('a asks what to change next time and says it', async () => {
-    const gentle = ['0', '0', '0', '10', '7', '0', '9', '3.2', '1']
+    const gentle = ['0', '0', '0', '10', '7', '0', '9', '3.2', '1', '0']
     const { output } = await walkTyped(...gentle, 'a', '5', '60', '1', '', '', '', 'q')
     const advice = output.slice(output.lastIndexOf('What to change'))
     expect(advice.split('\n').filter(line => line.startsWith('- '))).toHaveLength(2)

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { runCommand, UNTROUBLED } from './run-command.ts'
 
 const mold = ['walk', 'kombucha-jar', '--unsure', 'people-signs', '--none', 'container-signs']
-const facts = ['--none', 'jar-signs', '--given', 'surface-texture=dry-fuzzy']
+const facts = ['--none', 'jar-signs', '--none', 'drinkers', '--given', 'surface-texture=dry-fuzzy']
 
 describe('an outcome is told in the order in which it is needed', () => {
   test('the message, what to do, cleaning, whom to call, sources, standing', async () => {

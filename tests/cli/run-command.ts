@@ -42,10 +42,9 @@ export async function walkJson(...args: readonly string[]) {
 
 /** Facts that finish the walk of an untroubled jar. */
 export const UNTROUBLED = [
-  ...['people-signs', 'container-signs', 'jar-signs', 'smell-and-liquid'].flatMap(id => [
-    '--none',
-    id
-  ]),
+  ...['people-signs', 'container-signs', 'jar-signs', 'smell-and-liquid', 'drinkers'].flatMap(
+    id => ['--none', id]
+  ),
   ...[
     'surface-texture=wet-film',
     'spots-and-color=plain-color',
