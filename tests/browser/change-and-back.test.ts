@@ -38,6 +38,8 @@ describe('an earlier answer', () => {
     const { page } = await visit()
     await play(page, healthy)
     await moves(page, 'Back').click()
+    await question(page, 'drinkers').waitFor()
+    await moves(page, 'Back').click()
 
     await question(page, 'jar-ph').waitFor()
     expect(await page.locator('#measure-jar-ph').inputValue()).toBe('3.2')
@@ -99,6 +101,7 @@ describe('an earlier answer', () => {
     const meanings = async () => (await page.locator('.section').allTextContents()).join('\n')
     const before = await meanings()
     const cover = page.locator('.after-open[data-observation="jar-cover"]')
+    await page.locator('.after > summary').click()
     const give = async (told: string) => {
       await cover.click()
       await page.locator(`.after-answers [data-answer="${told}"]`).click()

@@ -117,6 +117,7 @@ describe('an element', () => {
       await frame.locator(`.question[data-observation="${id}"] [data-answer="none"]`).click()
     }
     await frame.locator('[data-answer="dry-fuzzy"]').click()
+    await frame.locator('[data-observation="drinkers"] [data-answer="none"]').click()
     const verdict = frame.locator('[data-verdict]')
     await verdict.waitFor()
     expect(await verdict.getAttribute('data-verdict')).toBe('likely-mold')

@@ -121,7 +121,8 @@ describe('a visitor to the kiosk', () => {
       'people-signs': 'none',
       'container-signs': 'none',
       'jar-signs': 'none',
-      'surface-texture': 'dry-fuzzy'
+      'surface-texture': 'dry-fuzzy',
+      drinkers: 'none'
     }
     await press('.start [data-language="en"]')
     await press('[data-tree]')

@@ -114,6 +114,8 @@ describe('a visitor who sits still', () => {
     const { page } = await visit({ viewport: LYING }, timed)
     await touchLanguage(page)
     await begin(page)
+    // A screen that is longer than the glass.
+    await playOn(page, jar, 'surface-texture')
     for (let time = 0; time < 3; time++) {
       await sitStill(page, MINUTE - 10_000)
       await scrolled(page, time % 2 === 0 ? 100 : 0)

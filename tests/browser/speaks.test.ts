@@ -3,7 +3,7 @@ import jar from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import observations from '../../locales/en/observations.json' with { type: 'json' }
 import ui from '../../locales/en/ui.json' with { type: 'json' }
 import { JARS } from '../helpers/jars.mjs'
-import { begin, play, playOn } from './play.ts'
+import { begin, openList, play, playOn } from './play.ts'
 import { ofRole, spokenOn } from './spoken.ts'
 import { useVisits } from './visit.ts'
 
@@ -33,6 +33,7 @@ describe('a screen reader is told', () => {
   test('the name of every sign, and what it means', async () => {
     const { page } = await visit()
     await begin(page)
+    await openList(page)
     // Signs that nobody is asked about stand folded away.
     for (const folded of await page.locator('.signs-noticed summary').all()) await folded.click()
     const boxes = ofRole(await spokenOn(page), 'checkbox')

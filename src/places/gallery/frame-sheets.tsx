@@ -3,6 +3,7 @@ import { Foot } from '../../parts/foot.tsx'
 import { Masthead } from '../../parts/masthead.tsx'
 import type { Setting } from '../../parts/setting.tsx'
 import { StringOfMouths } from '../../parts/string-of-mouths.tsx'
+import { SwitchTree } from '../../parts/switch-tree.tsx'
 import { WalkScreen } from '../../parts/walk-screen.tsx'
 import { played, playedUntil } from './played.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
@@ -32,12 +33,13 @@ export function frameSheets(setting: Setting): readonly Sheet[] {
     ),
     ...alone(['string-of-mouths', 'mouth-string'], mouths(setting)),
     ...together(
-      ['foot', 'phone'],
+      ['foot', 'phone', 'switch-tree'],
       [
         foot('open with a notice', '2026-11-24T16:00:00Z'),
         foot('closed', '2026-11-15T16:00:00Z'),
         foot('numbers not checked lately', '2028-03-01T16:00:00Z'),
-        foot('no office', '2026-11-24T16:00:00Z', null)
+        foot('no office', '2026-11-24T16:00:00Z', null),
+        { name: 'another ferment', show: <SwitchTree onSwitch={nothing} /> }
       ]
     ),
     ...alone(

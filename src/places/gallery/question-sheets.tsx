@@ -29,7 +29,7 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
   const container = of('container-signs')
   return [
     ...together(
-      ['choice-answers', 'answers'],
+      ['choice-answers', 'answers', 'hint'],
       [
         answers('with pictures', of('surface-texture')),
         answers('with pictures and one told', of('spots-and-color'), 'even-tint'),
@@ -39,9 +39,13 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
       ]
     ),
     ...together(
-      ['signs-answers'],
+      ['signs-answers', 'sweep'],
       [
-        answers('nothing marked', of('people-signs')),
+        answers('one line over all signs', of('people-signs')),
+        {
+          ...answers('nothing marked', of('people-signs')),
+          stage: specimen => specimen.querySelector<HTMLElement>('[data-answer="some"]')?.click()
+        },
         answers('seen and not sure', of('jar-signs'), {
           'insects-inside': 'yes',
           'cleaner-got-in': 'unsure'
