@@ -12,10 +12,13 @@ import { Text } from './text.tsx'
 export function Foot({
   office,
   today,
+  below,
   children
 }: {
   office: OfficePack | null
   today: Date
+  /** What stays in sight under it. */
+  below?: ComponentChildren
   /** What this place can do besides. */
   children?: ComponentChildren
 }) {
@@ -55,6 +58,7 @@ export function Foot({
           <Text k="ui:education" />
         </p>
       </details>
+      {below}
     </footer>
   )
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { atDesk, callUntil, say } from './desk-call.ts'
-import { verdictsOn } from './play.ts'
+import { openList, verdictsOn } from './play.ts'
 import { useVisits } from './visit.ts'
 
 const visit = useVisits()
@@ -55,6 +55,7 @@ describe('a danger that was told', () => {
       expect(text).not.toMatch(SENDS_BACK)
       expect(await firstCard(page)).toEqual(told)
       const asked = await page.locator('.question').getAttribute('data-observation')
+      await openList(page)
       await page.locator('.question [data-answer="unsure"]').click()
       await page.locator(`.question:not([data-observation="${asked}"]), .outcome`).first().waitFor()
     }

@@ -6,7 +6,14 @@ import { answer, askedOn, play, TREE, verdictsOn } from './play.ts'
 import { address, useVisits } from './visit.ts'
 
 const healthy = JARS['merging-islands'] ?? {}
-const PEOPLE = ['illness-signs', 'someone-drank', 'at-risk-will-drink', 'people-signs', 'doctor']
+const PEOPLE = [
+  'illness-signs',
+  'someone-drank',
+  'at-risk-will-drink',
+  'people-signs',
+  'drinkers',
+  'doctor'
+]
 
 /** Presses "copy a link" and gives what the clipboard then holds. */
 async function copiedLink(page: Page): Promise<string> {
@@ -42,6 +49,8 @@ describe('a copied link', () => {
     expect(await askedOn(other.page)).toBe('people-signs')
     expect(await other.page.locator('input:checked').count()).toBe(0)
     await answer(other.page, 'people-signs', 'none')
+    await other.page.locator('[data-observation="drinkers"]').waitFor()
+    await answer(other.page, 'drinkers', 'none')
     await other.page.locator('.outcome').waitFor()
     expect(await verdictsOn(other.page)).toEqual(['normal-growth'])
     expect(await other.page.locator('.use').textContent()).toBe(
@@ -64,8 +73,8 @@ describe('a copied link', () => {
 
   test('and everything the page keeps holds nothing about people', async () => {
     const { page, context } = await visit({ permissions })
-    const told = ['illness-signs', 'someone-drank', 'at-risk-will-drink']
-    await play(page, { ...healthy, 'people-signs': told })
+    const drinkers = ['someone-drank', 'at-risk-will-drink']
+    await play(page, { ...healthy, 'people-signs': ['illness-signs'], drinkers })
     expect((await verdictsOn(page))[0]).toBe('doctor-today')
     const link = await copiedLink(page)
 

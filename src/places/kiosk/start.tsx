@@ -78,11 +78,16 @@ export function Start({
             )}
           </div>
         </main>
-        <Foot office={office} today={today} />
-        <p class="start-edition" lang={SOURCE_TAG}>
-          {english.words.t('ui:kiosk.edition', EDITION)} ·{' '}
-          {english.words.t(kept ? 'ui:kiosk.kept' : 'ui:kiosk.not-kept')}
-        </p>
+        <Foot
+          office={office}
+          today={today}
+          below={
+            <p class="start-edition" lang={SOURCE_TAG}>
+              {english.words.t('ui:kiosk.edition', EDITION)} ·{' '}
+              {english.words.t(kept ? 'ui:kiosk.kept' : 'ui:kiosk.not-kept')}
+            </p>
+          }
+        />
       </div>
     </SpeechProvider>
   )
