@@ -10,6 +10,7 @@ import { UNIT_WORDS } from './typed-units.ts'
 const OLDEST = 120
 /** Whoever says "I have" of years says their own. */
 const TENGO = baseOf('tengo')
+const WHO = baseOf('who')
 
 /** Whether the number at a place is how old somebody is: "my mom is 71", "70 years old". */
 export function ageAt(tokens: readonly Token[], at: number, foods: ReadonlySet<string>): boolean {
@@ -21,6 +22,8 @@ export function ageAt(tokens: readonly Token[], at: number, foods: ReadonlySet<s
   if (!Number.isInteger(number) || number < 0 || number > OLDEST) return false
   const [before = '', next = ''] = [tokens[at - 1]?.word, tokens[at + 1]?.word]
   if (AGES.has(next) || AGES.has(before)) return true
+  // "My mom whos 70 drinks it": what follows goes on with her, not with the number.
+  if (before === WHO && tokens.slice(0, at).some(({ word }) => KIN.has(word))) return true
   if (UNIT_WORDS.has(next) || (next !== '' && !LIGHT_BESIDE_READINGS.has(next))) return false
   return PERSONS.has(before) || (HAS.has(before) && ofPerson(tokens, at, before))
 }
