@@ -1,10 +1,10 @@
-import { leavesAlone, onlyKeepsShut } from '../../tree/does.ts'
+import { type Does, leavesAlone, onlyForbids, onlyKeepsShut } from '../../tree/does.ts'
 import type { Occasion } from './occasion.ts'
 import type { StepSpot } from './said.ts'
 
 /** The spots of the steps to do now, none of which says less than another of them says already. */
 export const saidOnce = (occasion: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] =>
-  leftOnce(occasion, calledOnce(occasion, spots))
+  forbiddenOnce(occasion, leftOnce(occasion, calledOnce(occasion, spots)))
 
 /** Where somebody is called now, what says to call them if not sure gives way. */
 function calledOnce(
@@ -35,15 +35,28 @@ function calledOnce(
 }
 
 /** Where a jar is left as it is, what only keeps it closed gives way. */
-function leftOnce({ facts, compiled }: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] {
+const leftOnce = (occasion: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] =>
+  givingWay(occasion, spots, leavesAlone, onlyKeepsShut)
+
+/** Where nobody is to have any and it is left where it is, what only says the first gives way. */
+const forbiddenOnce = (occasion: Occasion, spots: readonly StepSpot[]): readonly StepSpot[] =>
+  givingWay(occasion, spots, does => does?.use === 'none' && leavesAlone(does), onlyForbids)
+
+/** The spots without those that say less, where one to do now says more. */
+function givingWay(
+  { facts, compiled }: Occasion,
+  spots: readonly StepSpot[],
+  saysMore: (does: Does | undefined) => boolean,
+  saysLess: (does: Does | undefined) => boolean
+): readonly StepSpot[] {
   const { does } = compiled.tree.advice
   const doNow = spots.filter(({ list }) => list === 'do-now')
-  const left = facts.or(
-    ...doNow.flatMap(({ step, where }) => (leavesAlone(does[step]) ? [where] : []))
+  const more = facts.or(
+    ...doNow.flatMap(({ step, where }) => (saysMore(does[step]) ? [where] : []))
   )
   return spots.flatMap(spot => {
-    if (spot.list !== 'do-now' || !onlyKeepsShut(does[spot.step])) return [spot]
-    const where = facts.without(spot.where, left)
+    if (spot.list !== 'do-now' || !saysLess(does[spot.step])) return [spot]
+    const where = facts.without(spot.where, more)
     return where === 0 ? [] : [{ ...spot, where }]
   })
 }
