@@ -9,15 +9,14 @@ import { StepHeading } from './step-heading.tsx'
 import { Both, Text } from './text.tsx'
 import { VerdictCard } from './verdict-card.tsx'
 
-/** What stays in sight below the card: who must not have any, in one line, and where help is. */
-const IN_SIGHT: readonly SectionId[] = ['who-must-not', 'medical-help']
+/** What stays in sight below the card: who must not have any, where help is, and what was asked for since. */
+const IN_SIGHT: readonly SectionId[] = ['who-must-not', 'medical-help', 'what-to-change']
 /** What unfolds. */
 const FOLDED: readonly SectionId[] = [
   'what-it-means',
   'clean-up',
   'keep',
   'start-again',
-  'what-to-change',
   'rules-of-thumb',
   'keep-in-mind'
 ]
@@ -56,7 +55,7 @@ export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean })
       <FollowUps said={said} beside={beside} />
       <div class="sections">
         {sectionsIn(said, IN_SIGHT).map(section => {
-          // Where somebody is or may be ill there is nothing in brief: the lists stand open.
+          // What has nothing in brief stands open: lists of signs while somebody is or may be ill.
           const Part = section.brief === undefined ? SectionPart : FoldedSection
           return <Part key={section.id} {...section} beside={besideOf(beside, section)} />
         })}

@@ -105,6 +105,8 @@ describe('a drawn strip', () => {
 describe('a room in degrees Celsius', () => {
   const visit = useVisits()
   const tell = async (page: Page, unit: 'celsius' | 'fahrenheit', text: string) => {
+    const folded = page.locator('.after:not([open]) > summary')
+    if ((await folded.count()) > 0) await folded.click()
     await page.locator('.after-open[data-observation="room-temperature"]').click()
     await page.getByRole('radio', { name: ui['unit-names'][unit] }).check()
     await type(page, 'room-temperature', text)
