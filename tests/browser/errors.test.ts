@@ -66,6 +66,8 @@ describe('a number that makes no sense', () => {
     await page.locator('.error').waitFor()
     await type(page, 'jar-ph', ' 3,2 ')
 
+    await page.locator('[data-observation="drinkers"]').waitFor()
+    await playOn(page, healthy)
     await page.locator('.outcome').waitFor()
     await page.getByRole('button', { name: 'pH 3.2' }).waitFor()
   })
