@@ -7,7 +7,7 @@ import { buildAll } from '../tools/build.mjs'
 import { filesOfPage } from './files-of-page.mjs'
 
 /** Bytes, so that a kilobyte is 1000 of them: the stricter reading of a kB. */
-const LIMITS = { page: 110_000, embed: 36_000 }
+const LIMITS = { page: 110_000, embed: 37_000 }
 const TAGS = ['en', 'es']
 
 process.env.NODE_ENV = 'production'
