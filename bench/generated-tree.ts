@@ -1,4 +1,5 @@
 import type { Observation } from '../src/tree/observation.ts'
+import { SAYS_NOTHING } from '../src/tree/says-nothing.ts'
 import type { Branch, Question, Tree } from '../src/tree/tree.ts'
 import { VERDICTS } from '../tests/helpers/verdicts.ts'
 import { GENTLE_ENDS, type Leads, layersOf, namesOf, onward } from './generated-layout.ts'
@@ -40,24 +41,7 @@ export function generatedTree(size: Size): Tree {
     observations: Object.fromEntries(observations.map(one => [one.id, one])),
     start: 'q0',
     questions: Object.fromEntries(made.map(question => [question.id, question])),
-    after: [],
-    rules: [],
-    askedAgain: [],
-    openCases: {},
-    unfoundFaults: {},
-    spokenRules: [],
-    presumptions: {},
-    advice: {
-      verdicts: {},
-      notes: {},
-      does: {},
-      urgency: [],
-      whileIll: { adds: [], atADistance: [], refer: [] },
-      followUps: [],
-      unsureNote: {}
-    },
-    fingerprint: '',
-    wordsFingerprint: ''
+    ...SAYS_NOTHING
   }
   return { ...tree, rules: generatedRules(tree, pick) }
 }

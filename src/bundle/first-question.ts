@@ -2,6 +2,7 @@ import { progressOf } from '../evaluate/progress.ts'
 import { walk } from '../evaluate/walk.ts'
 import type { Texts, TreeBundle } from '../opening/bundle.ts'
 import type { FirstQuestion } from '../opening/first-question.ts'
+import { SAYS_NOTHING } from '../tree/says-nothing.ts'
 import type { Tree } from '../tree/tree.ts'
 import { isSafetyText } from '../words/kinds.ts'
 import { SOURCE_TAG } from '../words/words.ts'
@@ -29,7 +30,9 @@ export function firstQuestion(
   const words = bundle.words[id]?.[tag] as Record<string, Texts>
   return {
     tree: firstOf(tree, question, observation),
-    sources: only(sources, question.because),
+    sources: Object.fromEntries(
+      question.because.map(id => [id, sources[id]?.title ?? id] as const)
+    ),
     pictures: only(pictures, [observation.id]),
     texts: {
       ui: { ...firstWords(uiOf(bundle, tag)), ...only(uiOf(bundle, tag), more) },
@@ -91,14 +94,19 @@ const LATER = [
   // The choice of a ferment is the page's.
   ...['choose', 'choose-how', 'something-else', 'something-else-how']
 ]
-/** Whom the foot of every screen names. */
-export const AT_THE_FOOT = ['emergency', 'poison-help', 'office-missing', 'office-stale']
+
+/** What the foot of a screen says of whom to call: the two numbers by name, the office with its doubt. */
+export function footReferral(ui: Texts): Texts {
+  const referral = ui.referral as Readonly<Record<string, Texts>>
+  const named = ['emergency', 'poison-help'].map(to => [to, only(referral[to] ?? {}, ['name'])])
+  return { ...Object.fromEntries(named), ...only(referral, ['office-missing', 'office-stale']) }
+}
 
 /** The screens' words without the groups that a first question never shows. */
 function firstWords(ui: Texts): Texts {
   // A plural form stands behind an underscore.
   const kept = Object.entries(ui).filter(([key]) => !LATER.includes(key.replace(/_\w+$/, '')))
-  return { ...Object.fromEntries(kept), referral: only(ui.referral as Texts, AT_THE_FOOT) }
+  return { ...Object.fromEntries(kept), referral: footReferral(ui) }
 }
 
 /** A tree that shows its first question and its standing, and says nothing of any outcome. */
@@ -108,6 +116,8 @@ const firstOf = (
   observation: Tree['observations'][string]
 ): Tree => ({
   ...tree,
+  // Nothing is said, shared or kept of a walk before its first answer.
+  ...SAYS_NOTHING,
   verdicts: [],
   observations: { [observation.id]: observation },
   questions: {
@@ -120,26 +130,7 @@ const firstOf = (
       ranges: [],
       taste: []
     } as never
-  },
-  after: [],
-  rules: [],
-  askedAgain: [],
-  openCases: {},
-  unfoundFaults: {},
-  spokenRules: [],
-  presumptions: {},
-  advice: {
-    verdicts: {},
-    notes: {},
-    does: {},
-    followUps: [],
-    urgency: [],
-    unsureNote: {},
-    whileIll: { note: '', adds: [], atADistance: [], refer: [] }
-  } as never,
-  // Nothing is shared or kept of a walk before its first answer.
-  fingerprint: '',
-  wordsFingerprint: ''
+  }
 })
 
 /** The English beside a draft translation's screen; null in English. */

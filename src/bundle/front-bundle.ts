@@ -3,7 +3,7 @@ import type { Texts } from '../opening/bundle.ts'
 import { choicesFile, type FrontBundle, firstFile, type TreeChoices } from '../opening/front.ts'
 import { SOURCE_TAG } from '../words/words.ts'
 import type { BrowserBundle } from './browser-bundle.ts'
-import { AT_THE_FOOT, cautionsOf, firstQuestion, only, uiOf } from './first-question.ts'
+import { cautionsOf, firstQuestion, footReferral, only, uiOf } from './first-question.ts'
 
 /** A page's front: what its script holds, and the files of its first screens by their addresses. */
 export interface PackedFront {
@@ -65,6 +65,6 @@ function wordsOf(bundle: BrowserBundle, tag: string, keys: readonly string[]): T
   return {
     ...rest,
     ...(pairs !== undefined && { 'look-alikes': only(pairs as Texts, ['see-all']) }),
-    referral: only(ui.referral as Texts, AT_THE_FOOT)
+    referral: footReferral(ui)
   }
 }

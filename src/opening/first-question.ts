@@ -12,7 +12,8 @@ export interface FirstWords {
 export interface FirstQuestion extends FirstWords {
   /** The tree with its first question alone: enough to show, not to walk. */
   readonly tree: Tree
-  readonly sources: TreeBundle['sources']
+  /** The titles of what it rests on, by id. */
+  readonly sources: Readonly<Record<string, string>>
   readonly pictures: TreeBundle['pictures']
   /** How many questions can follow at the very most. */
   readonly atMostMore: number

@@ -133,7 +133,12 @@ function settingOf(
   return {
     ...firstSpeech(first, tag),
     tree,
-    sources,
+    sources: Object.fromEntries(
+      Object.entries(sources).map(([id, title]) => [
+        id,
+        { title, publisher: null, year: null, address: null }
+      ])
+    ),
     pictures,
     drawings: {},
     lookAlikes: [],

@@ -1,4 +1,5 @@
 import type { Observation, Range, Track } from '../../src/tree/observation.ts'
+import { SAYS_NOTHING } from '../../src/tree/says-nothing.ts'
 import type { Branch, Effect, Question, Rule, Tree, Use } from '../../src/tree/tree.ts'
 import { VERDICTS } from './verdicts.ts'
 
@@ -63,24 +64,12 @@ export function sketch(questions: Sketch, more: More = {}): Tree {
     observations,
     start: Object.keys(questions)[0] as string,
     questions: made,
-    after: [],
+    ...SAYS_NOTHING,
     rules: more.rules ?? [],
-    askedAgain: [],
-    openCases: {},
-    unfoundFaults: {},
-    spokenRules: [],
-    presumptions: {},
     advice: {
-      verdicts: {},
-      notes: {},
-      followUps: [],
-      does: {},
-      urgency: [],
-      whileIll: { adds: [], atADistance: [], refer: [] },
+      ...SAYS_NOTHING.advice,
       unsureNote: more.unsureNote === undefined ? {} : { person: more.unsureNote }
-    },
-    fingerprint: '',
-    wordsFingerprint: ''
+    }
   }
 }
 
