@@ -1,4 +1,5 @@
 import type { Section } from '../words/say.ts'
+import { useSpeech } from './setting.tsx'
 import { Both } from './text.tsx'
 
 type Twice = Section & { beside: Section | undefined }
@@ -15,32 +16,40 @@ export function SectionPart({ id, title, lines, beside }: Twice) {
   )
 }
 
-/** The same on a screen: its title and what it says in brief in sight, the rest behind it. */
+/** The same on a screen, folded: behind its title, or, where it says something in brief, behind "more". */
 export function FoldedSection({ id, title, lines, brief, beside }: Twice) {
-  const besideLines = beside?.lines ?? []
-  const folded = lines.map((line, at) => ({ line, second: besideLines[at] }))
-  const rest = folded.filter(({ line }) => line !== brief)
-  const seen = brief !== undefined && <Lines lines={[brief]} second={[beside?.brief ?? '']} />
+  const { words } = useSpeech()
+  const heading = (
+    <h2>
+      <Both text={title} second={beside?.title} />
+    </h2>
+  )
+  const rest = lines
+    .map((line, at) => ({ line, second: beside?.lines[at] ?? '' }))
+    .filter(({ line }) => line !== brief)
+  const folded = (
+    <Lines lines={rest.map(({ line }) => line)} second={rest.map(({ second }) => second)} />
+  )
+  if (brief === undefined) {
+    return (
+      <section class="section" data-section={id}>
+        <details class="section-fold">
+          <summary>{heading}</summary>
+          {folded}
+        </details>
+      </section>
+    )
+  }
   return (
     <section class="section" data-section={id}>
-      {rest.length === 0 ? (
-        <h2>
-          <Both text={title} second={beside?.title} />
-        </h2>
-      ) : (
-        <details class="section-fold">
-          <summary>
-            <h2>
-              <Both text={title} second={beside?.title} />
-            </h2>
-          </summary>
-          <Lines
-            lines={rest.map(({ line }) => line)}
-            second={beside && rest.map(({ second }) => second ?? '')}
-          />
+      {heading}
+      <Lines lines={[brief]} second={[beside?.brief ?? '']} />
+      {rest.length > 0 && (
+        <details>
+          <summary>{words.t('ui:more')}</summary>
+          {folded}
         </details>
       )}
-      {seen}
     </section>
   )
 }
