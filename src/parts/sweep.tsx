@@ -1,5 +1,4 @@
 import { KEY_FIRST, KEY_NONE, KEY_UNSURE, KeyedAnswer } from './key.tsx'
-import { useSetting } from './setting.tsx'
 import { Text } from './text.tsx'
 
 /**
@@ -15,7 +14,6 @@ export function Sweep({
   onNone: () => void
   onOpen: () => void
 }) {
-  const { words } = useSetting()
   const ways = [
     { answer: 'none', key: KEY_NONE, text: 'ui:sweep.no', press: onNone },
     { answer: 'some', key: KEY_FIRST, text: 'ui:sweep.yes', press: onOpen },
@@ -23,7 +21,9 @@ export function Sweep({
   ] as const
   return (
     <div class="sweep">
-      <p class="sweep-line">{words.t(`observations:${observation}.sweep`)}</p>
+      <p class="sweep-line">
+        <Text k={`observations:${observation}.sweep`} />
+      </p>
       <div class="actions sweep-answers">
         {ways.map(({ answer, key, text, press }) => (
           <KeyedAnswer key={answer} look="secondary" answer={answer} shortcut={key} onPress={press}>
