@@ -12,6 +12,8 @@ export interface SeenText {
 export interface SeenScreen {
   /** What is asked; `start` or `choose` before the first question; null at the outcome. */
   readonly observation: string | null
+  /** What is asked under the same answers. */
+  readonly along?: string | null
   readonly presses: number
   readonly texts: readonly SeenText[]
   /** How many windows high it is, at least one. */
@@ -77,10 +79,10 @@ export function readingOf(
     ...walk,
     asked: [
       ...new Set(
-        passed.flatMap(({ observation }) =>
+        passed.flatMap(({ observation, along }) =>
           observation === null || observation === 'start' || observation === 'choose'
             ? []
-            : [observation]
+            : [observation, ...(along ? [along] : [])]
         )
       )
     ],

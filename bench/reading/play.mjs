@@ -50,7 +50,7 @@ export async function play(browser, address, { place, language, tree, answerTo }
         await page.locator('.outcome, .emergency').first().waitFor()
         break
       }
-      await answered(page, question, observation, answerTo(observation), press, look)
+      await answered(page, question, observation, answerTo, press, look)
       const next = `.question:not([data-observation="${observation}"]), .outcome, .emergency`
       await page.locator(next).first().waitFor()
     }
@@ -109,7 +109,8 @@ async function opened(page, address, { place, language, tree, look, press }) {
 }
 
 /** Gives one answer: what is there is marked or typed, then sent. */
-async function answered(page, question, observation, answer, press, look) {
+async function answered(page, question, observation, answerTo, press, look) {
+  const answer = answerTo(observation)
   if (typeof answer === 'string') {
     await press(question.locator(`[data-answer="${answer}"]`))
     return
@@ -126,8 +127,11 @@ async function answered(page, question, observation, answer, press, look) {
   }
   const values = Object.entries(answer)
   const sweep = question.locator('.sweep [data-answer="some"]')
-  // One line over all signs: whoever has one of them reads the list too.
-  if (values.some(([, value]) => value !== 'no') && (await sweep.count()) > 0) {
+  const along = question.locator('[data-along]')
+  const second = (await along.count()) > 0 ? await along.getAttribute('data-along') : observation
+  const some = signs => Object.values(signs).some(value => value !== 'no')
+  // One line over all signs, or two over those of two screens: whoever has one of them reads the list too.
+  if ((some(answer) || some(answerTo(second))) && (await sweep.count()) > 0) {
     await press(sweep)
     await look(observation)
   }

@@ -19,7 +19,8 @@ export function seen() {
     })
   }
   const height = host?.getBoundingClientRect().height ?? document.documentElement.scrollHeight
-  return { texts, screens: Math.max(1, height / innerHeight) }
+  const along = root.querySelector('[data-along]')?.getAttribute('data-along') ?? null
+  return { texts, along, screens: Math.max(1, height / innerHeight) }
 
   function isSeen(element) {
     if (element.closest('.visually-hidden, .key, select, script, style, noscript')) return false
@@ -46,7 +47,12 @@ export function seen() {
     if (within('.calls')) return 'rest'
     if (within('.at-once, .outcome > .verdict:first-child')) return 'card'
     if (!within('.question') || within('.card-box-unsure, .actions')) return 'rest'
-    if (within('.step-heading, .question-how, .sweep-line, .sign-name, .card-label')) return 'asked'
+    if (
+      within(
+        '.step-heading, .sweep-along > h2, .question-how, .sweep-line, .sign-name, .card-label'
+      )
+    )
+      return 'asked'
     return within('.sign-hint, .card-hint') ? 'small-print' : 'rest'
   }
 }

@@ -2,12 +2,13 @@ import { diagramsOf } from '../diagrams/tree-diagrams.ts'
 import { type Answers, measureOf, signsOf } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { emergencySigns } from '../tree/emergency.ts'
-import { TRACKS } from '../tree/observation.ts'
+import { type SignsObservation, TRACKS } from '../tree/observation.ts'
 import type { NoteAdvice, Tree } from '../tree/tree.ts'
 import { adviceFor, isDiscarded, type SpokenAdvice } from './advice.ts'
 import { type Either, levelsOfAll } from './either.ts'
 import { type Possible, possibleAfter, type Walks, walkEither } from './possible.ts'
 import { askedOn, type Progress, progressOf, questionsAhead } from './progress.ts'
+import { sweptWith } from './swept-with.ts'
 import { type Walk, walk } from './walk.ts'
 
 /** What a set of answers comes to: worked out once, each part at first need, and read by every place. */
@@ -21,6 +22,8 @@ export interface Evaluation {
   readonly asked: readonly string[]
   readonly progress: Progress
   readonly possible: Possible
+  /** The signs that one answer can rule out together with those asked for. */
+  readonly sweptWith: SignsObservation | null
   /**
    * The outcome and its advice as soon as both are certain: once the walk is finished, and before that
    * when no answer still to come could change a verdict, the use, a step, a call or a day. Until then null.
@@ -54,6 +57,7 @@ export function evaluate(
   }
   const asked = once(() => askedOn(tree, walked))
   const progress = once(() => progressOf(tree, answers, walked))
+  const swept = once(() => sweptWith(tree, answers, walked))
   const possible = once(() => possibleAfter(tree, answers, either, walked))
   // No emergency is counted as possible until it is told: while one can still be asked for, nothing is certain.
   const emergencyAhead = () => {
@@ -81,6 +85,9 @@ export function evaluate(
     },
     get possible() {
       return possible()
+    },
+    get sweptWith() {
+      return swept()
     },
     get settled() {
       return settled()

@@ -2,16 +2,18 @@ import { type Answer, choiceOf, measureOf, signsOf, type Answers as Told } from 
 import type { Observation } from '../tree/observation.ts'
 import { ChoiceAnswers } from './choice-answers.tsx'
 import { MeasureAnswers } from './measure-answers.tsx'
-import { SignsAnswers } from './signs-answers.tsx'
+import { SignsAnswers, type Together } from './signs-answers.tsx'
 
 /** The answers to one observation as they are told directly, with what was told of it before. */
 export function PlainAnswers({
   observation,
   told,
+  together,
   onAnswer
 }: {
   observation: Observation
   told: Told
+  together?: Together | undefined
   onAnswer: (answer: Answer) => void
 }) {
   // A new observation starts with fields of its own.
@@ -32,6 +34,7 @@ export function PlainAnswers({
           key={id}
           observation={observation}
           told={signsOf(told, id)}
+          together={together}
           onAnswer={onAnswer}
         />
       )

@@ -25,7 +25,7 @@ export function QuestionInHand({
 }) {
   const setting = useSetting()
   const { tree, words, second } = setting
-  const { question, walked, answers, changing, progress, recalled } = walk
+  const { question, walked, answers, changing, progress, recalled, sweptWith, listed } = walk
   if (question === null) return null
   const key = howKey(words, question, recalled)
   const how = key === 'ui:hands-off' && left ? null : key
@@ -44,6 +44,12 @@ export function QuestionInHand({
         <Answers
           observation={question}
           told={answers}
+          together={{
+            along: !recalled && words.has(`observations:${sweptWith?.id}.sweep`) ? sweptWith : null,
+            listed,
+            onNone: walk.answerTogether,
+            onList: walk.listTogether
+          }}
           onAnswer={told => walk.answer(question.id, told)}
           onInputs={inputs => walk.workOut(question.id, inputs)}
         />

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { Signs, SignValue } from '../tree/answers.ts'
+import type { Answers, Signs, SignValue } from '../tree/answers.ts'
 import type { SignsObservation } from '../tree/observation.ts'
+import { noneOf } from '../tree/tell.ts'
 import type { TextKey } from '../words/text-key.ts'
 import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
@@ -10,6 +11,16 @@ import { useSetting } from './setting.tsx'
 import { Sweep } from './sweep.tsx'
 import { Text } from './text.tsx'
 
+/** Signs asked under one answer with those of another screen, and how both are answered. */
+export interface Together {
+  /** The other screen of signs; null where there is none. */
+  readonly along: SignsObservation | null
+  /** One line over these signs was answered with more than a no. */
+  readonly listed: boolean
+  onNone(answers: Answers): void
+  onList(): void
+}
+
 /**
  * A screen of independent signs: mark each that fits, or is unsure, then rule the others out or leave them
  * unsure. Where one line sweeps over all of them it is asked first, and the list opens on yes or not sure.
@@ -17,10 +28,12 @@ import { Text } from './text.tsx'
 export function SignsAnswers({
   observation,
   told,
+  together,
   onAnswer
 }: {
   observation: SignsObservation
   told: Signs
+  together?: Together | undefined
   onAnswer: (signs: Signs) => void
 }) {
   const { words } = useSetting()
@@ -45,15 +58,27 @@ export function SignsAnswers({
     onAnswer({ ...marked, ...Object.fromEntries(open.map(({ id }) => [id, value])) })
   }
   const sweep: TextKey = `observations:${observation.id}.sweep`
-  const [open, setOpen] = useState(false)
+  const [opened, setOpened] = useState(false)
+  const open = opened || together?.listed === true
   const list = useRef<HTMLUListElement>(null)
   // The list takes the focus that the button had which opened it.
   useEffect(() => {
-    if (open) list.current?.querySelector('input')?.focus()
-  }, [open])
+    if (opened) list.current?.querySelector('input')?.focus()
+  }, [opened])
   if (words.has(sweep) && !open && Object.keys(told).length === 0) {
+    const along = together?.along ?? null
     return (
-      <Sweep observation={observation.id} onNone={() => rest('no')} onOpen={() => setOpen(true)} />
+      <Sweep
+        observation={observation.id}
+        along={along?.id ?? null}
+        onNone={() =>
+          along === null ? rest('no') : together?.onNone([observation, along].reduce(noneOf, {}))
+        }
+        onOpen={() => {
+          setOpened(true)
+          together?.onList()
+        }}
+      />
     )
   }
   const some = Object.keys(marked).length > 0

@@ -8,7 +8,7 @@ import { type Report, reportOn } from '../report/report.ts'
 import type { Answer, Answers } from '../tree/answers.ts'
 import { isAskedFromMemory } from '../tree/caution.ts'
 import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
-import type { Observation } from '../tree/observation.ts'
+import type { Observation, SignsObservation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { emergencyTold, withoutEmergency } from './emergency-told.ts'
 import { type SaidTwice, tellOf } from './said-twice.ts'
@@ -28,6 +28,10 @@ export interface WalkInHand {
   /** What the screen asks for, the next question or an earlier one being changed; null at the outcome. */
   readonly question: Observation | null
   readonly changing: boolean
+  /** Asked together with the question, under one answer that rules out both. */
+  readonly sweptWith: SignsObservation | null
+  /** Its signs are listed at once: one line over them was answered with more than a no. */
+  readonly listed: boolean
   /** Asked from memory: nobody handles a jar under pressure, not even to answer. */
   readonly recalled: boolean
   readonly progress: Progress
@@ -42,6 +46,10 @@ export interface WalkInHand {
   answer(observation: string, answer: Answer): void
   /** Tells an answer without leaving the question or outcome shown. */
   replace(observation: string, answer: Answer): void
+  /** Answers what is asked together. */
+  answerTogether(answers: Answers): void
+  /** Lists the signs of all that is asked together, one screen after the other. */
+  listTogether(): void
   withdraw(observation: string): void
   /** Tells the quantities from which an observation is worked out, in place of a direct answer to it. */
   workOut(observation: string, inputs: Answers): void
@@ -65,6 +73,7 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
   const { tree, office, today } = setting
   const session = useMemo(() => createSession(tree, start, either), [tree, start])
   const [, redraw] = useState(0)
+  const [listed, setListed] = useState<readonly string[]>([])
   useEffect(() => session.subscribe(() => redraw(n => n + 1)), [session])
 
   const evaluation = session.evaluation()
@@ -84,6 +93,7 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
   const [emergency] = emergenciesTold(tree, answers)
   const emergencyAt = emergency?.observation ?? raisedAt(walked, EMERGENCY)
   const question = shown === null ? null : (tree.observations[shown] ?? null)
+  const along = shows === 'asking' && !listed.includes(shown ?? '') ? evaluation.sweptWith : null
   return {
     evaluation,
     answers,
@@ -96,6 +106,8 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
       question.about !== 'person' &&
       isAskedFromMemory(tree, walked.outcome.container),
     changing: shows === 'changing',
+    sweptWith: along,
+    listed: listed.includes(shown ?? ''),
     progress,
     report,
     told,
@@ -105,6 +117,8 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
     // What was told before is replaced whole: a mark taken off is off.
     answer: session.replace,
     replace: session.add,
+    answerTogether: answers => session.retell({ ...session.told(), ...answers }),
+    listTogether: () => setListed([question, along].flatMap(each => each?.id ?? [])),
     withdraw: session.withdraw,
     workOut(observation, inputs) {
       const { [observation]: _, ...rest } = session.told()

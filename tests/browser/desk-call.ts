@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import type { Jar } from '../helpers/jars.mjs'
-import { answer, askedOn } from './play.ts'
+import { answer, askedOn, openWhereTold } from './play.ts'
 
 /** Opens the desk as somebody who has just picked up the telephone. */
 export async function atDesk(page: Page): Promise<void> {
@@ -33,6 +33,7 @@ export async function callUntil(page: Page, jar: Jar, until: string | null): Pro
   for (let screen = 0; screen < 14; screen++) {
     const observation = await askedOn(page)
     if (observation === null || observation === until) return
+    await openWhereTold(page, jar)
     const told = jar[observation]
     const one = typeof told === 'string' ? told : null
     const target = page.locator(`.question [data-answer="${one}"][data-key]`)

@@ -116,7 +116,7 @@ describe('the keyboard at the desk', () => {
     await page.keyboard.type('hairy')
     await page.keyboard.press('Enter')
     await page.keyboard.press('Escape')
-    for (let screen = 0; screen < 4; screen++) {
+    for (let screen = 0; screen < 3; screen++) {
       const before = await page.locator('.question').getAttribute('data-observation')
       await page.keyboard.press('0')
       await page

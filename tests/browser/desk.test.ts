@@ -193,7 +193,7 @@ describe('a call in which everything is decided', () => {
   test('is not ended while an open question could still add a step', async () => {
     const { page } = await toDesk()
     await say(page, 'hairy')
-    await callUntil(page, JARS['white-fuzz'] ?? {}, 'jar-signs')
+    await callUntil(page, JARS['white-fuzz'] ?? {}, 'container-signs')
     // Mold is certain by now; whether the pot holds lead is not.
     expect(await page.locator('.decided').textContent()).toContain('Likely mold')
     expect(await page.locator('[data-action="stop-here"]').count()).toBe(0)

@@ -39,7 +39,7 @@ describe('an element', () => {
       )
     await page.locator(asks).waitFor()
     expect(await lang()).toBe('es')
-    await playOn(page, fuzz, 'jar-signs')
+    await playOn(page, fuzz, 'surface-texture')
     await set('lang', 'en-US')
     await page.locator('.embed[lang="en"] .question[data-observation="people-signs"]').waitFor()
     await set('lang', 'tlh')
@@ -52,10 +52,10 @@ describe('an element', () => {
   test('keeps the answers when its reader changes the language', async () => {
     const { page } = await open('/county')
     await page.locator('.question').waitFor()
-    await playOn(page, fuzz, 'jar-signs')
+    await playOn(page, fuzz, 'surface-texture')
     await page.locator('[data-language="es"]').click()
-    await page.locator('.embed[lang="es"] [data-observation="jar-signs"]').waitFor()
-    expect(await page.locator('button.bead').count()).toBe(2)
+    await page.locator('.embed[lang="es"] [data-observation="surface-texture"]').waitFor()
+    expect(await page.locator('button.bead').count()).toBe(3)
   })
 
   test('beside another is a walk of its own, and leaves nothing when taken away', async () => {
@@ -113,7 +113,7 @@ describe('an element', () => {
     const { page } = await open('/frame')
     const frame = page.frameLocator('iframe')
     await frame.locator('.embed[lang="es"] .question').waitFor()
-    for (const id of ['people-signs', 'container-signs', 'jar-signs']) {
+    for (const id of ['people-signs', 'container-signs']) {
       await frame.locator(`.question[data-observation="${id}"] [data-answer="none"]`).click()
     }
     await frame.locator('[data-answer="dry-fuzzy"]').click()

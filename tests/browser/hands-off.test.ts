@@ -11,7 +11,7 @@ describe('a jar that was shut too long', () => {
     const lid = page.locator('.question[data-observation="container-signs"]')
     const how = page.locator('.question-how')
     await lid.waitFor()
-    expect(await how.textContent()).not.toContain('Do not lift, tilt or open it')
+    expect(await how.first().textContent()).not.toContain('Do not lift, tilt or open it')
     await answer(page, 'container-signs', ['closed-too-long'])
     await page.locator('.question[data-observation="jar-signs"]').waitFor()
     expect(await page.locator('.step-heading').textContent()).toContain('From memory')

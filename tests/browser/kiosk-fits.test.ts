@@ -120,7 +120,6 @@ describe('a visitor to the kiosk', () => {
     const steps = {
       'people-signs': 'none',
       'container-signs': 'none',
-      'jar-signs': 'none',
       'surface-texture': 'dry-fuzzy',
       drinkers: 'none'
     }

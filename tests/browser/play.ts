@@ -37,6 +37,7 @@ export async function playOn(
     const observation = await askedOn(page)
     await each(observation)
     if (observation === null || observation === until) return
+    await openWhereTold(page, jar)
     await answer(page, observation, jar[observation])
     await left(page, observation)
   }
@@ -53,6 +54,14 @@ async function left(page: Page, observation: string): Promise<void> {
 export async function openList(page: Page): Promise<void> {
   const yes = page.locator('.question .sweep [data-answer="some"]')
   if ((await yes.count()) > 0) await yes.click()
+}
+
+/** Opens the lists of two screens of signs asked as one, where of the second something is so. */
+export async function openWhereTold(page: Page, jar: Jar): Promise<void> {
+  const along = page.locator('.question .sweep-along')
+  if ((await along.count()) === 0) return
+  const second = (await along.getAttribute('data-along')) ?? ''
+  if (jar[second] !== 'none') await openList(page)
 }
 
 /** Gives one answer: an answer id, signs, or a reading with its instrument. */

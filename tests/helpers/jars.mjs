@@ -91,17 +91,22 @@ export async function playJar(page, jar, each = () => undefined) {
     const observation = await page.locator('.question').getAttribute('data-observation')
     await page.waitForTimeout(0)
     await each(observation)
-    await answer(page, observation, jar[observation])
+    await answer(page, observation, jar)
   }
   throw new Error('the walk does not end')
 }
 
-async function answer(page, observation, told) {
+async function answer(page, observation, jar) {
+  const told = jar[observation]
   if (told === undefined) throw new Error(`this jar says nothing of ${observation}`)
   const sweep = page.locator('.question .sweep')
-  // One line over all signs comes first; any answer but no opens the list.
-  if (told !== 'none' && (await sweep.count()) > 0)
-    await sweep.locator('[data-answer="some"]').click()
+  // One line over all signs comes first, also over those of the next screen; any answer but no opens the list.
+  if ((await sweep.count()) > 0) {
+    const along = sweep.locator('[data-along]')
+    const second = (await along.count()) > 0 ? await along.getAttribute('data-along') : observation
+    if (told !== 'none' || jar[second] !== 'none')
+      await sweep.locator('[data-answer="some"]').click()
+  }
   if (typeof told === 'string') {
     await page.click(`.question [data-answer="${told}"]`)
     return

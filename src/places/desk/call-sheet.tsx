@@ -12,7 +12,7 @@ import { type Setting, SettingProvider, useSetting } from '../../parts/setting.t
 import { Text } from '../../parts/text.tsx'
 import type { Told } from '../../reader/fact.ts'
 import type { FactReader } from '../../reader/fact-reader.ts'
-import type { Answer } from '../../tree/answers.ts'
+import type { Answer, Answers } from '../../tree/answers.ts'
 import type { Language } from '../../words/languages.ts'
 import { cautionText } from '../../words/tree-texts.ts'
 import { AtOnce } from './at-once.tsx'
@@ -71,6 +71,10 @@ export function CallSheet({
     answer: (observation: string, answer: Answer) => {
       onCall({ type: 'answer' })
       walk.answer(observation, answer)
+    },
+    answerTogether: (answers: Answers) => {
+      onCall({ type: 'answer' })
+      walk.answerTogether(answers)
     }
   }
   const keysDo = useAnswerKeys(byKeys)

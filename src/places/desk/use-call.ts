@@ -34,12 +34,14 @@ export function useCall(start: readonly Told[]): CallInHand {
     const { answers, either } = callOf(tree, next)
     walk.retell(answers, either, stays)
   }
-  const replaced = (observation: string, told: Answer) => [
-    ...facts.filter(fact => fact.observation !== observation),
-    { observation, answer: told }
+  const replaced = (told: Answers) => [
+    ...facts.filter(fact => !Object.hasOwn(told, fact.observation)),
+    ...Object.entries(told).map(([observation, answer]) => ({ observation, answer }))
   ]
-  const answer = (observation: string, told: Answer) => put(replaced(observation, told))
-  const replace = (observation: string, told: Answer) => put(replaced(observation, told), true)
+  const answerTogether = (told: Answers) => put(replaced(told))
+  const answer = (observation: string, told: Answer) => answerTogether({ [observation]: told })
+  const replace = (observation: string, told: Answer) =>
+    put(replaced({ [observation]: told }), true)
   const workOut = (observation: string, inputs: Answers) =>
     put([
       ...facts.filter(fact => fact.observation !== observation && !(fact.observation in inputs)),
@@ -60,7 +62,7 @@ export function useCall(start: readonly Told[]): CallInHand {
   return {
     facts,
     contradictions: call.contradictions,
-    walk: { ...walk, answer, replace, workOut, takeBack },
+    walk: { ...walk, answer, answerTogether, replace, workOut, takeBack },
     // Said twice it is still one fact.
     tell: (more, takenBack) => {
       const left = without(facts, takenBack)
