@@ -18,7 +18,7 @@ import type { PublishedEdition } from './edition.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
 import { type LinkedTree, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
-import { placesOf } from './places.ts'
+import { placesOf, placesOfDeeds } from './places.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
 import { saidBy } from './said.ts'
@@ -99,9 +99,10 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
   const { observations, verdicts, steps } = project
+  const deeds = steps && placesOfDeeds(steps.doc)
   const places = linked.flatMap(each => {
     const authored = project.trees.get(each.tree.id)?.doc
-    return authored && observations && verdicts && steps
+    return authored && observations && verdicts && deeds
       ? [
           [
             each.tree.id,
@@ -110,7 +111,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
               authored,
               observations.doc,
               verdicts.doc,
-              steps.doc,
+              deeds,
               project.rules.get(each.tree.id)?.doc
             )
           ] as const
