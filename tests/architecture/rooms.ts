@@ -32,6 +32,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   prove: { rooms: ['tree', 'diagrams', 'evaluate', 'findings'], packages: [] },
   compare: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   tables: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
+  contacts: { rooms: ['science', 'office', 'tables'], packages: ['idb'] },
   figures: { rooms: ['tree', 'diagrams', 'evaluate', 'science', 'prove'], packages: [] },
   machine: { rooms: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
   words: {
