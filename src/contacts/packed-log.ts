@@ -12,7 +12,8 @@ const KIND = 9
 const KEYS = 10
 const WIDTH = KEYS + LOG_TABLES.length
 /** Rows to a page: pages are added, never copied. */
-const PAGE = 1 << 15
+const PAGE_BITS = 15
+const PAGE = 1 << PAGE_BITS
 
 const VOID = 0
 const CONTACT = 1
@@ -51,7 +52,8 @@ export class PackedLog {
       if (this.#rows * 2 > this.#slots.length) this.#grow()
       return
     }
-    const [page, at] = this.#place(known - 1)
+    const page = this.#pageOf(known - 1)
+    const at = startOf(known - 1)
     const order = compare(page, at + EDIT, row, EDIT, WIDTH - EDIT)
     if (order !== 0) this.#edited += 1
     if (order < 0) page.set(row, at)
@@ -62,7 +64,8 @@ export class PackedLog {
     const [from, until] = [dayNumber(span.from), dayNumber(span.until)]
     const keys: string[] = []
     for (let row = 0; row < this.#rows; row++) {
-      const [page, at] = this.#place(row)
+      const page = this.#pageOf(row)
+      const at = startOf(row)
       const day = page[at + DAY] ?? 0
       const kind = page[at + KIND]
       if (day < from || day > until || kind === VOID) continue
@@ -81,10 +84,11 @@ export class PackedLog {
 
   #pack(entry: LogEntry): void {
     const row = this.#row.fill(0)
-    const digits = entry.id.replaceAll('-', '')
-    for (let part = 0; part < 4; part++) {
-      row[part] = Number.parseInt(digits.slice(part * 8, part * 8 + 8), 16)
-    }
+    const { id } = entry
+    row[0] = Number.parseInt(id.slice(0, 8), 16)
+    row[1] = Number.parseInt(id.slice(9, 13) + id.slice(14, 18), 16)
+    row[2] = Number.parseInt(id.slice(19, 23) + id.slice(24, 28), 16)
+    row[3] = Number.parseInt(id.slice(28), 16)
     row[EDIT] = entry.edit
     row[MARK] = Number.parseInt(entry.mark, 16)
     row[DAY] = dayNumber(entry.date)
@@ -101,17 +105,16 @@ export class PackedLog {
     })
   }
 
-  #place(row: number): [Uint32Array, number] {
-    const page = this.#pages[Math.floor(row / PAGE)]
+  #pageOf(row: number): Uint32Array {
+    const page = this.#pages[row >>> PAGE_BITS]
     if (page === undefined) throw new RangeError(`There is no row ${row}.`)
-    return [page, (row % PAGE) * WIDTH]
+    return page
   }
 
   /** Gives the number of the new row and one. */
   #append(row: Uint32Array): number {
     if (this.#rows % PAGE === 0) this.#pages.push(new Uint32Array(PAGE * WIDTH))
-    const [page, at] = this.#place(this.#rows)
-    page.set(row, at)
+    this.#pageOf(this.#rows).set(row, startOf(this.#rows))
     this.#rows += 1
     return this.#rows
   }
@@ -123,7 +126,8 @@ export class PackedLog {
     for (;;) {
       const known = this.#slots[slot] ?? 0
       if (known === 0) return slot
-      const [page, at] = this.#place(known - 1)
+      const page = this.#pageOf(known - 1)
+      const at = startOf(known - 1)
       if (compare(page, at, row, 0, EDIT) === 0) return slot
       slot = (slot + 1) & mask
     }
@@ -132,11 +136,15 @@ export class PackedLog {
   #grow(): void {
     this.#slots = new Uint32Array(this.#slots.length * 2)
     for (let row = 0; row < this.#rows; row++) {
-      const [page, at] = this.#place(row)
+      const page = this.#pageOf(row)
+      const at = startOf(row)
       this.#slots[this.#slotOf(page.subarray(at, at + WIDTH))] = row + 1
     }
   }
 }
+
+/** Where in its page a row begins. */
+const startOf = (row: number): number => (row & (PAGE - 1)) * WIDTH
 
 /** The order of two runs of numbers, the first that differs deciding. */
 function compare(a: Uint32Array, at: number, b: Uint32Array, from: number, length: number): number {
@@ -147,7 +155,16 @@ function compare(a: Uint32Array, at: number, b: Uint32Array, from: number, lengt
   return 0
 }
 
-const dayNumber = (day: string): number => Number(day.replaceAll('-', ''))
+const numbers = new Map<string, number>()
+
+/** 20261002 for 2026-10-02; a log has few days and asks for each thousands of times. */
+function dayNumber(day: string): number {
+  const known = numbers.get(day)
+  if (known !== undefined) return known
+  const number = Number(day.replaceAll('-', ''))
+  numbers.set(day, number)
+  return number
+}
 
 /** Names by number, so that a row holds numbers alone. */
 class Names {

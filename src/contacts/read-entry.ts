@@ -37,16 +37,17 @@ type Given = Readonly<Record<string, unknown>>
  * many, or a text where a code belongs, is refused, so that no name or number can ride along.
  */
 export function readEntry(given: unknown): EntryReading {
-  if (typeof given !== 'object' || given === null || Array.isArray(given)) {
-    return { fault: 'this is no record' }
-  }
+  if (!isRecord(given)) return { fault: 'this is no record' }
   try {
-    return { entry: entryOf({ ...given }) }
+    return { entry: entryOf(given) }
   } catch (error) {
     if (error instanceof Wrong) return { fault: error.message }
     throw error
   }
 }
+
+const isRecord = (given: unknown): given is Given =>
+  typeof given === 'object' && given !== null && !Array.isArray(given)
 
 /** Reads one line of a JSON Lines file. */
 export function readLine(line: string): EntryReading {

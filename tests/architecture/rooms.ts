@@ -36,7 +36,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   figures: { rooms: ['tree', 'diagrams', 'evaluate', 'science', 'prove'], packages: [] },
   machine: { rooms: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
   words: {
-    rooms: ['tree', 'evaluate', 'science', 'office', 'report'],
+    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts'],
     packages: ['i18next']
   },
   reader: { rooms: ['tree', 'evaluate', 'science', 'words'], packages: [] },
@@ -65,7 +65,8 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   cli: {
     rooms: [
       ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
-      ...['prove', 'compare', 'tables', 'figures', 'machine', 'words', 'parts', 'paper']
+      ...['prove', 'compare', 'tables', 'contacts', 'figures', 'machine', 'words'],
+      ...['parts', 'paper']
     ],
     packages: [
       'playwright-core',
