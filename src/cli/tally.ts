@@ -1,7 +1,7 @@
 import { createReadStream, existsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Readable } from 'node:stream'
-import { hideSmall, type ShownReport, showAll } from '../contacts/hide-small.ts'
+import { hideSmall, rowsOf, type ShownReport, showAll } from '../contacts/hide-small.ts'
 import { LOG_TABLES } from '../contacts/log-report.ts'
 import { PackedLog } from '../contacts/packed-log.ts'
 import { readLine } from '../contacts/read-entry.ts'
@@ -132,9 +132,7 @@ function reportText(report: ShownReport, words: Words, nameOf: NameOf): readonly
     ...LOG_TABLES.flatMap(table => [
       '',
       words.t(`ui:contacts.tables.${table}`),
-      ...Object.entries(report.tables[table]).map(([key, count]) =>
-        figure(nameOf(table, key), count)
-      )
+      ...rowsOf(report.tables[table]).map(([key, count]) => figure(nameOf(table, key), count))
     ])
   ]
 }

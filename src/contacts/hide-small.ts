@@ -17,6 +17,10 @@ export interface ShownReport
   readonly least: number
 }
 
+/** The rows of a table, most first, the hidden ones last. A key of digits alone has no place in an object. */
+export const rowsOf = (counts: ShownCounts): readonly (readonly [string, number | null])[] =>
+  Object.entries(counts).sort(([a, n], [b, m]) => (m ?? -1) - (n ?? -1) || (a < b ? -1 : 1))
+
 /** Every number as it is, for the office itself. */
 export const showAll = (report: LogReport): ShownReport => ({ ...report, least: 0 })
 

@@ -140,6 +140,6 @@ const more = (table: Map<string, number>, key: string, count: number): void => {
   table.set(key, (table.get(key) ?? 0) + count)
 }
 
-/** Most first; equal ones by name, so that two reports of the same log are the same text. */
+/** Equal ones by name, so that two reports of the same log are the same text. */
 const sorted = (table: ReadonlyMap<string, number> = new Map()): KeyCounts =>
   Object.fromEntries([...table].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1)))

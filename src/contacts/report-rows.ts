@@ -1,5 +1,5 @@
 import { csvOf } from '../tables/csv.ts'
-import type { ShownReport } from './hide-small.ts'
+import { rowsOf, type ShownReport } from './hide-small.ts'
 import { LOG_TABLES, type LogTable } from './log-report.ts'
 
 /** The name of a key of a table, for people. */
@@ -17,9 +17,7 @@ export function reportRows(report: ShownReport, nameOf: NameOf): readonly (reado
     shown(count)
   ]
   const tables = LOG_TABLES.flatMap(table =>
-    Object.entries(report.tables[table]).map(([key, count]) =>
-      row(table, key, nameOf(table, key), count)
-    )
+    rowsOf(report.tables[table]).map(([key, count]) => row(table, key, nameOf(table, key), count))
   )
   return [
     ['from', 'until', 'table', 'key', 'name', 'people'],

@@ -56,13 +56,22 @@ function areaName(words: Words, counties: readonly OfficeCounty[], area: string)
   return known?.name ?? words.t('ui:contacts.keys.county', { code: area })
 }
 
+/** A language as it is written where the office is: numbers in Spanish have a point in the United States. */
+export const inCountry = ({ tag }: Words): string => `${tag}-US`
+
+/** A day, YYYY-MM-DD, as a language writes it. */
+export const dayText = (words: Words, day: string): string =>
+  new Intl.DateTimeFormat(inCountry(words), { dateStyle: 'medium', timeZone: 'UTC' }).format(
+    new Date(`${day}T00:00:00Z`)
+  )
+
 /** One entry in a line: what it was about, what was told, how, and how long. */
 export function entryLine(
   words: Words,
   counties: readonly OfficeCounty[],
   entry: LogEntry
 ): string {
-  const minutes = `${entry.minutes} ${words.t('ui:contacts.columns.minutes').toLowerCase()}`
+  const minutes = words.t('ui:contacts.minutes', { count: entry.minutes })
   if (entry.kind === 'hours') {
     return `${words.t('ui:contacts.columns.volunteer')} ${entry.volunteer}, ${minutes}`
   }

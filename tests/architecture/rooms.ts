@@ -43,17 +43,23 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   style: { rooms: [], packages: [] },
   addresses: { rooms: ['tree', 'evaluate', 'office', 'report', 'words'], packages: [] },
   parts: {
-    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'machine', 'words', 'addresses'],
+    rooms: [
+      ...['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'machine', 'words'],
+      'addresses'
+    ],
     packages: ['preact', 'uqr']
   },
   opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
   'last-resort': { rooms: [], packages: ['preact'] },
   'places/page': placeWith(['office', 'report', 'addresses']),
-  'places/desk': placeWith(['evaluate', 'report', 'machine', 'reader', 'addresses']),
+  'places/desk': placeWith([
+    ...['evaluate', 'office', 'contacts', 'report', 'machine', 'reader', 'addresses']
+  ]),
   'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
   'places/embed': placeWith(['office']),
   'places/look-alikes': PLACE,
   'places/workbench': placeWith(['science'], ['d3-scale', 'd3-shape']),
+  'places/contacts': placeWith(['office', 'contacts']),
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
   paper: {
     rooms: [
