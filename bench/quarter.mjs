@@ -44,17 +44,14 @@ export async function measureQuarter() {
     for (let run = 0; run < RUNS; run++) {
       // From the press to the painted report of another quarter.
       const measured = await page.evaluate(async () => {
-        const before = document.querySelector('.contacts-report')?.getAttribute('data-contacts')
+        const report = () => document.querySelector('.contacts-report')
+        const frame = () => new Promise(resolve => requestAnimationFrame(resolve))
+        const before = report().dataset.from
         const started = performance.now()
         document.querySelector('[data-span-move="later"]').click()
-        while (
-          document.querySelector('.contacts-report')?.getAttribute('data-contacts') === before
-        ) {
-          await new Promise(resolve => requestAnimationFrame(resolve))
-        }
-        await new Promise(resolve => requestAnimationFrame(resolve))
-        const now = document.querySelector('.contacts-report').getAttribute('data-contacts')
-        return { ms: performance.now() - started, contacts: Number(now) }
+        while (report().dataset.from === before) await frame()
+        await frame()
+        return { ms: performance.now() - started, contacts: Number(report().dataset.contacts) }
       })
       times.push(measured.ms)
       contacts = measured.contacts

@@ -128,10 +128,13 @@ export async function openLog(): Promise<ContactLog> {
     },
     async foldBefore(day) {
       let gone = 0
+      const before = IDBKeyRange.upperBound([day, ''], true)
+      // A page that is opened folds hardly ever: it waits for no disk then.
+      if ((await db.getKey('entries', before)) === undefined) return gone
       await saved(async () => {
         const tx = write()
         const entries = tx.objectStore('entries')
-        const old = await entries.getAll(IDBKeyRange.upperBound([day, ''], true))
+        const old = await entries.getAll(before)
         const standing = await tx.objectStore('sums').getAll()
         const folded = foldAway(new Map(old.map(entry => [entry.id, [entry]])), day, standing)
         for (const sum of folded.sums) await tx.objectStore('sums').put(sum)

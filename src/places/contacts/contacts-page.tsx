@@ -78,7 +78,11 @@ export function ContactsPage({ catalogue, openers }: { catalogue: Catalogue; ope
                 {words.t('ui:contacts.span.whole-months', { day: dayText(words, view.keptFrom) })}
               </p>
             )}
-            <div class="contacts-report" data-contacts={view.report.contacts}>
+            <div
+              class="contacts-report"
+              data-from={view.span.from}
+              data-contacts={view.report.contacts}
+            >
               <div class="screen-alone">
                 <Figures report={showAll(view.report)} />
                 <ReportTables report={showAll(view.report)} counties={counties} />
