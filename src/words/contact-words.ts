@@ -59,11 +59,17 @@ function areaName(words: Words, counties: readonly OfficeCounty[], area: string)
 /** A language as it is written where the office is: numbers in Spanish have a point in the United States. */
 export const inCountry = ({ tag }: Words): string => `${tag}-US`
 
+const formats = new Map<string, Intl.DateTimeFormat>()
+
 /** A day, YYYY-MM-DD, as a language writes it. */
-export const dayText = (words: Words, day: string): string =>
-  new Intl.DateTimeFormat(inCountry(words), { dateStyle: 'medium', timeZone: 'UTC' }).format(
-    new Date(`${day}T00:00:00Z`)
-  )
+export function dayText(words: Words, day: string): string {
+  const tag = inCountry(words)
+  // Making one takes longer than all else in a line.
+  const format =
+    formats.get(tag) ?? new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeZone: 'UTC' })
+  formats.set(tag, format)
+  return format.format(new Date(`${day}T00:00:00Z`))
+}
 
 /** One entry in a line: what it was about, what was told, how, and how long. */
 export function entryLine(

@@ -3,12 +3,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromium, type Page } from 'playwright-core'
 import { afterAll, describe, expect, inject, test } from 'vitest'
+import shipped from '../../public/office.json' with { type: 'json' }
 import { lineOf } from '../../src/contacts/contact.ts'
 import { BROWSER_FLAGS } from '../../tools/browser.mjs'
 import { CALL, HOURS } from '../contacts/sample.ts'
 import { HAND_TALLY, syntheticCalls } from '../contacts/synthetic-calls.ts'
 import { axeFaults } from './axe.ts'
-import { entriesOf } from './log-database.ts'
+import { databasesOf, entriesOf } from './log-database.ts'
 import { address, useVisits } from './visit.ts'
 
 const visit = useVisits()
@@ -126,6 +127,28 @@ describe('the log and its reports', () => {
     expect(await page.locator('.take-in-told').textContent()).toContain('Too old to keep: 1.')
     expect(await entriesOf(page)).toEqual([])
   })
+})
+
+test('a month that is over goes, and its sums stay', async () => {
+  const { log: _, ...without } = shipped
+  const { page } = await visit(
+    {},
+    {
+      hash: 'contacts.html#kind=calendar-year&year=2001',
+      shows: '.figures',
+      before: opened =>
+        opened.route('**/office.json', route => route.fulfill({ json: without }), { times: 1 })
+    }
+  )
+  await takeIn(page, fileOf('old.jsonl', [lineOf({ ...CALL, date: '2001-02-03' })]))
+  await page.locator('[data-contacts="1"]').waitFor()
+  expect(await entriesOf(page)).toHaveLength(1)
+  await page.reload()
+  await page.locator('p', { hasText: 'only sums of whole months are kept' }).waitFor()
+  await page.locator('[data-contacts="1"]').waitFor()
+  expect(await entriesOf(page)).toEqual([])
+  const { sums } = (await databasesOf(page))['jarside-contacts'] ?? {}
+  expect(sums).toMatchObject([{ month: '2001-02', report: { contacts: 1 } }])
 })
 
 describe('a browser that is killed', () => {

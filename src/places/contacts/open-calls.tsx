@@ -4,6 +4,9 @@ import type { OfficeCounty } from '../../office/office-pack.ts'
 import { useSpeech } from '../../parts/setting.tsx'
 import { dayText, entryLine } from '../../words/contact-words.ts'
 
+/** How many stand on the page at once: whoever resolves them sees the next ones. */
+const SHOWN = 50
+
 /** What is still pending in a time, oldest first. */
 export function OpenCalls({
   entries,
@@ -21,7 +24,7 @@ export function OpenCalls({
       <h2>{words.t('ui:contacts.open-calls.title')}</h2>
       {open.length === 0 && <p>{words.t('ui:contacts.open-calls.none')}</p>}
       <ul>
-        {open.map(entry => (
+        {open.slice(0, SHOWN).map(entry => (
           <li key={entry.id}>
             <span>
               {dayText(words, entry.date)}: {entryLine(words, counties, entry)}
@@ -37,6 +40,9 @@ export function OpenCalls({
           </li>
         ))}
       </ul>
+      {open.length > SHOWN && (
+        <p>{words.t('ui:contacts.open-calls.more', { count: open.length - SHOWN })}</p>
+      )}
     </section>
   )
 }
