@@ -47,7 +47,8 @@ function trees(): Plugin {
 }
 
 function moduleOf(bundle: BrowserBundle, name: string) {
-  const { catalogue, trees, drawings, screens, workbench, lookAlikes, words, said } = bundle
+  const { catalogue, trees, drawings, screens, workbench, contacts, lookAlikes, words, said } =
+    bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -60,6 +61,8 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(said[tree])
     case 'workbench':
       return asModule(workbench)
+    case 'contacts':
+      return asModule(contacts)
     case 'look-alikes':
       return ['pairs', 'drawings', 'words']
         .map(part => asNamed(part, lookAlikes[part as keyof typeof lookAlikes]))
@@ -143,7 +146,10 @@ export default defineConfig(({ mode }) => ({
       input:
         mode === 'gallery'
           ? ['gallery.html']
-          : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html', 'look-alikes.html']
+          : [
+              ...['index.html', 'desk.html', 'kiosk.html'],
+              ...['workbench.html', 'look-alikes.html', 'contacts.html']
+            ]
     }
   }
 }))

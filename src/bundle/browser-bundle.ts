@@ -16,6 +16,8 @@ export interface BrowserBundle {
   readonly screens: Readonly<Record<string, Texts>>
   /** By language tag: the words that the workbench alone says. */
   readonly workbench: Readonly<Record<string, Texts>>
+  /** By language tag: the words of the contact log. */
+  readonly contacts: Readonly<Record<string, Texts>>
   /** What the page of look-alikes shows beside the screens' own words. */
   readonly lookAlikes: LookAlikesBundle
   /** By tree, then by language tag: the words of that tree. */
@@ -68,6 +70,7 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
     trees: Object.fromEntries(bundles),
     screens,
     workbench: eachLanguage(loaded, workbenchWords),
+    contacts: eachLanguage(loaded, contactsWords),
     lookAlikes: {
       pairs: loaded.lookAlikes,
       drawings: drawingsIn(folder, picturesOf(loaded.lookAlikes)),
@@ -95,7 +98,8 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     const { title, about } = words[id] as { title: string; about: string }
     return [id, { title, about }] as const
   })
-  const { workbench: _, reckon: __, photo: ___, 'last-resort': ____, ...ui } = words.ui as Texts
+  const all = words.ui as Texts
+  const { workbench: _, reckon: __, photo: ___, 'last-resort': ____, contacts: _____, ...ui } = all
   return { ui, ...Object.fromEntries(titles) }
 }
 
@@ -103,6 +107,15 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
 function workbenchWords(words: Texts): Texts {
   const { workbench, reckon } = words.ui as Texts
   return { ui: { workbench, reckon } }
+}
+
+/** What is said of the contact log, with the verdicts by name: the desk and the log alone ask for it. */
+function contactsWords(words: Texts): Texts {
+  const { contacts } = words.ui as Texts
+  const names = Object.entries(words.verdicts as Readonly<Record<string, Texts>>).map(
+    ([id, { name }]) => [id, { name }] as const
+  )
+  return { ui: { contacts }, verdicts: Object.fromEntries(names) }
 }
 
 function saidOf({ observations }: Tree, { said }: Loaded): Loaded['said'] {

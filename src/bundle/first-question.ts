@@ -61,6 +61,7 @@ const LATER = [
   'reckon',
   'switch',
   'workbench',
+  'contacts',
   'look-alikes',
   'follow-ups',
   // What is said of an outcome, and of the way back to it.

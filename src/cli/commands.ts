@@ -17,6 +17,7 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   handout: async () => (await import('./handout.ts')).handout,
   table: async () => (await import('./table.ts')).table,
   figures: async () => (await import('./figures.ts')).figures,
+  tally: async () => (await import('./tally.ts')).tally,
   schema: async () => (await import('./schema.ts')).schema
 }
 

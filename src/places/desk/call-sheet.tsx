@@ -22,9 +22,13 @@ import { Decided } from './decided.tsx'
 import { FactField } from './fact-field.tsx'
 import { FactStrip } from './fact-strip.tsx'
 import { KeysLine } from './keys-line.tsx'
+import { RecordPanel } from './record-panel.tsx'
 import { SayThis } from './say-this.tsx'
+import { DueToday } from './slips.tsx'
 import { useAnswerKeys } from './use-answer-keys.ts'
 import { useCall } from './use-call.ts'
+import type { Recording } from './use-recording.ts'
+import { NOTHING_TOLD, recheckInDays, subjectOf, toldOfCall } from './what-to-record.ts'
 
 /** One call on one sheet, top to bottom: what is said, what to read aloud, the facts, what is decided. */
 export function CallSheet({
@@ -38,7 +42,8 @@ export function CallSheet({
   typing,
   onCall,
   byKeys,
-  onByKeys
+  onByKeys,
+  recording
 }: {
   /** The setting in which the caller gets text and paper. */
   handed: Setting
@@ -57,6 +62,8 @@ export function CallSheet({
   /** Whether letters and digits answer. */
   byKeys: boolean
   onByKeys: (on: boolean) => void
+  /** How this call is recorded. */
+  recording: Recording
 }) {
   const setting = useSetting()
   const { tree, words, office, today } = setting
@@ -89,7 +96,28 @@ export function CallSheet({
       languageLost={languageLost}
       onNewCall={() => onCall({ type: 'next-call' })}
       trees={trees}
+      due={recording.slips.due.length}
       onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
+    />
+  )
+  const record = (
+    <RecordPanel
+      log={recording.log}
+      slips={recording.slips}
+      volunteer={recording.volunteer}
+      onVolunteer={recording.onVolunteer}
+      call={{
+        subject: subjectOf(tree),
+        // What a call comes to is worked out when it has an outcome, not with every key.
+        told: told !== null || emergency ? toldOfCall(walk.evaluation) : NOTHING_TOLD,
+        decided: told !== null || emergency !== null,
+        today: recording.today,
+        minutes: recording.minutes,
+        language: caller,
+        counties: office?.log?.counties ?? [],
+        recheckInDays: told === null || emergency ? null : recheckInDays(walk.evaluation),
+        practice: false
+      }}
     />
   )
   if (emergency) {
@@ -102,6 +130,7 @@ export function CallSheet({
             understood={emergencyTold(tree, walk.answers, walk.walked)}
             onTakeBack={walk.takeBack}
           />
+          {record}
         </main>
       </div>
     )
@@ -162,6 +191,8 @@ export function CallSheet({
             )}
           </div>
           {told === null && <Always />}
+          {record}
+          <DueToday slips={recording.slips} />
         </main>
         <Foot office={office} today={today} />
       </div>

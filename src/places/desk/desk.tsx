@@ -13,6 +13,7 @@ import { type Setting, SettingProvider } from '../../parts/setting.tsx'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import { CallSheet } from './call-sheet.tsx'
 import { useFactReader } from './use-fact-reader.ts'
+import { useRecording } from './use-recording.ts'
 
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
 export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
@@ -27,6 +28,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
   const screens = useScreens(catalogue, openers, caller, asked)
   // The office's file is read again for every call.
   const office = useOffice('./office.json', `${calls}`)
+  const recording = useRecording(calls, office, today)
   const opener = tree === null ? undefined : openers.trees[tree]
   const opened = useTree(opener, [screens.tag], asked)
   const ready = opened !== null && opened !== 'failed' ? opened : null
@@ -86,6 +88,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
         reader={reader}
         languages={catalogue.languages}
         caller={caller}
+        recording={recording}
         languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
       />
     </SettingProvider>
