@@ -5,6 +5,7 @@ import type { Loaded } from '../load/load.ts'
 import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
 import type { Catalogue, Texts, TreeBundle } from '../opening/bundle.ts'
 import { prove } from '../prove/prove.ts'
+import { proveKnowHow } from '../prove/prove-know-how.ts'
 import type { Tree } from '../tree/tree.ts'
 import { languagesOf } from '../words/languages.ts'
 import { SOURCE_TAG } from '../words/words.ts'
@@ -41,9 +42,10 @@ export interface LookAlikesBundle {
 export async function browserBundle(folder: string): Promise<BrowserBundle> {
   const { loaded } = await loadProject(folder)
   const open = loaded.trees.flatMap(tree =>
-    prove(tree, loaded.places[tree.id], loaded.sources).filter(
-      ({ standing }) => standing !== 'proved'
-    )
+    [
+      ...prove(tree, loaded.places[tree.id], loaded.sources),
+      ...[proveKnowHow(tree, loaded.knowHow.allowed[tree.id]) ?? []].flat()
+    ].filter(({ standing }) => standing !== 'proved')
   )
   if (loaded.findings.length > 0 || open.length > 0 || loaded.trees.length === 0) {
     const count = loaded.findings.length + open.length
@@ -95,7 +97,14 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     const { title, about } = words[id] as { title: string; about: string }
     return [id, { title, about }] as const
   })
-  const { workbench: _, reckon: __, photo: ___, 'last-resort': ____, ...ui } = words.ui as Texts
+  const {
+    workbench: _,
+    reckon: __,
+    photo: ___,
+    'last-resort': ____,
+    'know-how': _____,
+    ...ui
+  } = words.ui as Texts
   return { ui, ...Object.fromEntries(titles) }
 }
 

@@ -40,6 +40,8 @@ export function kindOf(namespace: string, key: string): TextKind {
       return rest.at(-1) === 'sure' ? 'caution' : 'label'
     case 'follow-ups':
       return rest.at(-1) === 'answer' ? 'action' : 'label'
+    case 'know-how':
+      return rest.at(-1) === 'answer' ? 'action' : 'label'
     case 'pictures':
       return 'label'
     case 'ui':
