@@ -39,6 +39,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     packages: ['i18next']
   },
   reader: { rooms: ['tree', 'evaluate', 'science', 'words'], packages: [] },
+  'know-how': { rooms: ['tree'], packages: ['minisearch'] },
   style: { rooms: [], packages: [] },
   addresses: { rooms: ['tree', 'evaluate', 'office', 'report', 'words'], packages: [] },
   parts: {
@@ -64,7 +65,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   cli: {
     rooms: [
       ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
-      ...['prove', 'compare', 'tables', 'figures', 'machine', 'words', 'parts', 'paper']
+      ...['prove', 'compare', 'tables', 'figures', 'machine', 'words', 'know-how', 'parts', 'paper']
     ],
     packages: [
       'playwright-core',
