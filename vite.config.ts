@@ -47,7 +47,8 @@ function trees(): Plugin {
 }
 
 function moduleOf(bundle: BrowserBundle, name: string) {
-  const { catalogue, trees, drawings, screens, workbench, lookAlikes, words, said } = bundle
+  const { catalogue, trees, drawings, screens, workbench, lookAlikes, knowHow, words, said } =
+    bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -63,6 +64,10 @@ function moduleOf(bundle: BrowserBundle, name: string) {
     case 'look-alikes':
       return ['pairs', 'drawings', 'words']
         .map(part => asNamed(part, lookAlikes[part as keyof typeof lookAlikes]))
+        .join('\n')
+    case 'know-how':
+      return ['knowHow', 'words']
+        .map(part => asNamed(part, knowHow[part as keyof typeof knowHow]))
         .join('\n')
     case 'screens':
       return asModule(screens[tree])
@@ -143,7 +148,14 @@ export default defineConfig(({ mode }) => ({
       input:
         mode === 'gallery'
           ? ['gallery.html']
-          : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html', 'look-alikes.html']
+          : [
+              'index.html',
+              'desk.html',
+              'kiosk.html',
+              'workbench.html',
+              'look-alikes.html',
+              'how-to.html'
+            ]
     }
   }
 }))

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { loadProject } from '../cli/read-project.ts'
 import type { Loaded } from '../load/load.ts'
 import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
-import type { Catalogue, Texts, TreeBundle } from '../opening/bundle.ts'
+import type { Catalogue, KnowHowBundle, Texts, TreeBundle } from '../opening/bundle.ts'
 import { prove } from '../prove/prove.ts'
 import { proveKnowHow } from '../prove/prove-know-how.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -19,6 +19,12 @@ export interface BrowserBundle {
   readonly workbench: Readonly<Record<string, Texts>>
   /** What the page of look-alikes shows beside the screens' own words. */
   readonly lookAlikes: LookAlikesBundle
+  /** The answers to how-to questions, and their words: no caller waits for them. */
+  readonly knowHow: {
+    readonly knowHow: KnowHowBundle
+    /** By language tag. */
+    readonly words: Readonly<Record<string, Texts>>
+  }
   /** By tree, then by language tag: the words of that tree. */
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
   /** By tree: callers' own words for what the tree asks. */
@@ -75,6 +81,10 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
       drawings: drawingsIn(folder, picturesOf(loaded.lookAlikes)),
       words: eachLanguage(loaded, words => lookAlikeWords(loaded.lookAlikes, words))
     },
+    knowHow: {
+      knowHow: knowHowIn(loaded),
+      words: eachLanguage(loaded, knowHowWords)
+    },
     words: Object.fromEntries(
       shown.map(tree => [tree.id, eachLanguage(loaded, words => wordsOf(tree, loaded, words))])
     ),
@@ -112,6 +122,17 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
 function workbenchWords(words: Texts): Texts {
   const { workbench, reckon } = words.ui as Texts
   return { ui: { workbench, reckon } }
+}
+
+function knowHowIn({ knowHow: { answers, called }, sources }: Loaded): KnowHowBundle {
+  const cited = new Set(answers.flatMap(({ because }) => because))
+  return { answers, called, sources: pick(sources, cited) }
+}
+
+/** What is said of how-to answers beside the screens' own words. */
+function knowHowWords(words: Texts): Texts {
+  const { 'know-how': own } = words.ui as Texts
+  return { ui: { 'know-how': own }, 'know-how': words['know-how'] }
 }
 
 function saidOf({ observations }: Tree, { said }: Loaded): Loaded['said'] {

@@ -2,7 +2,7 @@ import type { OfficePack } from '../office/office-pack.ts'
 import { referralFor } from '../office/referral.ts'
 import { isPast } from '../office/stale.ts'
 import type { KnowHow } from '../tree/know-how.ts'
-import { type SaidCall, saidCall } from './say.ts'
+import { type SaidCall, saidCall } from './said-call.ts'
 import { type CitedSource, entriesOf, type SourceLedger } from './sources.ts'
 import type { Words } from './words.ts'
 

@@ -43,7 +43,10 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   style: { rooms: [], packages: [] },
   addresses: { rooms: ['tree', 'evaluate', 'office', 'report', 'words'], packages: [] },
   parts: {
-    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'machine', 'words', 'addresses'],
+    rooms: [
+      ...['tree', 'evaluate', 'science', 'office', 'report', 'machine', 'words', 'know-how'],
+      'addresses'
+    ],
     packages: ['preact', 'uqr']
   },
   opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
@@ -53,6 +56,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
   'places/embed': placeWith(['office']),
   'places/look-alikes': PLACE,
+  'places/how-to': placeWith(['know-how', 'office']),
   'places/workbench': placeWith(['science'], ['d3-scale', 'd3-shape']),
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
   paper: {

@@ -5,7 +5,7 @@ import { officeServer } from './kiosk-office-server.ts'
 import { begin } from './play.ts'
 import { useVisits } from './visit.ts'
 
-const PLACES = ['', 'desk', 'kiosk', 'workbench', 'look-alikes', 'frame'] as const
+const PLACES = ['', 'desk', 'kiosk', 'workbench', 'look-alikes', 'how-to', 'frame'] as const
 const LAYER = '.last-resort'
 const pageOf = (place: string) => (place === '' ? '' : `${place}.html`)
 
