@@ -22,8 +22,8 @@ export function KnowHowFound({
   answers: readonly AnswerTwice[]
   office: OfficePack | null
   today: Date
-  /** The way to the questions about one jar. */
-  children: ComponentChildren
+  /** The way to the questions about one jar; left out where they stand on the screen. */
+  children?: ComponentChildren
   onPick: (id: string) => void
 }) {
   const { words } = useSpeech()

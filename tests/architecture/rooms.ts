@@ -52,7 +52,10 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
   'last-resort': { rooms: [], packages: ['preact'] },
   'places/page': placeWith(['office', 'report', 'addresses']),
-  'places/desk': placeWith(['evaluate', 'report', 'machine', 'reader', 'addresses']),
+  'places/desk': placeWith([
+    ...['evaluate', 'report', 'machine', 'reader', 'know-how'],
+    'addresses'
+  ]),
   'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
   'places/embed': placeWith(['office']),
   'places/look-alikes': PLACE,
