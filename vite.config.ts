@@ -47,8 +47,18 @@ function trees(): Plugin {
 }
 
 function moduleOf(bundle: BrowserBundle, name: string) {
-  const { catalogue, trees, drawings, screens, workbench, contacts, lookAlikes, words, said } =
-    bundle
+  const {
+    catalogue,
+    trees,
+    drawings,
+    screens,
+    workbench,
+    contacts,
+    lookAlikes,
+    knowHow,
+    words,
+    said
+  } = bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -66,6 +76,10 @@ function moduleOf(bundle: BrowserBundle, name: string) {
     case 'look-alikes':
       return ['pairs', 'drawings', 'words']
         .map(part => asNamed(part, lookAlikes[part as keyof typeof lookAlikes]))
+        .join('\n')
+    case 'know-how':
+      return ['knowHow', 'words']
+        .map(part => asNamed(part, knowHow[part as keyof typeof knowHow]))
         .join('\n')
     case 'screens':
       return asModule(screens[tree])
@@ -148,7 +162,7 @@ export default defineConfig(({ mode }) => ({
           ? ['gallery.html']
           : [
               ...['index.html', 'desk.html', 'kiosk.html'],
-              ...['workbench.html', 'look-alikes.html', 'contacts.html']
+              ...['workbench.html', 'look-alikes.html', 'how-to.html', 'contacts.html']
             ]
     }
   }

@@ -10,16 +10,15 @@ import type { FindingReport } from './report.ts'
 import { textsIn } from './texts.ts'
 import { namedIn } from './texts-of-tree.ts'
 
-const PATTERNS = [
-  {
-    kind: 'ph',
-    name: 'pH',
-    // As people write it: a number with a decimal, between those of vinegar and of milk, with no other unit.
-    pattern: /(?<![\d.,–-])([2-6]\.\d{1,2})(?![\d.]|–|\s*(?:%|cm|mL|L\b|kg|g\b|inch|°))/g
-  },
+export const PATTERNS = {
+  // As people write it: a number with a decimal, between those of vinegar and of milk, with no other unit.
+  ph: /(?<![\d.,–-])([2-6]\.\d{1,2})(?![\d.]|–|\s*(?:%|cm|mL|L\b|kg|g\b|inch|°))/g,
   // Of the ferment, counted from its start.
-  { kind: 'day', name: 'day', pattern: /\b[Dd]ay (\d+)\b/g }
-] as const
+  day: /\b[Dd]ay (\d+)\b/g
+}
+const KINDS = ['ph', 'day'] as const
+type Kind = (typeof KINDS)[number]
+export const NAMES: Readonly<Record<Kind, string>> = { ph: 'pH', day: 'day' }
 
 type Tree = LinkedTree['tree']
 
@@ -44,12 +43,12 @@ export function checkNumbers(
       answered,
       textsOf
     )) {
-      for (const { kind, name, pattern } of PATTERNS) {
-        const open = numbersIn(text, pattern).filter(
+      for (const kind of KINDS) {
+        const open = numbersIn(text, PATTERNS[kind]).filter(
           number => !decided[kind].has(number) && !stated.includes(number)
         )
         for (const number of open) {
-          const facts = { text: key, number: `${name} ${number}`, tree: tree.id }
+          const facts = { text: key, number: `${NAMES[kind]} ${number}`, tree: tree.id }
           report.add('number-not-decided', place(), { ...facts, part: part ?? '' })
         }
       }
@@ -118,28 +117,42 @@ function once<A, B>(make: (of: A) => B): (of: A) => B {
 }
 
 /** Each number that a pattern finds, once. */
-const numbersIn = (text: string, pattern: RegExp): readonly number[] => [
+export const numbersIn = (text: string, pattern: RegExp): readonly number[] => [
   ...new Set([...text.matchAll(pattern)].map(match => Number(match[1])))
 ]
 
 /** Every limit of the questions in a unit, as the tree says it and as each instrument has to read for it. */
-function limitsOf(tree: Tree, unit: string): ReadonlySet<number> {
-  const limits = new Set<number>()
-  for (const question of Object.values(tree.questions)) {
-    if (question.kind !== 'measure') continue
-    const observation = tree.observations[question.asks] as MeasureObservation
-    if (observation.unit !== unit) continue
-    for (const { range } of [...question.ranges, ...question.taste]) {
-      for (const limit of Object.values(range) as number[]) {
-        limits.add(limit)
-        for (const { plusMinus } of observation.instruments) {
-          limits.add(rounded(limit - plusMinus)).add(rounded(limit + plusMinus))
-        }
-      }
-    }
-  }
-  return limits
+const limitsOf = (tree: Tree, unit: string): ReadonlySet<number> =>
+  new Set(
+    measuresOf(tree).flatMap(observation =>
+      observation.unit === unit
+        ? [...limitsAt(tree, observation.id)].flatMap(limit => asRead(limit, observation))
+        : []
+    )
+  )
+
+/** Every measure that a tree asks. */
+export const measuresOf = (tree: Tree): readonly MeasureObservation[] =>
+  Object.values(tree.observations).filter(({ kind }) => kind === 'measure') as MeasureObservation[]
+
+/** Every limit that the questions of a tree draw at one measure. */
+export function limitsAt({ questions }: Tree, observation: string): ReadonlySet<number> {
+  const drawn = Object.values(questions).flatMap(question =>
+    question.kind === 'measure' && question.asks === observation
+      ? [...question.ranges, ...question.taste]
+      : []
+  )
+  return new Set(drawn.flatMap(({ range }) => Object.values(range) as number[]))
 }
+
+/** A limit, and what each instrument has to read for it. */
+export const asRead = (limit: number, { instruments }: MeasureObservation): readonly number[] => [
+  limit,
+  ...instruments.flatMap(({ plusMinus }) => [
+    rounded(limit - plusMinus),
+    rounded(limit + plusMinus)
+  ])
+]
 
 /** Every day that a question draws a limit at or a second look falls on. */
 function daysOf(tree: Tree): ReadonlySet<number> {

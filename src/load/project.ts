@@ -7,6 +7,7 @@ import { liftOwnWords } from './own-words.ts'
 import type { FindingReport } from './report.ts'
 import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
 import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
+import { type AuthoredKnowHow, knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
@@ -45,6 +46,8 @@ export interface AuthoredProject {
   readonly rows: Map<string, Shaped<AuthoredRows>>
   /** Rows that several trees share, by name. */
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
+  /** Answers to how-to questions, by ferment. */
+  readonly knowHow: Map<string, Shaped<AuthoredKnowHow>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -77,6 +80,7 @@ export function readProject(
     rules: new Map(),
     rows: new Map(),
     sharedRows: new Map(),
+    knowHow: new Map(),
     words: new Map()
   }
   const stems = new Set(
@@ -157,6 +161,9 @@ function readInto(
       break
     case 'shared-rows':
       keep(project.sharedRows, what.stem, as(rowsSchema))
+      break
+    case 'know-how':
+      keep(project.knowHow, what.stem, as(knowHowSchema))
       break
     case 'words': {
       const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()

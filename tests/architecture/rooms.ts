@@ -40,11 +40,13 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     packages: ['i18next']
   },
   reader: { rooms: ['tree', 'evaluate', 'science', 'words'], packages: [] },
+  'know-how': { rooms: ['tree'], packages: ['minisearch'] },
   style: { rooms: [], packages: [] },
   addresses: { rooms: ['tree', 'evaluate', 'office', 'report', 'words'], packages: [] },
   parts: {
     rooms: [
       ...['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'machine', 'words'],
+      ...['know-how'],
       'addresses'
     ],
     packages: ['preact', 'uqr']
@@ -53,11 +55,13 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   'last-resort': { rooms: [], packages: ['preact'] },
   'places/page': placeWith(['office', 'report', 'addresses']),
   'places/desk': placeWith([
-    ...['evaluate', 'office', 'contacts', 'report', 'machine', 'reader', 'addresses']
+    ...['evaluate', 'office', 'contacts', 'report', 'machine', 'reader', 'know-how'],
+    'addresses'
   ]),
   'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
   'places/embed': placeWith(['office']),
   'places/look-alikes': PLACE,
+  'places/how-to': placeWith(['know-how', 'office']),
   'places/workbench': placeWith(['science'], ['d3-scale', 'd3-shape']),
   'places/contacts': placeWith(['office', 'contacts']),
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
@@ -71,7 +75,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   cli: {
     rooms: [
       ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
-      ...['prove', 'compare', 'tables', 'contacts', 'figures', 'machine', 'words'],
+      ...['prove', 'compare', 'tables', 'contacts', 'figures', 'machine', 'words', 'know-how'],
       ...['parts', 'paper']
     ],
     packages: [

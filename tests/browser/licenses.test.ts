@@ -38,6 +38,7 @@ describe('whose work is served stands beside it', () => {
       'kiosk',
       'workbench',
       'look-alikes',
+      'how-to',
       'contacts',
       'frame'
     ]) {

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { outcomeToShare } from '../../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
 import type { Calls } from '../../machine/calls.ts'
@@ -15,6 +15,7 @@ import type { FactReader } from '../../reader/fact-reader.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import type { Language } from '../../words/languages.ts'
 import { cautionText } from '../../words/tree-texts.ts'
+import { Asked } from './asked.tsx'
 import { AtOnce } from './at-once.tsx'
 import { CallHead } from './call-head.tsx'
 import { standingOf } from './call-standing.ts'
@@ -68,6 +69,7 @@ export function CallSheet({
   const setting = useSetting()
   const { tree, words, office, today } = setting
   const call = useCall(start)
+  const [asked, setAsked] = useState<string | null>(null)
   const { walk } = call
   const standing = standingOf(setting, walk)
   const { told, emergency, urgent, left, fromMemory } = standing
@@ -149,7 +151,9 @@ export function CallSheet({
               onCall({ type: 'tell' })
               call.tell(facts, takenBack)
             }}
+            onAsked={setAsked}
           />
+          <Asked line={asked} onClose={() => setAsked(null)} />
           <FactStrip call={call} current={walk.question?.id ?? null} />
           {told === null && (
             <Decided
