@@ -22,6 +22,8 @@ import { standingOf } from './call-standing.ts'
 import { Decided } from './decided.tsx'
 import { FactField } from './fact-field.tsx'
 import { FactStrip } from './fact-strip.tsx'
+import { dropCall } from './kept-call.ts'
+import { KeptOffer, type Unfinished } from './kept-offer.tsx'
 import { KeysLine } from './keys-line.tsx'
 import { RecordPanel } from './record-panel.tsx'
 import { SayThis } from './say-this.tsx'
@@ -44,7 +46,8 @@ export function CallSheet({
   onCall,
   byKeys,
   onByKeys,
-  recording
+  recording,
+  unfinished
 }: {
   /** The setting in which the caller gets text and paper. */
   handed: Setting
@@ -65,6 +68,7 @@ export function CallSheet({
   onByKeys: (on: boolean) => void
   /** How this call is recorded. */
   recording: Recording
+  unfinished: Unfinished
 }) {
   const setting = useSetting()
   const { tree, words, office, today } = setting
@@ -96,12 +100,17 @@ export function CallSheet({
       caller={caller}
       onCaller={language => onCall({ type: 'speak', language })}
       languageLost={languageLost}
-      onNewCall={() => onCall({ type: 'next-call' })}
+      onNewCall={() => {
+        if (unfinished.kept === null) dropCall()
+        onCall({ type: 'next-call' })
+      }}
       trees={trees}
       due={recording.slips.due.length}
       onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
     />
   )
+  const addressOfSheet = () =>
+    sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
   const record = (
     <RecordPanel
       log={recording.log}
@@ -142,6 +151,7 @@ export function CallSheet({
       <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
         {head}
         <main class="main desk-main">
+          <KeptOffer unfinished={unfinished} call={call} caller={caller} />
           <AtOnce verdicts={urgent} />
           <FactField
             reader={reader}
@@ -188,7 +198,8 @@ export function CallSheet({
                 early={walk.early}
                 quiet={typing}
                 onGoOn={() => walk.change(null)}
-                answers={walk.answers}
+                evaluation={walk.evaluation}
+                address={() => addressOfSheet().typed}
                 onAnswer={walk.replace}
                 onInputs={walk.workOut}
               />
@@ -202,12 +213,7 @@ export function CallSheet({
       </div>
       {told !== null && report !== null && (
         <SettingProvider value={handed}>
-          <PrintedSheet
-            {...tellOf(handed, report)}
-            address={() =>
-              sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
-            }
-          />
+          <PrintedSheet {...tellOf(handed, report)} address={addressOfSheet} />
         </SettingProvider>
       )}
     </>

@@ -12,6 +12,7 @@ import { Before } from '../../parts/before.tsx'
 import { type Setting, SettingProvider } from '../../parts/setting.tsx'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import { CallSheet } from './call-sheet.tsx'
+import { useUnfinished } from './kept-offer.tsx'
 import { useFactReader } from './use-fact-reader.ts'
 import { useRecording } from './use-recording.ts'
 
@@ -28,6 +29,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
   const screens = useScreens(catalogue, openers, caller, asked)
   // The office's file is read again for every call.
   const office = useOffice('./office.json', `${calls}`)
+  const unfinished = useUnfinished(send)
   const recording = useRecording(calls, office, today)
   const opener = tree === null ? undefined : openers.trees[tree]
   const opened = useTree(opener, [screens.tag], asked)
@@ -40,6 +42,8 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
     const read: Setting = {
       ...english,
       numbered: true,
+      ticks: true,
+      atOffice: true,
       // A caller may have sent a photo.
       photoPage: './look-alikes.html',
       second: ready.tag === SOURCE_TAG ? null : { words: handed.words, shows: 'everything' }
@@ -89,6 +93,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
         languages={catalogue.languages}
         caller={caller}
         recording={recording}
+        unfinished={unfinished}
         languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
       />
     </SettingProvider>

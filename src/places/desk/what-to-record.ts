@@ -66,7 +66,8 @@ export function recheckInDays(evaluation: Evaluation): number | null {
   return recheck !== null && 'hours' in recheck ? Math.ceil(recheck.hours[1] / 24) : null
 }
 
-function ofJarAlone({ tree, answers, either }: Evaluation): Evaluation {
+/** What the answers come to as if nobody had told anything of people. */
+export function ofJarAlone({ tree, answers, either }: Evaluation): Evaluation {
   const aboutJar = ({ observation }: Either) => tree.observations[observation]?.about !== 'person'
   return evaluate(
     tree,
