@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { useEffect } from 'preact/hooks'
 import { outcomeToShare } from '../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../addresses/sheet-address.ts'
+import type { Evaluation } from '../evaluate/evaluate.ts'
 import type { Answers as AnswerSet } from '../tree/answers.ts'
 import { askKey } from '../words/ask-key.ts'
 import { Emergency } from './emergency.tsx'
@@ -26,6 +27,7 @@ export function WalkScreen({
   onLeave,
   onStartOver = onLeave,
   onSwitch,
+  onOutcome,
   underOutcome,
   ...frame
 }: Partial<LanguageChoice> & {
@@ -42,6 +44,8 @@ export function WalkScreen({
   onStartOver?: (() => void) | null
   /** Chooses another ferment with what was told so far; left out where there is only one. */
   onSwitch?: ((told: AnswerSet) => void) | undefined
+  /** Called when the walk comes to an outcome, or to an emergency. */
+  onOutcome?: ((evaluation: Evaluation) => void) | undefined
   /** What this place offers under an outcome. */
   underOutcome?: (walk: WalkInHand) => ComponentChildren
 }) {
@@ -53,6 +57,10 @@ export function WalkScreen({
   useEffect(() => {
     if (ownsPage) document.title = `${heading} · ${title} · Jarside`
   }, [heading, title])
+  const isTold = told !== null
+  useEffect(() => {
+    if (isTold) onOutcome?.(walk.evaluation)
+  }, [isTold])
   const Main = ownsPage ? 'main' : 'div'
 
   if (walk.emergency && told !== null) {

@@ -32,7 +32,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   prove: { rooms: ['tree', 'diagrams', 'evaluate', 'findings'], packages: [] },
   compare: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   tables: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
-  contacts: { rooms: ['science', 'office', 'tables'], packages: ['idb'] },
+  contacts: { rooms: ['tree', 'evaluate', 'science', 'office', 'tables'], packages: ['idb'] },
   figures: { rooms: ['tree', 'diagrams', 'evaluate', 'science', 'prove'], packages: [] },
   machine: { rooms: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
   words: {
@@ -58,7 +58,10 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     ...['evaluate', 'office', 'contacts', 'report', 'machine', 'reader', 'know-how'],
     'addresses'
   ]),
-  'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
+  'places/kiosk': placeWith(
+    ['evaluate', 'office', 'contacts', 'machine', 'addresses'],
+    ['virtual:pwa-register']
+  ),
   'places/embed': placeWith(['office']),
   'places/look-alikes': PLACE,
   'places/how-to': placeWith(['know-how', 'office']),

@@ -33,7 +33,7 @@ async function seenOn(phone: Page, taken: string): Promise<readonly (string | nu
 }
 
 const NOTHING_KEPT = {
-  local: 0,
+  local: [],
   session: 0,
   cookies: '',
   databases: [],
@@ -42,6 +42,11 @@ const NOTHING_KEPT = {
   address: '/kiosk'
 }
 
+/** A day, a language, the tree and its edition, and a verdict on batch and container, or that it was referred. */
+const A_COUNT = /^\d{4}-\d{2}-\d{2} en kombucha-jar \d+ [0-9a-f]{12} (?:referred|[a-z-]*\/[a-z-]*)$/
+const countsOn = (page: Page): Promise<Record<string, number>> =>
+  page.evaluate(() => JSON.parse(localStorage.getItem('jarside-kiosk-counts') ?? '{}'))
+
 describe('on the kiosk', () => {
   const visit = useVisits()
 
@@ -49,6 +54,7 @@ describe('on the kiosk', () => {
     const { page } = await visit({ viewport: SMALL }, KIOSK)
     const { page: phone } = await visit()
     const { entries } = await keptBy(page)
+    let counted = 0
     for (const [name, { first, also = [], use }] of Object.entries(SAID)) {
       const faults: string[] = []
       await touchLanguage(page)
@@ -63,6 +69,13 @@ describe('on the kiosk', () => {
       const said = await page.locator('.screen .use').allTextContents()
       expect(said, name).toEqual(use === null ? [] : [words.use[use]])
       expect(await keptBy(page), name).toEqual({ ...NOTHING_KEPT, entries })
+      counted += 1
+      const counts = await countsOn(page)
+      expect(
+        Object.values(counts).reduce((sum, each) => sum + each, 0),
+        name
+      ).toBe(counted)
+      for (const line of Object.keys(counts)) expect(line).toMatch(A_COUNT)
 
       // An emergency stands alone: only taking it back or the clock ends it.
       if (use === null) {

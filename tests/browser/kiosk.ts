@@ -39,7 +39,8 @@ export const keptBy = (page: Page) =>
     )
     const OWN_FILE = /^\/(assets\/)?[\w.-]+(\?__WB_REVISION__=\w+)?$/
     return {
-      local: localStorage.length,
+      // Beside the counts of outcomes, which name nobody.
+      local: Object.keys(localStorage).filter(key => key !== 'jarside-kiosk-counts'),
       session: sessionStorage.length,
       cookies: document.cookie,
       databases: (await indexedDB.databases()).map(({ name }) => name),

@@ -12,6 +12,7 @@ import { useContactLog } from '../../parts/use-contact-log.ts'
 import { dayText } from '../../words/contact-words.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { EventForm, HoursForm } from './bulk-forms.tsx'
+import { KioskCounted } from './kiosk-counted.tsx'
 import { Edits, OpenCalls } from './open-calls.tsx'
 import { Figures, ReportTables } from './report-tables.tsx'
 import { SpanPicker, spanOf, startChoice } from './span-picker.tsx'
@@ -116,6 +117,7 @@ export function ContactsPage({ catalogue, openers }: { catalogue: Catalogue; ope
                 onHide={setHide}
               />
               <TakeIn log={log} keptFrom={view.keptFrom} onTaken={changed} />
+              <KioskCounted area={counties[0]?.code ?? null} onSave={save} />
               <EventForm today={today} area={counties[0]?.code ?? null} onSave={save} />
               <HoursForm today={today} onSave={save} />
             </div>

@@ -1,6 +1,12 @@
 import { useEffect, useState } from 'preact/hooks'
 import { outcomeToShare } from '../../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
+import {
+  NOTHING_TOLD,
+  recheckInDays,
+  subjectOf,
+  toldOfCall
+} from '../../contacts/what-to-record.ts'
 import type { Calls } from '../../machine/calls.ts'
 import { Emergency } from '../../parts/emergency.tsx'
 import { emergencyTold } from '../../parts/emergency-told.ts'
@@ -31,7 +37,6 @@ import { DueToday } from './slips.tsx'
 import { useAnswerKeys } from './use-answer-keys.ts'
 import { useCall } from './use-call.ts'
 import type { Recording } from './use-recording.ts'
-import { NOTHING_TOLD, recheckInDays, subjectOf, toldOfCall } from './what-to-record.ts'
 
 /** One call on one sheet, top to bottom: what is said, what to read aloud, the facts, what is decided. */
 export function CallSheet({

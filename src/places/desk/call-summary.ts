@@ -1,3 +1,4 @@
+import { ofJarAlone, subjectOf } from '../../contacts/what-to-record.ts'
 import type { Evaluation } from '../../evaluate/evaluate.ts'
 import { answersToKeep } from '../../evaluate/keep.ts'
 import { TRACKS } from '../../tree/observation.ts'
@@ -5,7 +6,6 @@ import { answerText } from '../../words/answer-text.ts'
 import { verdictText } from '../../words/verdict-text.ts'
 import type { Words } from '../../words/words.ts'
 import { shortName } from './fact-text.ts'
-import { ofJarAlone, subjectOf } from './what-to-record.ts'
 
 /** For whom a call is summed up: who knows more, or who keeps the trees. */
 export type SummaryFor = 'specialist' | 'doubt'

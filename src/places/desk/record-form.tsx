@@ -11,6 +11,7 @@ import {
   type WhatWasTold
 } from '../../contacts/contact.ts'
 import { newContact } from '../../contacts/stamped.ts'
+import { NOTHING_TOLD, REFERRED } from '../../contacts/what-to-record.ts'
 import {
   AreaField,
   LanguageField,
@@ -21,7 +22,6 @@ import {
 } from '../../parts/log-fields.tsx'
 import { useSetting } from '../../parts/setting.tsx'
 import type { CallToRecord } from './record-panel.tsx'
-import { NOTHING_TOLD, REFERRED } from './what-to-record.ts'
 
 /** A call to a tree stands for this in the list of topics. */
 const THIS_TREE = 'this-tree'

@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { localTime } from '../../office/hours.ts'
 import type { Catalogue, Openers } from '../../opening/bundle.ts'
 import { useOffice } from '../../opening/use-office.ts'
 import { usePageLanguage } from '../../opening/use-screens.ts'
@@ -6,6 +7,7 @@ import { SOURCE_TAG } from '../../words/words.ts'
 import { keepOnDevice } from './keep-on-device.ts'
 import { useOpenedAhead } from './open-ahead.ts'
 import { Start } from './start.tsx'
+import { useCounts } from './use-counts.ts'
 import { useStay } from './use-stay.ts'
 import { Visit } from './visit.tsx'
 
@@ -25,6 +27,7 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
   }, [untouched, lacking])
   // The office's file is read again for every visitor, and once more when it can first be kept.
   const office = useOffice('./office.json', `${visitors} ${kept}`)
+  const onOutcome = useCounts(language, chosen, localTime(today, office?.hours?.zone).date)
   const texts = useMemo(
     () => ahead?.texts ?? { [SOURCE_TAG]: catalogue.texts },
     [ahead?.texts, catalogue]
@@ -59,6 +62,7 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
       chosen={chosen}
       told={told}
       left={left}
+      onOutcome={onOutcome}
       send={send}
     />
   )

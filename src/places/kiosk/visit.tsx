@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks'
+import type { Evaluation } from '../../evaluate/evaluate.ts'
 import type { Stay } from '../../machine/stay.ts'
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Catalogue, Openers } from '../../opening/bundle.ts'
@@ -31,6 +32,7 @@ export function Visit({
   left,
   office,
   today,
+  onOutcome,
   send
 }: {
   catalogue: Catalogue
@@ -47,6 +49,7 @@ export function Visit({
   left: number | null
   office: OfficePack | null
   today: Date
+  onOutcome: (evaluation: Evaluation) => void
   send: Stay['send']
 }) {
   const leave = () => send({ type: 'leave' })
@@ -99,6 +102,7 @@ export function Visit({
             {...shared}
             start={carried}
             startOverInEmergency
+            onOutcome={onOutcome}
             notice={null}
             onLeave={() => chooseAgain(NOTHING)}
             onSwitch={catalogue.trees.length > 1 ? chooseAgain : undefined}

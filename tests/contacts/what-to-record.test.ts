@@ -1,15 +1,15 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { evaluate } from '../../../src/evaluate/evaluate.ts'
-import { callOf, type Fact } from '../../../src/evaluate/facts.ts'
 import {
   REFERRED,
   recheckInDays,
   subjectOf,
   toldOfCall
-} from '../../../src/places/desk/what-to-record.ts'
-import { rawCall } from '../../helpers/random-call.ts'
-import { loadShipped } from '../../helpers/shipped.ts'
+} from '../../src/contacts/what-to-record.ts'
+import { evaluate } from '../../src/evaluate/evaluate.ts'
+import { callOf, type Fact } from '../../src/evaluate/facts.ts'
+import { rawCall } from '../helpers/random-call.ts'
+import { loadShipped } from '../helpers/shipped.ts'
 
 const { trees } = await loadShipped()
 

@@ -1,14 +1,14 @@
+import type { Either } from '../evaluate/either.ts'
+import { type Evaluation, evaluate } from '../evaluate/evaluate.ts'
+import { answersToKeep, nobodyTold } from '../evaluate/keep.ts'
+import type { Tree } from '../tree/tree.ts'
 import {
   BATCH_VERDICTS,
   CONTAINER_VERDICTS,
   LOGGED_REFERRALS,
   type Subject,
   type WhatWasTold
-} from '../../contacts/contact.ts'
-import type { Either } from '../../evaluate/either.ts'
-import { type Evaluation, evaluate } from '../../evaluate/evaluate.ts'
-import { answersToKeep, nobodyTold } from '../../evaluate/keep.ts'
-import type { Tree } from '../../tree/tree.ts'
+} from './contact.ts'
 
 const FINGERPRINT_LENGTH = 12
 
