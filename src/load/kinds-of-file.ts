@@ -8,7 +8,10 @@ export type FileKind =
       readonly kind: 'verdicts' | 'sources' | 'office' | 'withdrawn' | 'fault-scores'
     }
   | { readonly kind: SharedOut }
-  | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
+  | {
+      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'practice'
+      readonly stem: string
+    }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
 
@@ -29,6 +32,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [
     new RegExp(`^shared/rows/(${NAME})\\.yaml$`),
     ([, stem = '']) => ({ kind: 'shared-rows', stem })
+  ],
+  [
+    new RegExp(`^shared/practice/(${NAME})\\.yaml$`),
+    ([, stem = '']) => ({ kind: 'practice', stem })
   ],
   [
     new RegExp(`^trees/editions/(${NAME})@([1-9]\\d{0,5})\\.json$`),

@@ -3,6 +3,7 @@ import { type Places, startOf } from '../findings/place.ts'
 import type { CallersWords } from '../tree/callers-words.ts'
 import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Observation } from '../tree/observation.ts'
+import type { PracticeCaller } from '../tree/practice-caller.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
@@ -19,6 +20,7 @@ import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
 import { type LinkedTree, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
 import { placesOf } from './places.ts'
+import { checkTold, practiceOf } from './practice.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
 import { saidBy } from './said.ts'
@@ -47,6 +49,8 @@ export interface Loaded {
   readonly sources: Sources
   /** What callers mix up, two and two. */
   readonly lookAlikes: readonly LookAlike[]
+  /** Invented callers to practice on. */
+  readonly practice: readonly PracticeCaller[]
   /** By language tag, then by the stem of the file. */
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
@@ -73,12 +77,14 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const linked = linkTrees(project, paths, report)
   checkOffice(project, report)
   const { lookAlikes, followUps } = companionsOf(project, report)
+  const practice = practiceOf(project, linked, paths, report)
   const said = saidBy(project, report)
   const rows = linked.map(({ tree }) => [tree.id, rowsOf(tree, project, report)] as const)
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
     checkNumbers(project, linked, followUps, report)
+    checkTold(project, report)
   }
   // A translation is held against the English words only when those are right themselves.
   if (inShape && report.findings.length === 0) checkTranslations(project, report)
@@ -120,6 +126,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   return {
     trees,
     lookAlikes,
+    practice,
     places: Object.fromEntries(places),
     observations: observations
       ? Object.fromEntries(buildObservations(observations, openReport()))

@@ -12,6 +12,7 @@ import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
+import { type AuthoredPractice, practiceSchema } from './schemas/practice.ts'
 import { type AuthoredRows, rowsSchema } from './schemas/rows.ts'
 import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
@@ -46,6 +47,8 @@ export interface AuthoredProject {
   readonly rows: Map<string, Shaped<AuthoredRows>>
   /** Rows that several trees share, by name. */
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
+  /** Invented callers, by tree. */
+  readonly practice: Map<string, Shaped<AuthoredPractice>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -78,6 +81,7 @@ export function readProject(
     rules: new Map(),
     rows: new Map(),
     sharedRows: new Map(),
+    practice: new Map(),
     words: new Map()
   }
   const stems = new Set(
@@ -163,6 +167,9 @@ function readInto(
       break
     case 'shared-rows':
       keep(project.sharedRows, what.stem, as(rowsSchema))
+      break
+    case 'practice':
+      keep(project.practice, what.stem, as(practiceSchema))
       break
     case 'words': {
       const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()

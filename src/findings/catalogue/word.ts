@@ -29,6 +29,12 @@ export const WORD_FINDINGS = {
           : ` What the sentence states besides is listed under \`states:\` in its line in \`steps.yaml\`.`
       }`
   },
+  'told-too-short-or-long': {
+    says: f =>
+      `What the caller ${quoted(f.caller)} tells is ${f.sentences} ${f.sentences === 1 ? 'sentence' : 'sentences'} long.`,
+    remedy: f =>
+      `Let the caller tell ${f.fewest} to ${f.most} sentences, with the facts in no order.`
+  },
   'placeholder-differs': {
     says: f => `The text ${quoted(f.text)} has other gaps to fill than the English: ${unlike(f)}.`,
     remedy: () => 'Copy each name in double braces letter for letter from the English.'

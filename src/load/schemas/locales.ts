@@ -116,5 +116,6 @@ export const LOCALE_SCHEMAS = {
   ui: z.record(key, texts),
   'look-alikes': z.record(id, lookAlike),
   'follow-ups': z.record(id, followUp),
+  practice: z.record(id, text),
   pictures: z.record(id, picture)
 } as const
