@@ -45,14 +45,13 @@ function checkFile({ tag, file, english, translation }: Pair, report: FindingRep
     const original = wanted.get(key)
     const said = original === undefined ? undefined : source.get(original)
     if (original === undefined || said === undefined) continue
-    const place = translation.doc.place(key.split('.'))
-    const where = english?.doc.place(original.split('.'))
-    const because = where ? [{ label: 'The English text', place: where }] : []
     for (const [code, told] of COMPARED) {
       const lacks = without(told(said), told(text))
       const adds = without(told(text), told(said))
       if (lacks.length + adds.length === 0) continue
-      report.add(code, place, { text: key, lacks, adds }, because)
+      const where = english?.doc.place(original.split('.'))
+      const because = where ? [{ label: 'The English text', place: where }] : []
+      report.add(code, translation.doc.place(key.split('.')), { text: key, lacks, adds }, because)
     }
   }
 }

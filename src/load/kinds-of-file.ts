@@ -9,7 +9,7 @@ export type FileKind =
     }
   | { readonly kind: SharedOut }
   | {
-      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'practice'
+      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how' | 'practice'
       readonly stem: string
     }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
@@ -32,6 +32,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [
     new RegExp(`^shared/rows/(${NAME})\\.yaml$`),
     ([, stem = '']) => ({ kind: 'shared-rows', stem })
+  ],
+  [
+    new RegExp(`^shared/know-how/(${NAME})\\.yaml$`),
+    ([, stem = '']) => ({ kind: 'know-how', stem })
   ],
   [
     new RegExp(`^shared/practice/(${NAME})\\.yaml$`),

@@ -17,9 +17,10 @@ import { checkWords } from './check-words.ts'
 import { companionsOf } from './companions.ts'
 import type { PublishedEdition } from './edition.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
+import { checkKnowHow, knowHowOf, type LoadedKnowHow } from './know-how.ts'
 import { type LinkedTree, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
-import { placesOf } from './places.ts'
+import { placesOf, placesOfDeeds } from './places.ts'
 import { checkTold, practiceOf } from './practice.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
@@ -29,7 +30,7 @@ import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
 
-export type { AuthoredFile, CallersWords, GuidanceRow, RecordedScores, Sources }
+export type { AuthoredFile, CallersWords, GuidanceRow, LoadedKnowHow, RecordedScores, Sources }
 
 const SHOWN_OF_A_FILE = 50
 
@@ -49,6 +50,8 @@ export interface Loaded {
   readonly sources: Sources
   /** What callers mix up, two and two. */
   readonly lookAlikes: readonly LookAlike[]
+  /** The answers to how-to questions. */
+  readonly knowHow: LoadedKnowHow
   /** Invented callers to practice on. */
   readonly practice: readonly PracticeCaller[]
   /** By language tag, then by the stem of the file. */
@@ -79,11 +82,13 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const { lookAlikes, followUps } = companionsOf(project, report)
   const practice = practiceOf(project, linked, paths, report)
   const said = saidBy(project, report)
+  const knowHow = knowHowOf(project, linked, paths, report)
   const rows = linked.map(({ tree }) => [tree.id, rowsOf(tree, project, report)] as const)
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
     checkNumbers(project, linked, followUps, report)
+    checkKnowHow(project, linked, report)
     checkTold(project, report)
   }
   // A translation is held against the English words only when those are right themselves.
@@ -105,9 +110,10 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
   const { observations, verdicts, steps } = project
+  const deeds = steps && placesOfDeeds(steps.doc)
   const places = linked.flatMap(each => {
     const authored = project.trees.get(each.tree.id)?.doc
-    return authored && observations && verdicts && steps
+    return authored && observations && verdicts && deeds
       ? [
           [
             each.tree.id,
@@ -116,7 +122,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
               authored,
               observations.doc,
               verdicts.doc,
-              steps.doc,
+              deeds,
               project.rules.get(each.tree.id)?.doc
             )
           ] as const
@@ -126,6 +132,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   return {
     trees,
     lookAlikes,
+    knowHow,
     practice,
     places: Object.fromEntries(places),
     observations: observations

@@ -29,6 +29,27 @@ export const WORD_FINDINGS = {
           : ` What the sentence states besides is listed under \`states:\` in its line in \`steps.yaml\`.`
       }`
   },
+  'limit-not-bound': {
+    says: f =>
+      `The answer ${quoted(f.answer)} says ${f.number}, and binds it to no limit of a tree.`,
+    remedy: () =>
+      'Name the tree, the measure and the number under `limits:`, or list it under `states:` where no tree decides by it.'
+  },
+  'limit-not-decided': {
+    says: f =>
+      `The answer ${quoted(f.answer)} binds ${f.number} to ${quoted(f.measure)} of ${quoted(f.tree)}, which draws no limit there.`,
+    remedy: f => `Say what the tree decides by: ${named(f.known, 'or')}.`
+  },
+  'limit-not-said': {
+    says: f =>
+      `The answer ${quoted(f.answer)} binds ${f.number}, the limit of ${quoted(f.measure)} of ${quoted(f.tree)}, and its English words do not say it.`,
+    remedy: () => 'Say the number in digits, or take it out of `limits:`.'
+  },
+  'answer-too-long': {
+    says: f => `The answer ${quoted(f.answer)} says ${f.sentences} sentences.`,
+    remedy: f =>
+      `Say it in ${f.most} short sentences at most: somebody reads it aloud while a caller waits.`
+  },
   'told-too-short-or-long': {
     says: f =>
       `What the caller ${quoted(f.caller)} tells is ${f.sentences} ${f.sentences === 1 ? 'sentence' : 'sentences'} long.`,

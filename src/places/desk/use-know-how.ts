@@ -1,0 +1,43 @@
+import { useEffect, useState } from 'preact/hooks'
+import type { FoundAnswers } from '../../know-how/found.ts'
+import { openKnowHow } from '../../know-how/search.ts'
+import { searchedIn } from '../../know-how/searched.ts'
+import type { KnowHowBundle } from '../../opening/bundle.ts'
+import { createWords, type Resources, type Words } from '../../words/words.ts'
+
+/** The answers to how-to questions, opened when the first is asked. */
+export interface KnowHowAtHand {
+  readonly knowHow: KnowHowBundle
+  ask(line: string): FoundAnswers
+  /** A language's words with those of the answers among them. */
+  withAnswers(words: Words): Words
+}
+
+/** Opens the answers once something is asked; null until they have come, or will not. */
+export function useKnowHow(asked: boolean): KnowHowAtHand | null {
+  const [atHand, setAtHand] = useState<KnowHowAtHand | null>(null)
+  useEffect(() => {
+    if (!asked || atHand !== null) return
+    import('virtual:jarside/know-how').then(
+      ({ knowHow, words }) =>
+        setAtHand({
+          knowHow,
+          ask: openKnowHow(searchedIn(knowHow, words)),
+          withAnswers: screen => joinedWith(screen, words)
+        }),
+      // The question stays in the field, and is answered at the end as before.
+      () => undefined
+    )
+  }, [asked])
+  return atHand
+}
+
+function joinedWith(screen: Words, texts: Resources): Words {
+  const own = createWords(texts, screen.tag)
+  const by = (key: string) => (/^(?:know-how:|ui:know-how\.)/.test(key) ? own : screen)
+  return {
+    tag: screen.tag,
+    t: (key, values) => by(key).t(key, values),
+    has: (key, values) => by(key).has(key, values)
+  }
+}
