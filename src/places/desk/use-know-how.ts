@@ -3,7 +3,8 @@ import type { FoundAnswers } from '../../know-how/found.ts'
 import { openKnowHow } from '../../know-how/search.ts'
 import { searchedIn } from '../../know-how/searched.ts'
 import type { KnowHowBundle } from '../../opening/bundle.ts'
-import { createWords, type Resources, type Words } from '../../words/words.ts'
+import type { Words } from '../../words/words.ts'
+import { wordsWith } from '../../words/words-with.ts'
 
 /** The answers to how-to questions, opened when the first is asked. */
 export interface KnowHowAtHand {
@@ -23,21 +24,11 @@ export function useKnowHow(asked: boolean): KnowHowAtHand | null {
         setAtHand({
           knowHow,
           ask: openKnowHow(searchedIn(knowHow, words)),
-          withAnswers: screen => joinedWith(screen, words)
+          withAnswers: screen => wordsWith(screen, words, /^(?:know-how:|ui:know-how\.)/)
         }),
       // The question stays in the field, and is answered at the end as before.
       () => undefined
     )
   }, [asked])
   return atHand
-}
-
-function joinedWith(screen: Words, texts: Resources): Words {
-  const own = createWords(texts, screen.tag)
-  const by = (key: string) => (/^(?:know-how:|ui:know-how\.)/.test(key) ? own : screen)
-  return {
-    tag: screen.tag,
-    t: (key, values) => by(key).t(key, values),
-    has: (key, values) => by(key).has(key, values)
-  }
 }
