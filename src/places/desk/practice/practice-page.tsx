@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import { localTime } from '../../../office/hours.ts'
 import type { Catalogue, Openers, Texts } from '../../../opening/bundle.ts'
 import { joined, speechIn } from '../../../opening/speech.ts'
 import { useTree } from '../../../opening/use-tree.ts'
@@ -82,7 +83,7 @@ export function PracticePage({
       took: seen.tree.id,
       fingerprint: home.tree.fingerprint,
       volunteer: Number(volunteer),
-      day: new Date().toISOString().slice(0, 10),
+      day: localTime(new Date(), undefined).date,
       given: judgedOf(seen.outcome),
       expected: judgedOf(outcomeFor(home.tree, caller.answers))
     }
