@@ -56,6 +56,7 @@ function moduleOf(bundle: BrowserBundle, name: string) {
     contacts,
     lookAlikes,
     knowHow,
+    practice,
     words,
     said
   } = bundle
@@ -71,6 +72,10 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(said[tree])
     case 'workbench':
       return asModule(workbench)
+    case 'practice':
+      return ['callers', 'verdicts', 'drawings', 'words']
+        .map(part => asNamed(part, practice[part as keyof typeof practice]))
+        .join('\n')
     case 'contacts':
       return asModule(contacts)
     case 'look-alikes':
@@ -162,7 +167,13 @@ export default defineConfig(({ mode }) => ({
           ? ['gallery.html']
           : [
               ...['index.html', 'desk.html', 'kiosk.html'],
-              ...['workbench.html', 'look-alikes.html', 'how-to.html', 'contacts.html']
+              ...[
+                'workbench.html',
+                'look-alikes.html',
+                'how-to.html',
+                'contacts.html',
+                'practice.html'
+              ]
             ]
     }
   }

@@ -21,6 +21,8 @@ export interface BrowserBundle {
   readonly contacts: Readonly<Record<string, Texts>>
   /** What the page of look-alikes shows beside the screens' own words. */
   readonly lookAlikes: LookAlikesBundle
+  /** Invented callers, and their words: the page of practice calls alone asks for them. */
+  readonly practice: PracticeBundle
   /** The answers to how-to questions, and their words: no caller waits for them. */
   readonly knowHow: {
     readonly knowHow: KnowHowBundle
@@ -38,6 +40,14 @@ export interface BrowserBundle {
 /** Every pair, its drawings, and by language tag its words. */
 export interface LookAlikesBundle {
   readonly pairs: Loaded['lookAlikes']
+  readonly drawings: Readonly<Record<string, string>>
+  readonly words: Readonly<Record<string, Texts>>
+}
+
+/** Invented callers, the verdicts in their order, drawings, and by language tag the words. */
+export interface PracticeBundle {
+  readonly callers: Loaded['practice']
+  readonly verdicts: Tree['verdicts']
   readonly drawings: Readonly<Record<string, string>>
   readonly words: Readonly<Record<string, Texts>>
 }
@@ -84,6 +94,15 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
       drawings: drawingsIn(folder, picturesOf(loaded.lookAlikes)),
       words: eachLanguage(loaded, words => lookAlikeWords(loaded.lookAlikes, words))
     },
+    practice: {
+      callers: loaded.practice.filter(({ tree }) => shown.some(({ id }) => id === tree)),
+      verdicts: shown[0]?.verdicts ?? [],
+      drawings: drawingsIn(
+        folder,
+        loaded.practice.flatMap(({ pictures }) => pictures)
+      ),
+      words: eachLanguage(loaded, practiceWords)
+    },
     knowHow: {
       knowHow: knowHowIn(loaded),
       words: eachLanguage(loaded, knowHowWords)
@@ -117,6 +136,7 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     'last-resort': ____,
     'know-how': _____,
     contacts: ______,
+    practice: _______,
     ...ui
   } = words.ui as Texts
   return { ui, ...Object.fromEntries(titles) }
@@ -135,6 +155,19 @@ function contactsWords(words: Texts): Texts {
     ([id, { name }]) => [id, { name }] as const
   )
   return { ui: { contacts }, verdicts: Object.fromEntries(names) }
+}
+
+/** What practice calls say beside the desk's words: what callers tell, and the verdicts by name. */
+function practiceWords(words: Texts): Texts {
+  const { practice } = words.ui as Texts
+  const { verdicts, ...named } = contactsWords(words)
+  return {
+    ...named,
+    verdicts,
+    ui: { practice },
+    practice: words.practice,
+    pictures: words.pictures
+  }
 }
 
 function knowHowIn({ knowHow: { answers, called }, sources }: Loaded): KnowHowBundle {

@@ -62,6 +62,7 @@ const LATER = [
   'switch',
   'workbench',
   'contacts',
+  'practice',
   'look-alikes',
   'follow-ups',
   'ask-how',

@@ -14,6 +14,7 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   withdraw: async () => (await import('./withdraw.ts')).withdraw,
   ask: async () => (await import('./ask.ts')).ask,
   cites: async () => (await import('./cites.ts')).cites,
+  practice: async () => (await import('./practice.ts')).practice,
   reckon: async () => (await import('./reckon.ts')).reckon,
   handout: async () => (await import('./handout.ts')).handout,
   table: async () => (await import('./table.ts')).table,

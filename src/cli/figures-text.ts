@@ -1,4 +1,5 @@
 import type { Figures, Mean } from '../figures/figures.ts'
+import { columns } from './columns.ts'
 import type { Paint } from './paint.ts'
 
 /** The figures of a tree as a table for people. */
@@ -11,7 +12,7 @@ export function figuresText(figures: Figures, paint: Paint): string[] {
       ? 'Exact: every walk is counted with its share.'
       : `From ${method.walks} walks drawn at random (seed ${method.seed}); ± is the standard error of a mean.`,
     '',
-    ...rows([
+    ...columns([
       ['', 'mean', 'longest'],
       ['to the end', meanText(screens), `${screens.longest}`],
       ['to a settled verdict', meanText(settled), `${settled.longest}`],
@@ -20,7 +21,7 @@ export function figuresText(figures: Figures, paint: Paint): string[] {
     ]),
     '',
     paint.strong('By the verdict said first'),
-    ...rows([
+    ...columns([
       ['', 'walks', 'mean', 'longest', 'settled', 'longest'],
       ...figures.byVerdict.map(one => [
         one.verdict,
@@ -33,7 +34,7 @@ export function figuresText(figures: Figures, paint: Paint): string[] {
     ]),
     '',
     paint.strong('Walks that leave something open'),
-    ...rows([
+    ...columns([
       ['the batch is to be looked at again', percent(figures.waits)],
       ['something asked stayed unsure', percent(figures.unsure)],
       ['one or both', percent(figures.waitsOrUnsure)]
@@ -69,7 +70,7 @@ function firstLines({ askedFirst, settled }: Figures, paint: Paint): string[] {
   const gain = settled.mean - best.settled.mean
   return [
     paint.strong('If one thing were asked before all others'),
-    ...rows([
+    ...columns([
       ['', 'to settled', 'to the end', ''],
       ...askedFirst.map(one => [
         one.observation,
@@ -82,16 +83,6 @@ function firstLines({ askedFirst, settled }: Figures, paint: Paint): string[] {
       ? `Asking \`${best.observation}\` first would settle walks soonest: ${fixed(gain)} screens sooner.`
       : 'Nothing asked first would settle walks sooner than the order of the tree.'
   ]
-}
-
-function rows(all: readonly (readonly string[])[]): string[] {
-  const widths = (all[0] ?? []).map((_, at) => Math.max(...all.map(row => (row[at] ?? '').length)))
-  return all.map(row =>
-    row
-      .map((cell, at) => (at === 0 ? cell.padEnd(widths[0] ?? 0) : cell.padStart(widths[at] ?? 0)))
-      .join('  ')
-      .trimEnd()
-  )
 }
 
 const fixed = (value: number): string => value.toFixed(2)

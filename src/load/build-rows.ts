@@ -3,7 +3,7 @@ import type { Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { measured } from '../tree/reading.ts'
 import type { Tree } from '../tree/tree.ts'
-import type { Keys } from './authored.ts'
+import type { Authored, Keys } from './authored.ts'
 import { unknownName } from './linking.ts'
 import type { AuthoredProject, Shaped } from './project.ts'
 import type { FindingReport } from './report.ts'
@@ -27,7 +27,7 @@ export function rowsOf(
 ): readonly GuidanceRow[] {
   const own = project.rows.get(tree.id)
   if (own === undefined) return []
-  const usual = toldIn(tree, own, own.value.usual ?? {}, ['usual'], report)
+  const usual = toldIn(tree, own.doc, own.value.usual ?? {}, ['usual'], report)
   const shared = (own.value.with ?? []).flatMap((name, at) => {
     const rows = project.sharedRows.get(name)
     if (rows !== undefined) return rows
@@ -62,7 +62,7 @@ function rowsIn(
         Object.entries(row).map(
           ([title, answers]): GuidanceRow => ({
             title,
-            told: toldIn(tree, rows, answers, [part, at, 'told', index, title], report),
+            told: toldIn(tree, rows.doc, answers, [part, at, 'told', index, title], report),
             expect,
             source
           })
@@ -72,9 +72,10 @@ function rowsIn(
   )
 }
 
-function toldIn(
+/** What is told of each observation; a name that refers to nothing, or an answer that cannot be, is reported. */
+export function toldIn(
   { observations }: Pick<Tree, 'observations'>,
-  { doc }: Shaped<AuthoredRows>,
+  doc: Authored,
   told: AuthoredTold,
   keys: Keys,
   report: FindingReport

@@ -6,6 +6,7 @@ import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
+import { practiceSchema } from './schemas/practice.ts'
 import { rowsSchema } from './schemas/rows.ts'
 import { rulesSchema } from './schemas/rules.ts'
 import { saidSchema } from './schemas/said.ts'
@@ -54,6 +55,7 @@ const FORMATS: readonly Format[] = [
   yaml('look-alikes', 'shared/look-alikes', 'What callers mix up', lookAlikesSchema),
   yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),
   yaml('know-how', 'shared/know-how/<ferment>', 'Answers to how-to questions', knowHowSchema),
+  yaml('practice', 'shared/practice/<tree>', 'Invented callers to practice on', practiceSchema),
   yaml('said', 'shared/said', 'More of what callers say', saidSchema),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),

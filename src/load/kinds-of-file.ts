@@ -9,7 +9,7 @@ export type FileKind =
     }
   | { readonly kind: SharedOut }
   | {
-      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how'
+      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how' | 'practice'
       readonly stem: string
     }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
@@ -36,6 +36,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [
     new RegExp(`^shared/know-how/(${NAME})\\.yaml$`),
     ([, stem = '']) => ({ kind: 'know-how', stem })
+  ],
+  [
+    new RegExp(`^shared/practice/(${NAME})\\.yaml$`),
+    ([, stem = '']) => ({ kind: 'practice', stem })
   ],
   [
     new RegExp(`^trees/editions/(${NAME})@([1-9]\\d{0,5})\\.json$`),

@@ -3,6 +3,7 @@ import { type Places, startOf } from '../findings/place.ts'
 import type { CallersWords } from '../tree/callers-words.ts'
 import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Observation } from '../tree/observation.ts'
+import type { PracticeCaller } from '../tree/practice-caller.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { AuthoredFile } from './authored.ts'
 import { buildObservations } from './build-observations.ts'
@@ -20,6 +21,7 @@ import { checkKnowHow, knowHowOf, type LoadedKnowHow } from './know-how.ts'
 import { type LinkedTree, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
 import { placesOf, placesOfDeeds } from './places.ts'
+import { checkTold, practiceOf } from './practice.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
 import { saidBy } from './said.ts'
@@ -50,6 +52,8 @@ export interface Loaded {
   readonly lookAlikes: readonly LookAlike[]
   /** The answers to how-to questions. */
   readonly knowHow: LoadedKnowHow
+  /** Invented callers to practice on. */
+  readonly practice: readonly PracticeCaller[]
   /** By language tag, then by the stem of the file. */
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
@@ -76,6 +80,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const linked = linkTrees(project, paths, report)
   checkOffice(project, report)
   const { lookAlikes, followUps } = companionsOf(project, report)
+  const practice = practiceOf(project, linked, paths, report)
   const said = saidBy(project, report)
   const knowHow = knowHowOf(project, linked, paths, report)
   const rows = linked.map(({ tree }) => [tree.id, rowsOf(tree, project, report)] as const)
@@ -84,6 +89,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     checkWords(project, linked, paths, report)
     checkNumbers(project, linked, followUps, report)
     checkKnowHow(project, linked, report)
+    checkTold(project, report)
   }
   // A translation is held against the English words only when those are right themselves.
   if (inShape && report.findings.length === 0) checkTranslations(project, report)
@@ -127,6 +133,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     trees,
     lookAlikes,
     knowHow,
+    practice,
     places: Object.fromEntries(places),
     observations: observations
       ? Object.fromEntries(buildObservations(observations, openReport()))

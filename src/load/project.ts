@@ -12,6 +12,7 @@ import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
+import { type AuthoredPractice, practiceSchema } from './schemas/practice.ts'
 import { type AuthoredRows, rowsSchema } from './schemas/rows.ts'
 import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
@@ -48,6 +49,8 @@ export interface AuthoredProject {
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
   /** Answers to how-to questions, by ferment. */
   readonly knowHow: Map<string, Shaped<AuthoredKnowHow>>
+  /** Invented callers, by tree. */
+  readonly practice: Map<string, Shaped<AuthoredPractice>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -81,6 +84,7 @@ export function readProject(
     rows: new Map(),
     sharedRows: new Map(),
     knowHow: new Map(),
+    practice: new Map(),
     words: new Map()
   }
   const stems = new Set(
@@ -164,6 +168,9 @@ function readInto(
       break
     case 'know-how':
       keep(project.knowHow, what.stem, as(knowHowSchema))
+      break
+    case 'practice':
+      keep(project.practice, what.stem, as(practiceSchema))
       break
     case 'words': {
       const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()

@@ -95,7 +95,7 @@ const ALWAYS_DRAWN = ['mark-none', 'mark-unsure']
 
 /** Pictures are described where anybody described one: small projects have drawings and no words for them. */
 function* ofCompanions(project: AuthoredProject): Generator<[string, Wanted]> {
-  const { observations, lookAlikes, followUps, knowHow, trees } = project
+  const { observations, lookAlikes, followUps, knowHow, practice, trees } = project
   if (observations && project.words.get('en')?.has('pictures')) {
     const { value, doc } = observations
     const ofAnswers = Object.entries(picturesBy(value)).flatMap(([id, { own, answers }]) =>
@@ -148,6 +148,12 @@ function* ofCompanions(project: AuthoredProject): Generator<[string, Wanted]> {
       )
     )
     yield ['know-how', new Map(texts)]
+  }
+  if (practice.size > 0) {
+    const texts = [...practice.values()].flatMap(({ value, doc }) =>
+      Object.keys(value.callers).map(id => [id, doc.place(['callers', id])] as const)
+    )
+    yield ['practice', new Map(texts)]
   }
 }
 

@@ -21,6 +21,13 @@ declare module 'virtual:jarside/contacts' {
   export default words
 }
 
+declare module 'virtual:jarside/practice' {
+  export const callers: readonly import('../tree/practice-caller.ts').PracticeCaller[]
+  export const verdicts: readonly import('../tree/tree.ts').Verdict[]
+  export const drawings: Readonly<Record<string, string>>
+  export const words: Readonly<Record<string, import('./bundle.ts').Texts>>
+}
+
 declare module 'virtual:jarside/know-how' {
   export const knowHow: import('./bundle.ts').KnowHowBundle
   export const words: Readonly<Record<string, import('./bundle.ts').Texts>>

@@ -110,6 +110,19 @@ export function kappa(table: readonly (readonly number[])[], weights: Weights = 
   return { n, observed, expected, kappa: value, standardError: Math.sqrt(Math.max(0, variance)) }
 }
 
+/**
+ * A kappa with its 95 % interval, cut off at -1 and 1; null where there is none. The interval is the normal
+ * one: of a handful of pairs it is a rough guide.
+ */
+export function kappaSpan({
+  kappa: value,
+  standardError
+}: Kappa): { readonly value: number; readonly low: number; readonly high: number } | null {
+  if (value === null || standardError === null) return null
+  const half = Z * standardError
+  return { value, low: Math.max(-1, value - half), high: Math.min(1, value + half) }
+}
+
 function weightOf(weights: Weights, i: number, j: number, size: number): number {
   const apart = Math.abs(i - j) / (size - 1)
   if (weights === 'none') return i === j ? 1 : 0

@@ -33,10 +33,11 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   compare: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   tables: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   contacts: { rooms: ['tree', 'evaluate', 'science', 'office', 'tables'], packages: ['idb'] },
+  practice: { rooms: ['tree', 'evaluate', 'science'], packages: [] },
   figures: { rooms: ['tree', 'diagrams', 'evaluate', 'science', 'prove'], packages: [] },
   machine: { rooms: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
   words: {
-    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts'],
+    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'practice'],
     packages: ['i18next']
   },
   reader: { rooms: ['tree', 'evaluate', 'science', 'words'], packages: [] },
@@ -55,7 +56,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   'last-resort': { rooms: [], packages: ['preact'] },
   'places/page': placeWith(['office', 'report', 'addresses']),
   'places/desk': placeWith([
-    ...['evaluate', 'office', 'contacts', 'report', 'machine', 'reader', 'know-how'],
+    ...['evaluate', 'office', 'contacts', 'practice', 'report', 'machine', 'reader', 'know-how'],
     'addresses'
   ]),
   'places/kiosk': placeWith(
@@ -78,7 +79,17 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   cli: {
     rooms: [
       ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
-      ...['prove', 'compare', 'tables', 'contacts', 'figures', 'machine', 'words', 'know-how'],
+      ...[
+        'prove',
+        'compare',
+        'tables',
+        'contacts',
+        'practice',
+        'figures',
+        'machine',
+        'words',
+        'know-how'
+      ],
       ...['parts', 'paper']
     ],
     packages: [

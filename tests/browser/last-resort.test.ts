@@ -13,6 +13,7 @@ const PLACES = [
   'look-alikes',
   'how-to',
   'contacts',
+  'practice',
   'frame'
 ] as const
 const LAYER = '.last-resort'

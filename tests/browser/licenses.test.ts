@@ -40,6 +40,7 @@ describe('whose work is served stands beside it', () => {
       'look-alikes',
       'how-to',
       'contacts',
+      'practice',
       'frame'
     ]) {
       const [, named = ''] = /rel="license" href="\.\/([^"]+)"/.exec(read(`${page}.html`)) ?? []

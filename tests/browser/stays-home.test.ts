@@ -35,25 +35,32 @@ describe('nothing leaves the device', () => {
     expect(requests.filter(url => !url.endsWith('.woff2'))).toEqual([])
   })
 
-  test.each(['', 'desk', 'kiosk', 'workbench', 'look-alikes', 'how-to', 'contacts', 'frame'])(
-    'the policy stands in the header and, alike, in the page /%s',
-    async place => {
-      const answer = await fetch(`${address()}${place && `${place}.html`}`)
-      const header = answer.headers.get('content-security-policy')?.split('; ') ?? []
-      const html = await answer.text()
-      const [, meta = ''] = /Content-Security-Policy" content="([^"]+)"/.exec(html) ?? []
+  test.each([
+    '',
+    'desk',
+    'kiosk',
+    'workbench',
+    'look-alikes',
+    'how-to',
+    'contacts',
+    'practice',
+    'frame'
+  ])('the policy stands in the header and, alike, in the page /%s', async place => {
+    const answer = await fetch(`${address()}${place && `${place}.html`}`)
+    const header = answer.headers.get('content-security-policy')?.split('; ') ?? []
+    const html = await answer.text()
+    const [, meta = ''] = /Content-Security-Policy" content="([^"]+)"/.exec(html) ?? []
 
-      expect(header).toContain("default-src 'none'")
-      expect(header).toContain("script-src 'self'")
-      // A page cannot forbid its own framing from within.
-      expect(meta.split('; ')).toEqual(header.filter(part => !part.startsWith('frame-ancestors')))
-      // It holds for everything that follows it, and so nothing to be loaded may stand before it.
-      expect(html.slice(0, html.indexOf('http-equiv'))).not.toMatch(/<script|<link|<style/)
-      expect(html).not.toMatch(/<style|<script(?![^>]* src=)|\son\w+=|\sstyle=/)
-      expect(answer.headers.get('referrer-policy')).toBe('no-referrer')
-      expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
-    }
-  )
+    expect(header).toContain("default-src 'none'")
+    expect(header).toContain("script-src 'self'")
+    // A page cannot forbid its own framing from within.
+    expect(meta.split('; ')).toEqual(header.filter(part => !part.startsWith('frame-ancestors')))
+    // It holds for everything that follows it, and so nothing to be loaded may stand before it.
+    expect(html.slice(0, html.indexOf('http-equiv'))).not.toMatch(/<script|<link|<style/)
+    expect(html).not.toMatch(/<style|<script(?![^>]* src=)|\son\w+=|\sstyle=/)
+    expect(answer.headers.get('referrer-policy')).toBe('no-referrer')
+    expect(answer.headers.get('x-content-type-options')).toBe('nosniff')
+  })
 
   test('a script slipped into the page is refused', async () => {
     const { page, faults } = await visit()

@@ -32,6 +32,7 @@ export const LINK_FINDINGS = {
     remedy: f => `Remove the line, or correct the name ${quoted(f.name)}.`
   },
   'unknown-tree': unknown('tree', 'add it to `trees/`'),
+  'unknown-picture': unknown('drawing', 'draw it in `shared/pictures` and show it by an answer'),
   'unknown-source': unknown('source', 'describe it in `shared/sources.yaml`'),
   'unknown-piece': unknown('piece', 'add it to `shared/pieces/`'),
   'unknown-exit': unknown('exit', 'list it under `exits:` of the piece'),

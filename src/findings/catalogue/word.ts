@@ -50,6 +50,12 @@ export const WORD_FINDINGS = {
     remedy: f =>
       `Say it in ${f.most} short sentences at most: somebody reads it aloud while a caller waits.`
   },
+  'told-too-short-or-long': {
+    says: f =>
+      `What the caller ${quoted(f.caller)} tells is ${f.sentences} ${f.sentences === 1 ? 'sentence' : 'sentences'} long.`,
+    remedy: f =>
+      `Let the caller tell ${f.fewest} to ${f.most} sentences, with the facts in no order.`
+  },
   'placeholder-differs': {
     says: f => `The text ${quoted(f.text)} has other gaps to fill than the English: ${unlike(f)}.`,
     remedy: () => 'Copy each name in double braces letter for letter from the English.'

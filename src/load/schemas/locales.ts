@@ -127,5 +127,6 @@ export const LOCALE_SCHEMAS = {
   'look-alikes': z.record(id, lookAlike),
   'follow-ups': z.record(id, followUp),
   'know-how': z.record(id, knowHow),
+  practice: z.record(id, text),
   pictures: z.record(id, picture)
 } as const

@@ -9,7 +9,7 @@ const word = z
   .regex(/^(?:[a-z][a-z0-9-]*|-?\d+(?:\.\d+)?@[a-z][a-z0-9-]*)$/)
   .meta({ id: 'told-word' })
 
-const told = z
+export const told = z
   .record(id, z.union([word, z.number(), z.array(id).min(1), signs]))
   .meta({ id: 'told' })
 export type AuthoredTold = z.infer<typeof told>

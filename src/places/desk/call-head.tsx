@@ -64,6 +64,9 @@ export function CallHead({
         <a class="quiet desk-log" href="./contacts.html">
           {words.t('ui:contacts.title')}
         </a>
+        <a class="quiet desk-log" href="./practice.html">
+          {words.t('ui:contacts.to-practice')}
+        </a>
         {due > 0 && (
           <a class="quiet desk-due" href="#calls-to-make">
             {words.t('ui:contacts.slips.due', { count: due })}

@@ -37,6 +37,7 @@ import { DueToday } from './slips.tsx'
 import { useAnswerKeys } from './use-answer-keys.ts'
 import { useCall } from './use-call.ts'
 import type { Recording } from './use-recording.ts'
+import { type SheetSeen, useWatched } from './watched.ts'
 
 /** One call on one sheet, top to bottom: what is said, what to read aloud, the facts, what is decided. */
 export function CallSheet({
@@ -52,7 +53,8 @@ export function CallSheet({
   byKeys,
   onByKeys,
   recording,
-  unfinished
+  unfinished,
+  watch
 }: {
   /** The setting in which the caller gets text and paper. */
   handed: Setting
@@ -74,6 +76,8 @@ export function CallSheet({
   /** How this call is recorded. */
   recording: Recording
   unfinished: Unfinished
+  /** A practice call: it is watched, and nothing of it is kept or recorded. */
+  watch: ((seen: SheetSeen) => void) | null
 }) {
   const setting = useSetting()
   const { tree, words, office, today } = setting
@@ -95,6 +99,7 @@ export function CallSheet({
       walk.answerTogether(answers)
     }
   }
+  useWatched(watch, walk, told !== null || emergency !== null)
   const keysDo = useAnswerKeys(byKeys)
   useEffect(() => {
     document.title = `${words.t('ui:desk.title')} · Jarside`
@@ -106,17 +111,17 @@ export function CallSheet({
       onCaller={language => onCall({ type: 'speak', language })}
       languageLost={languageLost}
       onNewCall={() => {
-        if (unfinished.kept === null) dropCall()
+        if (unfinished.kept === null && watch === null) dropCall()
         onCall({ type: 'next-call' })
       }}
       trees={trees}
-      due={recording.slips.due.length}
+      due={watch ? 0 : recording.slips.due.length}
       onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
     />
   )
   const addressOfSheet = () =>
     sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
-  const record = (
+  const record = watch === null && (
     <RecordPanel
       log={recording.log}
       slips={recording.slips}
@@ -156,7 +161,7 @@ export function CallSheet({
       <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
         {head}
         <main class="main desk-main">
-          <KeptOffer unfinished={unfinished} call={call} caller={caller} />
+          {watch === null && <KeptOffer unfinished={unfinished} call={call} caller={caller} />}
           <AtOnce verdicts={urgent} />
           <FactField
             reader={reader}
@@ -212,7 +217,7 @@ export function CallSheet({
           </div>
           {told === null && <Always />}
           {record}
-          <DueToday slips={recording.slips} />
+          {watch === null && <DueToday slips={recording.slips} />}
         </main>
         <Foot office={office} today={today} />
       </div>

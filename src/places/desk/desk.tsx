@@ -15,9 +15,19 @@ import { CallSheet } from './call-sheet.tsx'
 import { useUnfinished } from './kept-offer.tsx'
 import { useFactReader } from './use-fact-reader.ts'
 import { useRecording } from './use-recording.ts'
+import type { SheetSeen } from './watched.ts'
 
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
-export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
+export function Desk({
+  catalogue,
+  openers,
+  watch = null
+}: {
+  catalogue: Catalogue
+  openers: Openers
+  /** A practice call: it is watched, and nothing of it is kept or recorded. */
+  watch?: ((seen: SheetSeen) => void) | null
+}) {
   const today = useToday()
   // A caller waits: the tree that is asked about most stands ready, and is changed at the head.
   const [first] = catalogue.trees
@@ -94,6 +104,7 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
         caller={caller}
         recording={recording}
         unfinished={unfinished}
+        watch={watch}
         languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
       />
     </SettingProvider>
