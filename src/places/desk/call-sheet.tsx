@@ -208,7 +208,8 @@ export function CallSheet({
                 early={walk.early}
                 quiet={typing}
                 onGoOn={() => walk.change(null)}
-                evaluation={walk.evaluation}
+                answers={walk.answers}
+                facts={call.facts}
                 address={() => addressOfSheet().typed}
                 onAnswer={walk.replace}
                 onInputs={walk.workOut}

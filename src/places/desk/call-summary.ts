@@ -1,7 +1,8 @@
 import { ofJarAlone, subjectOf } from '../../contacts/what-to-record.ts'
-import type { Evaluation } from '../../evaluate/evaluate.ts'
-import { answersToKeep } from '../../evaluate/keep.ts'
+import { evaluate } from '../../evaluate/evaluate.ts'
+import { callOf, type Fact } from '../../evaluate/facts.ts'
 import { TRACKS } from '../../tree/observation.ts'
+import type { Tree } from '../../tree/tree.ts'
 import { answerText } from '../../words/answer-text.ts'
 import { verdictText } from '../../words/verdict-text.ts'
 import type { Words } from '../../words/words.ts'
@@ -15,19 +16,24 @@ export type SummaryFor = 'specialist' | 'doubt'
  * alone. It names nobody, and nothing in it follows from what was told of people.
  */
 export function callSummary(
-  evaluation: Evaluation,
+  tree: Tree,
+  facts: readonly Fact[],
   words: Words,
   to: SummaryFor
 ): readonly string[] {
-  const { tree, answers } = evaluation
+  // Which of two contradicting facts counts can hang on people: they are left out before that is settled.
+  const { answers, either } = callOf(
+    tree,
+    facts.filter(({ observation }) => tree.observations[observation]?.about !== 'person')
+  )
   const { fingerprint } = subjectOf(tree)
-  const told = Object.entries(answersToKeep(tree, answers)).flatMap(([id, answer]) => {
+  const told = Object.entries(answers).flatMap(([id, answer]) => {
     const observation = tree.observations[id]
     return observation === undefined
       ? []
       : [`- ${shortName(words, id)}: ${answerText(words, observation, answer)}`]
   })
-  const { settled } = ofJarAlone(evaluation)
+  const { settled } = ofJarAlone(evaluate(tree, answers, either))
   const outcome =
     settled === null
       ? [`- ${words.t('ui:desk.summary.open')}`]

@@ -6,6 +6,7 @@ import { NotSavedNotice } from '../../parts/not-saved-notice.tsx'
 import { useSetting } from '../../parts/setting.tsx'
 import type { LogInHand } from '../../parts/use-contact-log.ts'
 import { entryLine } from '../../words/contact-words.ts'
+import { dropCall } from './kept-call.ts'
 import { RecordForm } from './record-form.tsx'
 import { SlipForm, type SlipsInHand } from './slips.tsx'
 
@@ -63,6 +64,8 @@ export function RecordPanel({
   const save = async (entry: LogEntry) => {
     setUndone(false)
     if (!(await log.save(entry))) return
+    // A recorded call is finished: nothing of it waits to be taken up.
+    dropCall()
     setSaved(entry)
     setOpen(false)
   }

@@ -1,5 +1,5 @@
 import { homeOf } from '../../addresses/sheet-address.ts'
-import type { Evaluation } from '../../evaluate/evaluate.ts'
+import type { Fact } from '../../evaluate/facts.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
@@ -19,7 +19,8 @@ export function SayThis({
   early,
   quiet,
   onGoOn,
-  evaluation,
+  answers,
+  facts,
   address,
   onAnswer,
   onInputs
@@ -32,7 +33,9 @@ export function SayThis({
   /** The focus stays in the field: more facts may follow. */
   quiet: boolean
   onGoOn: () => void
-  evaluation: Evaluation
+  answers: Answers
+  /** As they were told. */
+  facts: readonly Fact[]
   /** Where the caller sees it all again. */
   address: () => string
   onAnswer: (observation: string, answer: Answer) => void
@@ -40,7 +43,6 @@ export function SayThis({
 }) {
   const setting = useSetting()
   const { words } = setting
-  const { answers } = evaluation
   return (
     <>
       <p class="desk-cue">{words.t('ui:desk.say-this')}</p>
@@ -71,13 +73,13 @@ export function SayThis({
             },
             {
               id: 'summary',
-              text: () => callSummary(evaluation, words, 'specialist').join('\n'),
+              text: () => callSummary(setting.tree, facts, words, 'specialist').join('\n'),
               label: 'ui:desk.copy-summary',
               done: 'ui:desk.copied-summary'
             },
             {
               id: 'doubt',
-              text: () => callSummary(evaluation, words, 'doubt').join('\n'),
+              text: () => callSummary(setting.tree, facts, words, 'doubt').join('\n'),
               label: 'ui:desk.copy-doubt',
               done: 'ui:desk.copied-doubt'
             }
