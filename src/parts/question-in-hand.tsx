@@ -1,4 +1,5 @@
 import { isLeft } from '../tree/caution.ts'
+import { noneOf } from '../tree/tell.ts'
 import { alarmsOf } from '../words/alarms.ts'
 import { howKey } from '../words/ask-key.ts'
 import { Alarms } from './alarms.tsx'
@@ -47,7 +48,10 @@ export function QuestionInHand({
           together={{
             along: !recalled && words.has(`observations:${sweptWith?.id}.sweep`) ? sweptWith : null,
             listed,
-            onNone: walk.answerTogether,
+            onNone: () => {
+              const asked = [question, sweptWith].filter(each => each?.kind === 'signs')
+              walk.answerTogether(asked.reduce(noneOf, {}))
+            },
             onList: walk.listTogether
           }}
           onAnswer={told => walk.answer(question.id, told)}

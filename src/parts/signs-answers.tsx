@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { Answers, Signs, SignValue } from '../tree/answers.ts'
+import type { Signs, SignValue } from '../tree/answers.ts'
 import type { SignsObservation } from '../tree/observation.ts'
-import { noneOf } from '../tree/tell.ts'
 import type { TextKey } from '../words/text-key.ts'
 import { answerLabel } from '../words/tree-texts.ts'
 import { AnswerName } from './answer-name.tsx'
@@ -17,7 +16,7 @@ export interface Together {
   readonly along: SignsObservation | null
   /** One line over these signs was answered with more than a no. */
   readonly listed: boolean
-  onNone(answers: Answers): void
+  onNone(): void
   onList(): void
 }
 
@@ -71,9 +70,7 @@ export function SignsAnswers({
       <Sweep
         observation={observation.id}
         along={along?.id ?? null}
-        onNone={() =>
-          along === null ? rest('no') : together?.onNone([observation, along].reduce(noneOf, {}))
-        }
+        onNone={() => (along === null ? rest('no') : together?.onNone())}
         onOpen={() => {
           setOpened(true)
           together?.onList()
