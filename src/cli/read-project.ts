@@ -20,6 +20,7 @@ const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] 
   { folder: 'shared', ending: '.yaml' },
   { folder: 'shared/pieces', ending: '.yaml' },
   { folder: 'shared/rows', ending: '.yaml' },
+  { folder: 'shared/glossary', ending: '.yaml' },
   { folder: 'trees', ending: '.yaml' },
   { folder: 'trees/editions', ending: '.json' }
 ]

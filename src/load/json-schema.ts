@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { FileKind } from './kinds-of-file.ts'
 import { followUpsSchema } from './schemas/follow-ups.ts'
+import { glossarySchema } from './schemas/glossary.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
@@ -53,6 +54,12 @@ const FORMATS: readonly Format[] = [
   yaml('look-alikes', 'shared/look-alikes', 'What callers mix up', lookAlikesSchema),
   yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),
   yaml('said', 'shared/said', 'More of what callers say', saidSchema),
+  yaml(
+    'glossary',
+    'shared/glossary/<language>',
+    'What English and a language agree on',
+    glossarySchema
+  ),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),

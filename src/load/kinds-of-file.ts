@@ -9,6 +9,7 @@ export type FileKind =
     }
   | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
+  | { readonly kind: 'glossary'; readonly tag: string }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
 
@@ -19,6 +20,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   ...SHARED_OUT.map(
     kind => [new RegExp(`^(?:shared|trees/${NAME})/${kind}\\.yaml$`), () => ({ kind })] as const
   ),
+  [
+    /^shared\/glossary\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.yaml$/,
+    ([, tag = '']) => ({ kind: 'glossary', tag })
+  ],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],

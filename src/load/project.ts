@@ -8,6 +8,7 @@ import { readYaml } from './read-yaml.ts'
 import type { FindingReport } from './report.ts'
 import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
 import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
+import { type AuthoredGlossary, glossarySchema } from './schemas/glossary.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
@@ -46,6 +47,8 @@ export interface AuthoredProject {
   readonly rows: Map<string, Shaped<AuthoredRows>>
   /** Rows that several trees share, by name. */
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
+  /** What is agreed on between English and a language, by its tag. */
+  readonly glossaries: Map<string, Shaped<AuthoredGlossary>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -78,6 +81,7 @@ export function readProject(
     rules: new Map(),
     rows: new Map(),
     sharedRows: new Map(),
+    glossaries: new Map(),
     words: new Map()
   }
   const stems = new Set(
@@ -163,6 +167,9 @@ function readInto(
       break
     case 'shared-rows':
       keep(project.sharedRows, what.stem, as(rowsSchema))
+      break
+    case 'glossary':
+      keep(project.glossaries, what.tag, as(glossarySchema))
       break
     case 'words': {
       const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()
