@@ -47,7 +47,18 @@ function trees(): Plugin {
 }
 
 function moduleOf(bundle: BrowserBundle, name: string) {
-  const { catalogue, trees, drawings, screens, workbench, lookAlikes, words, said } = bundle
+  const {
+    catalogue,
+    trees,
+    drawings,
+    screens,
+    workbench,
+    contacts,
+    lookAlikes,
+    knowHow,
+    words,
+    said
+  } = bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
     case 'tree':
@@ -60,9 +71,15 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(said[tree])
     case 'workbench':
       return asModule(workbench)
+    case 'contacts':
+      return asModule(contacts)
     case 'look-alikes':
       return ['pairs', 'drawings', 'words']
         .map(part => asNamed(part, lookAlikes[part as keyof typeof lookAlikes]))
+        .join('\n')
+    case 'know-how':
+      return ['knowHow', 'words']
+        .map(part => asNamed(part, knowHow[part as keyof typeof knowHow]))
         .join('\n')
     case 'screens':
       return asModule(screens[tree])
@@ -143,7 +160,10 @@ export default defineConfig(({ mode }) => ({
       input:
         mode === 'gallery'
           ? ['gallery.html']
-          : ['index.html', 'desk.html', 'kiosk.html', 'workbench.html', 'look-alikes.html']
+          : [
+              ...['index.html', 'desk.html', 'kiosk.html'],
+              ...['workbench.html', 'look-alikes.html', 'how-to.html', 'contacts.html']
+            ]
     }
   }
 }))

@@ -10,6 +10,9 @@ const report = join(out, 'vitest.json')
 rmSync(out, { recursive: true, force: true })
 mkdirSync(out, { recursive: true })
 
+// Built once: the browser tests serve it, and the size of its first screens is measured.
+const env = { ...process.env, JARSIDE_BUILT: join(out, 'built') }
+
 const bin = (file, ...args) => [join(root, 'node_modules', file), ...args]
 const steps = [
   { name: 'types', run: bin('typescript/bin/tsc', '--noEmit') },
@@ -56,7 +59,7 @@ function counted(ok) {
 
 function perform({ name, run }) {
   console.log(`\n== ${name}`)
-  const { status } = spawnSync(process.execPath, run, { cwd: root, stdio: ['ignore', 1, 2] })
+  const { status } = spawnSync(process.execPath, run, { cwd: root, env, stdio: ['ignore', 1, 2] })
   const ok = status === 0
   return { name, ...(name === 'tests' ? counted(ok) : { passed: ok ? 1 : 0, failed: ok ? 0 : 1 }) }
 }

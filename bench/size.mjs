@@ -1,9 +1,10 @@
 // What comes over the wire for a first screen, compressed: npm run -s size. Fails above a limit.
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+// Of the folder that JARSIDE_BUILT names, if a whole build of this source stands in it; else of a new one.
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { brotliCompressSync, constants } from 'node:zlib'
-import { buildAll } from '../tools/build.mjs'
+import { buildAll, LAST_WRITTEN } from '../tools/build.mjs'
 import { filesOfPage } from './files-of-page.mjs'
 
 /** Bytes, so that a kilobyte is 1000 of them: the stricter reading of a kB. */
@@ -11,9 +12,11 @@ const LIMITS = { page: 110_000, embed: 37_000 }
 const TAGS = ['en', 'es']
 
 process.env.NODE_ENV = 'production'
-const folder = mkdtempSync(join(tmpdir(), 'jarside-size-'))
+const built = process.env.JARSIDE_BUILT
+const isBuilt = built !== undefined && existsSync(join(built, LAST_WRITTEN))
+const folder = isBuilt ? built : mkdtempSync(join(tmpdir(), 'jarside-size-'))
 try {
-  await buildAll({ outDir: folder, logLevel: 'error' })
+  if (!isBuilt) await buildAll({ outDir: folder, logLevel: 'error' })
   const assets = readdirSync(join(folder, 'assets'))
   const page = filesOfPage(folder, 'index.html').map(row)
   const office = row('office.json')
@@ -42,7 +45,7 @@ try {
     print(`embed, whole walk, ${tag}`, [script, office, first, ...[...rest, ...words].map(row)])
   }
 } finally {
-  rmSync(folder, { recursive: true, force: true })
+  if (!isBuilt) rmSync(folder, { recursive: true, force: true })
 }
 
 function isFirst(name, tag) {

@@ -7,13 +7,16 @@ import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
 import { install, root } from '../.ci/install.mjs'
 
+/** The file that a build writes last: where it stands the build is whole. */
+export const LAST_WRITTEN = 'licenses/sbom.cdx.json'
+
 /** Builds everything that is served; `outDir` in place of `dist`. */
 export async function buildAll({ outDir = resolve(root, 'dist'), logLevel = 'warn' } = {}) {
   // Not before: it may only just have been installed.
   const { build } = await import('vite')
   await build({ root, logLevel, build: { outDir, emptyOutDir: true } })
   await buildEmbed({ outDir, logLevel })
-  writeFileSync(resolve(outDir, 'licenses/sbom.cdx.json'), billOfMaterials())
+  writeFileSync(resolve(outDir, LAST_WRITTEN), billOfMaterials())
 }
 
 /** Every package of the lock file, in CycloneDX, as npm lists them. */

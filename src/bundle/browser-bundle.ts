@@ -3,8 +3,9 @@ import { join } from 'node:path'
 import { loadProject } from '../cli/read-project.ts'
 import type { Loaded } from '../load/load.ts'
 import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
-import type { Catalogue, Texts, TreeBundle } from '../opening/bundle.ts'
+import type { Catalogue, KnowHowBundle, Texts, TreeBundle } from '../opening/bundle.ts'
 import { prove } from '../prove/prove.ts'
+import { proveKnowHow } from '../prove/prove-know-how.ts'
 import type { Tree } from '../tree/tree.ts'
 import { languagesOf } from '../words/languages.ts'
 import { SOURCE_TAG } from '../words/words.ts'
@@ -16,8 +17,16 @@ export interface BrowserBundle {
   readonly screens: Readonly<Record<string, Texts>>
   /** By language tag: the words that the workbench alone says. */
   readonly workbench: Readonly<Record<string, Texts>>
+  /** By language tag: the words of the contact log. */
+  readonly contacts: Readonly<Record<string, Texts>>
   /** What the page of look-alikes shows beside the screens' own words. */
   readonly lookAlikes: LookAlikesBundle
+  /** The answers to how-to questions, and their words: no caller waits for them. */
+  readonly knowHow: {
+    readonly knowHow: KnowHowBundle
+    /** By language tag. */
+    readonly words: Readonly<Record<string, Texts>>
+  }
   /** By tree, then by language tag: the words of that tree. */
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
   /** By tree: callers' own words for what the tree asks. */
@@ -41,9 +50,10 @@ export interface LookAlikesBundle {
 export async function browserBundle(folder: string): Promise<BrowserBundle> {
   const { loaded } = await loadProject(folder)
   const open = loaded.trees.flatMap(tree =>
-    prove(tree, loaded.places[tree.id], loaded.sources).filter(
-      ({ standing }) => standing !== 'proved'
-    )
+    [
+      ...prove(tree, loaded.places[tree.id], loaded.sources),
+      ...[proveKnowHow(tree, loaded.knowHow.allowed[tree.id]) ?? []].flat()
+    ].filter(({ standing }) => standing !== 'proved')
   )
   if (loaded.findings.length > 0 || open.length > 0 || loaded.trees.length === 0) {
     const count = loaded.findings.length + open.length
@@ -68,10 +78,15 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
     trees: Object.fromEntries(bundles),
     screens,
     workbench: eachLanguage(loaded, workbenchWords),
+    contacts: eachLanguage(loaded, contactsWords),
     lookAlikes: {
       pairs: loaded.lookAlikes,
       drawings: drawingsIn(folder, picturesOf(loaded.lookAlikes)),
       words: eachLanguage(loaded, words => lookAlikeWords(loaded.lookAlikes, words))
+    },
+    knowHow: {
+      knowHow: knowHowIn(loaded),
+      words: eachLanguage(loaded, knowHowWords)
     },
     words: Object.fromEntries(
       shown.map(tree => [tree.id, eachLanguage(loaded, words => wordsOf(tree, loaded, words))])
@@ -95,7 +110,15 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     const { title, about } = words[id] as { title: string; about: string }
     return [id, { title, about }] as const
   })
-  const { workbench: _, reckon: __, photo: ___, 'last-resort': ____, ...ui } = words.ui as Texts
+  const {
+    workbench: _,
+    reckon: __,
+    photo: ___,
+    'last-resort': ____,
+    'know-how': _____,
+    contacts: ______,
+    ...ui
+  } = words.ui as Texts
   return { ui, ...Object.fromEntries(titles) }
 }
 
@@ -103,6 +126,26 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
 function workbenchWords(words: Texts): Texts {
   const { workbench, reckon } = words.ui as Texts
   return { ui: { workbench, reckon } }
+}
+
+/** What is said of the contact log, with the verdicts by name: the desk and the log alone ask for it. */
+function contactsWords(words: Texts): Texts {
+  const { contacts } = words.ui as Texts
+  const names = Object.entries(words.verdicts as Readonly<Record<string, Texts>>).map(
+    ([id, { name }]) => [id, { name }] as const
+  )
+  return { ui: { contacts }, verdicts: Object.fromEntries(names) }
+}
+
+function knowHowIn({ knowHow: { answers, called }, sources }: Loaded): KnowHowBundle {
+  const cited = new Set(answers.flatMap(({ because }) => because))
+  return { answers, called, sources: pick(sources, cited) }
+}
+
+/** What is said of how-to answers beside the screens' own words. */
+function knowHowWords(words: Texts): Texts {
+  const { 'know-how': own } = words.ui as Texts
+  return { ui: { 'know-how': own }, 'know-how': words['know-how'] }
 }
 
 function saidOf({ observations }: Tree, { said }: Loaded): Loaded['said'] {

@@ -22,7 +22,7 @@ export function embedTrees(bundle: BrowserBundle): Readonly<Record<string, Embed
       {
         first: eachTag(bundle, tag => firstQuestion(bundle, id, tag)),
         whole: { tree, sources, pictures, lookAlikes },
-        words: eachTag(bundle, tag => ({ ui: uiOf(bundle, tag), ...bundle.words[id]?.[tag] })),
+        words: eachTag(bundle, tag => ({ ui: uiOfWalk(bundle, tag), ...bundle.words[id]?.[tag] })),
         drawings: bundle.drawings[id] ?? {}
       }
     ])
@@ -41,3 +41,9 @@ export const helpTexts = (bundle: BrowserBundle): Readonly<Record<string, Texts>
 
 const eachTag = <T>({ screens }: BrowserBundle, of: (tag: string) => T) =>
   Object.fromEntries(Object.keys(screens).map(tag => [tag, of(tag)]))
+
+/** The screens' own words, without those of the choice of a ferment, which no embed shows. */
+function uiOfWalk(bundle: BrowserBundle, tag: string): Texts {
+  const { 'ask-how': _, ...ui } = uiOf(bundle, tag)
+  return ui
+}

@@ -61,8 +61,10 @@ const LATER = [
   'reckon',
   'switch',
   'workbench',
+  'contacts',
   'look-alikes',
   'follow-ups',
+  'ask-how',
   // What is said of an outcome, and of the way back to it.
   ...['do-now', 'later', 'later-steps', 'clean-up', 'keep', 'start-again', 'what-it-means'],
   ...['rules-of-thumb', 'what-to-change', 'who-must-not', 'sources', 'overdue'],

@@ -16,7 +16,14 @@ const FRAME = [
   ...['language', 'draft-translation', 'language-not-loaded', 'back', 'start-over', 'opening'],
   ...['who-to-call', 'open-now', 'closed-now', 'education', 'more', 'more-about']
 ]
-const CHOICE = ['choose', 'choose-how', 'something-else', 'something-else-how', 'look-alikes']
+const CHOICE = [
+  'choose',
+  'choose-how',
+  'ask-how',
+  'something-else',
+  'something-else-how',
+  'look-alikes'
+]
 
 /** Packs the front: a file for each first question and for the choice of one, in each language. */
 export function frontOf(bundle: BrowserBundle): PackedFront {

@@ -4,6 +4,7 @@ import { adviceScoreOf } from '../prove/faults/advice-score.ts'
 import { scoreOf } from '../prove/faults/score.ts'
 import { closedFaults, unknownFaults } from '../prove/faults/unfound.ts'
 import { prove } from '../prove/prove.ts'
+import { proveKnowHow } from '../prove/prove-know-how.ts'
 import { must } from '../tree/must.ts'
 import type { Tree } from '../tree/tree.ts'
 import { BadUse } from './bad-use.ts'
@@ -66,9 +67,12 @@ export const check: Command = {
     const project = await open(values.in)
     const { loaded, files } = project
     const wanted = values.tree === undefined ? loaded.trees : treesNamed(values.tree, project)
-    const trees = wanted.map(tree =>
-      checkedTree(tree.id, prove(tree, loaded.places[tree.id], loaded.sources))
-    )
+    const { allowed, places } = loaded.knowHow
+    const trees = wanted.map(tree => {
+      const answers = proveKnowHow(tree, allowed[tree.id], places)
+      const own = prove(tree, loaded.places[tree.id], loaded.sources)
+      return checkedTree(tree.id, answers === null ? own : [...own, answers])
+    })
     const every = Number(values.every)
     if (!Number.isInteger(every) || every < 1) {
       throw new BadUse('`--every` takes a whole number from 1 on.')

@@ -12,11 +12,13 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   compare: async () => (await import('./compare.ts')).compareCommand,
   publish: async () => (await import('./publish.ts')).publish,
   withdraw: async () => (await import('./withdraw.ts')).withdraw,
+  ask: async () => (await import('./ask.ts')).ask,
   cites: async () => (await import('./cites.ts')).cites,
   reckon: async () => (await import('./reckon.ts')).reckon,
   handout: async () => (await import('./handout.ts')).handout,
   table: async () => (await import('./table.ts')).table,
   figures: async () => (await import('./figures.ts')).figures,
+  tally: async () => (await import('./tally.ts')).tally,
   schema: async () => (await import('./schema.ts')).schema
 }
 

@@ -2,7 +2,7 @@ import { mostScreens } from '../evaluate/progress.ts'
 import type { Tree } from '../tree/tree.ts'
 import { entropy, fewestScreens } from './bound.ts'
 import { Course } from './course.ts'
-import { askedObservations, type Counted, sharesOf, sureShares } from './shares.ts'
+import { askedObservations, type Counted, type Shares, sharesOf, sureShares } from './shares.ts'
 import { LIMITS, type Limits, type Method, takeWalks } from './take-walks.ts'
 import { type Length, lengthOf, type Tally } from './tally.ts'
 
@@ -61,6 +61,34 @@ export interface AskedFirst {
 export function figuresOf(tree: Tree, counted: Counted = {}, limits: Limits = LIMITS): Figures {
   const shares = sharesOf(tree, counted)
   const course = new Course(tree)
+  return {
+    ...asItAsks(course, counted, shares, limits),
+    askedFirst: Object.keys(shares)
+      .map(observation => {
+        const taken = takeWalks(course, shares, limits, observation)
+        return {
+          observation,
+          method: taken.method.kind,
+          screens: meanOf(lengthOf(taken.tally.ended), taken.method),
+          settled: meanOf(lengthOf(taken.tally.settled), taken.method)
+        }
+      })
+      .sort((a, b) => a.settled.mean - b.settled.mean)
+  }
+}
+
+/** The same but for what comes of asking something else first, which takes the walks as often again. */
+export function figuresAsAsked(tree: Tree, limits: Limits = LIMITS): Omit<Figures, 'askedFirst'> {
+  return asItAsks(new Course(tree), {}, sharesOf(tree, {}), limits)
+}
+
+function asItAsks(
+  course: Course,
+  counted: Counted,
+  shares: Shares,
+  limits: Limits
+): Omit<Figures, 'askedFirst'> {
+  const { tree } = course
   const { tally, method } = takeWalks(course, shares, limits)
   const met = new Set(course.routes.met)
   const sure = takeWalks(course, sureShares(tree, shares), limits).tally
@@ -79,18 +107,7 @@ export function figuresOf(tree: Tree, counted: Counted = {}, limits: Limits = LI
       .map(({ id }) => id)
       .filter(id => !tally.asked.has(id)),
     neverMet: Object.keys(tree.questions).filter(id => !met.has(id)),
-    ...openEnds(tally, sure),
-    askedFirst: Object.keys(shares)
-      .map(observation => {
-        const taken = takeWalks(course, shares, limits, observation)
-        return {
-          observation,
-          method: taken.method.kind,
-          screens: meanOf(lengthOf(taken.tally.ended), taken.method),
-          settled: meanOf(lengthOf(taken.tally.settled), taken.method)
-        }
-      })
-      .sort((a, b) => a.settled.mean - b.settled.mean)
+    ...openEnds(tally, sure)
   }
 }
 

@@ -10,14 +10,15 @@ import type { FindingReport } from './report.ts'
 import { textsIn } from './texts.ts'
 import { namedIn } from './texts-of-tree.ts'
 
-const PATTERNS = {
+export const PATTERNS = {
   // As people write it: a number with a decimal, between those of vinegar and of milk, with no other unit.
   ph: /(?<![\d.,–-])([2-6]\.\d{1,2})(?![\d.]|–|\s*(?:%|cm|mL|L\b|kg|g\b|inch|°))/g,
   // Of the ferment, counted from its start.
   day: /\b[Dd]ay (\d+)\b/g
 }
-type Kind = keyof typeof PATTERNS
-const NAMES: Readonly<Record<Kind, string>> = { ph: 'pH', day: 'day' }
+const KINDS = ['ph', 'day'] as const
+type Kind = (typeof KINDS)[number]
+export const NAMES: Readonly<Record<Kind, string>> = { ph: 'pH', day: 'day' }
 
 type Tree = LinkedTree['tree']
 
@@ -32,17 +33,23 @@ export function checkNumbers(
   followUps: Companions['followUps'],
   report: FindingReport
 ): void {
+  const textsOf = once(textsIn)
   for (const { tree } of linked) {
     const decided = { ph: limitsOf(tree, 'ph'), day: daysOf(tree) }
     const answered = (followUps[tree.id] ?? []).map(({ id }) => id)
-    for (const { key, text, place, part, stated } of outcomeTexts(project, tree, answered)) {
-      for (const [kind, pattern] of Object.entries(PATTERNS) as [Kind, RegExp][]) {
-        const open = numbersIn(text, pattern).filter(
+    for (const { key, text, place, part, stated } of outcomeTexts(
+      project,
+      tree,
+      answered,
+      textsOf
+    )) {
+      for (const kind of KINDS) {
+        const open = numbersIn(text, PATTERNS[kind]).filter(
           number => !decided[kind].has(number) && !stated.includes(number)
         )
         for (const number of open) {
           const facts = { text: key, number: `${NAMES[kind]} ${number}`, tree: tree.id }
-          report.add('number-not-decided', place, { ...facts, part: part ?? '' })
+          report.add('number-not-decided', place(), { ...facts, part: part ?? '' })
         }
       }
     }
@@ -52,7 +59,7 @@ export function checkNumbers(
 interface OutcomeText {
   readonly key: string
   readonly text: string
-  readonly place: Place
+  readonly place: () => Place
   /** Where its line stands in `shared/steps.yaml`; a tree's own words have none. */
   readonly part: 'steps' | 'notes' | 'follow-ups' | null
   /** The numbers that this line lists. */
@@ -63,13 +70,14 @@ interface OutcomeText {
 function outcomeTexts(
   { words: all, steps }: AuthoredProject,
   tree: Tree,
-  answered: readonly string[]
+  answered: readonly string[],
+  textsOf: typeof textsIn
 ): readonly OutcomeText[] {
   const said = new Set([...namedIn(tree), ...answered])
   return FILES.flatMap(([stem, part]) => {
     const words = all.get(SOURCE_TAG)?.get(stem ?? tree.id)
     if (!words) return []
-    const texts = [...textsIn(words.value)].map(([key, text]) => ({
+    const texts = [...textsOf(words.value)].map(([key, text]) => ({
       key,
       text,
       first: key.split('.')[0] ?? ''
@@ -79,7 +87,7 @@ function outcomeTexts(
       .map(({ key, text, first }) => ({
         key,
         text,
-        place: words.doc.place(key.split('.')),
+        place: () => words.doc.place(key.split('.')),
         part,
         stated: (part && steps?.value[part]?.[first]?.states) ?? []
       }))
@@ -98,29 +106,53 @@ const FILES = [
 /** Of a tree's own words those that say what its outcomes say; questions and tables have numbers of their own. */
 const OWN: ReadonlySet<string> = new Set(['use', 'verdicts', 'cautions'])
 
+/** What was worked out of a value is not worked out again: most files of words are those of every tree. */
+function once<A, B>(make: (of: A) => B): (of: A) => B {
+  const known = new Map<A, B>()
+  return of => {
+    const made = known.get(of) ?? make(of)
+    known.set(of, made)
+    return made
+  }
+}
+
 /** Each number that a pattern finds, once. */
-const numbersIn = (text: string, pattern: RegExp): readonly number[] => [
+export const numbersIn = (text: string, pattern: RegExp): readonly number[] => [
   ...new Set([...text.matchAll(pattern)].map(match => Number(match[1])))
 ]
 
 /** Every limit of the questions in a unit, as the tree says it and as each instrument has to read for it. */
-function limitsOf(tree: Tree, unit: string): ReadonlySet<number> {
-  const limits = new Set<number>()
-  for (const question of Object.values(tree.questions)) {
-    if (question.kind !== 'measure') continue
-    const observation = tree.observations[question.asks] as MeasureObservation
-    if (observation.unit !== unit) continue
-    for (const { range } of [...question.ranges, ...question.taste]) {
-      for (const limit of Object.values(range) as number[]) {
-        limits.add(limit)
-        for (const { plusMinus } of observation.instruments) {
-          limits.add(rounded(limit - plusMinus)).add(rounded(limit + plusMinus))
-        }
-      }
-    }
-  }
-  return limits
+const limitsOf = (tree: Tree, unit: string): ReadonlySet<number> =>
+  new Set(
+    measuresOf(tree).flatMap(observation =>
+      observation.unit === unit
+        ? [...limitsAt(tree, observation.id)].flatMap(limit => asRead(limit, observation))
+        : []
+    )
+  )
+
+/** Every measure that a tree asks. */
+export const measuresOf = (tree: Tree): readonly MeasureObservation[] =>
+  Object.values(tree.observations).filter(({ kind }) => kind === 'measure') as MeasureObservation[]
+
+/** Every limit that the questions of a tree draw at one measure. */
+export function limitsAt({ questions }: Tree, observation: string): ReadonlySet<number> {
+  const drawn = Object.values(questions).flatMap(question =>
+    question.kind === 'measure' && question.asks === observation
+      ? [...question.ranges, ...question.taste]
+      : []
+  )
+  return new Set(drawn.flatMap(({ range }) => Object.values(range) as number[]))
 }
+
+/** A limit, and what each instrument has to read for it. */
+export const asRead = (limit: number, { instruments }: MeasureObservation): readonly number[] => [
+  limit,
+  ...instruments.flatMap(({ plusMinus }) => [
+    rounded(limit - plusMinus),
+    rounded(limit + plusMinus)
+  ])
+]
 
 /** Every day that a question draws a limit at or a second look falls on. */
 function daysOf(tree: Tree): ReadonlySet<number> {

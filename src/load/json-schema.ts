@@ -2,6 +2,7 @@ import { z } from 'zod'
 import type { FileKind } from './kinds-of-file.ts'
 import { followUpsSchema } from './schemas/follow-ups.ts'
 import { glossarySchema } from './schemas/glossary.ts'
+import { knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
@@ -53,6 +54,7 @@ const FORMATS: readonly Format[] = [
   yaml('sources', 'shared/sources', 'Every source that is cited', sourcesSchema),
   yaml('look-alikes', 'shared/look-alikes', 'What callers mix up', lookAlikesSchema),
   yaml('follow-ups', 'shared/follow-ups', 'What callers ask afterwards', followUpsSchema),
+  yaml('know-how', 'shared/know-how/<ferment>', 'Answers to how-to questions', knowHowSchema),
   yaml('said', 'shared/said', 'More of what callers say', saidSchema),
   yaml(
     'glossary',

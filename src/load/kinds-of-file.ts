@@ -10,6 +10,10 @@ export type FileKind =
   | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
   | { readonly kind: 'glossary'; readonly tag: string }
+  | {
+      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how'
+      readonly stem: string
+    }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
   | { readonly kind: 'words'; readonly tag: string; readonly stem: string }
 
@@ -34,6 +38,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [
     new RegExp(`^shared/rows/(${NAME})\\.yaml$`),
     ([, stem = '']) => ({ kind: 'shared-rows', stem })
+  ],
+  [
+    new RegExp(`^shared/know-how/(${NAME})\\.yaml$`),
+    ([, stem = '']) => ({ kind: 'know-how', stem })
   ],
   [
     new RegExp(`^trees/editions/(${NAME})@([1-9]\\d{0,5})\\.json$`),

@@ -16,9 +16,10 @@ import { checkWords } from './check-words.ts'
 import { companionsOf } from './companions.ts'
 import type { PublishedEdition } from './edition.ts'
 import { meaningFingerprint, wordsFingerprint } from './fingerprint.ts'
+import { checkKnowHow, knowHowOf, type LoadedKnowHow } from './know-how.ts'
 import { type LinkedTree, linkTree } from './link-tree.ts'
 import { type Pictures, picturesBy } from './pictures.ts'
-import { placesOf } from './places.ts'
+import { placesOf, placesOfDeeds } from './places.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
 import { saidBy } from './said.ts'
@@ -27,7 +28,7 @@ import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
 
-export type { AuthoredFile, CallersWords, GuidanceRow, RecordedScores, Sources }
+export type { AuthoredFile, CallersWords, GuidanceRow, LoadedKnowHow, RecordedScores, Sources }
 
 const SHOWN_OF_A_FILE = 50
 
@@ -47,6 +48,8 @@ export interface Loaded {
   readonly sources: Sources
   /** What callers mix up, two and two. */
   readonly lookAlikes: readonly LookAlike[]
+  /** The answers to how-to questions. */
+  readonly knowHow: LoadedKnowHow
   /** By language tag, then by the stem of the file. */
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
@@ -74,11 +77,13 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   checkOffice(project, report)
   const { lookAlikes, followUps } = companionsOf(project, report)
   const said = saidBy(project, report)
+  const knowHow = knowHowOf(project, linked, paths, report)
   const rows = linked.map(({ tree }) => [tree.id, rowsOf(tree, project, report)] as const)
   if (inShape && report.findings.length === 0) {
     checkWhole(project, linked, report)
     checkWords(project, linked, paths, report)
     checkNumbers(project, linked, followUps, report)
+    checkKnowHow(project, linked, report)
   }
   // A translation is held against the English words only when those are right themselves.
   if (inShape && report.findings.length === 0) checkTranslations(project, report)
@@ -99,9 +104,10 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
   const { observations, verdicts, steps } = project
+  const deeds = steps && placesOfDeeds(steps.doc)
   const places = linked.flatMap(each => {
     const authored = project.trees.get(each.tree.id)?.doc
-    return authored && observations && verdicts && steps
+    return authored && observations && verdicts && deeds
       ? [
           [
             each.tree.id,
@@ -110,7 +116,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
               authored,
               observations.doc,
               verdicts.doc,
-              steps.doc,
+              deeds,
               project.rules.get(each.tree.id)?.doc
             )
           ] as const
@@ -120,6 +126,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   return {
     trees,
     lookAlikes,
+    knowHow,
     places: Object.fromEntries(places),
     observations: observations
       ? Object.fromEntries(buildObservations(observations, openReport()))

@@ -1,4 +1,4 @@
-import type { Places } from '../findings/place.ts'
+import type { Place, Places } from '../findings/place.ts'
 import type { Authored } from './authored.ts'
 import type { DraftQuestion } from './expand.ts'
 import type { LinkedTree } from './link-tree.ts'
@@ -15,7 +15,7 @@ export function placesOf(
   authored: Authored,
   observations: Authored,
   verdicts: Authored,
-  deeds: Authored,
+  deeds: Places,
   apart?: Authored
 ): Places {
   const {
@@ -23,47 +23,36 @@ export function placesOf(
     advice,
     'open-cases': openCases
   } = authored.value as Pick<AuthoredTree, 'review' | 'advice' | 'open-cases'>
-  return {
-    ...Object.fromEntries(
-      Object.keys(review).map(key => [`review/${key}`, authored.place(['review', key], 'value')])
+  const own = [
+    ...Object.keys(review).map(
+      key => [`review/${key}`, authored.place(['review', key], 'value')] as const
     ),
-    ...Object.fromEntries(
-      Object.keys(advice ?? {}).map(id => [`advice/${id}`, authored.place(['advice', id])])
+    ...Object.keys(advice ?? {}).map(
+      id => [`advice/${id}`, authored.place(['advice', id])] as const
     ),
-    ...Object.assign(
-      {},
-      ...[...draft.questions.values()].map(each => ofQuestion('questions', each))
+    ...[...draft.questions.values()].flatMap(each => ofQuestion('questions', each)),
+    ...draft.after.flatMap(each => ofQuestion('after', each)),
+    ...rules.map(({ body, place }) => [`rules/${body.id}`, place(['id'], 'value')] as const),
+    ...[...draft.notes.values()].map(({ id, place }) => [`notes/${id}`, place([])] as const),
+    ...Object.keys(tree.observations).map(
+      id => [`observations/${id}`, observations.place([id])] as const
     ),
-    ...Object.assign({}, ...draft.after.map(each => ofQuestion('after', each))),
-    ...Object.fromEntries(
-      rules.map(({ body, place }) => [`rules/${body.id}`, place(['id'], 'value')])
+    ...Object.keys(openCases ?? {}).map(
+      law => [`open-cases/${law}`, authored.place(['open-cases', law])] as const
     ),
-    ...Object.fromEntries(
-      [...draft.notes.values()].map(({ id, place }) => [`notes/${id}`, place([])])
+    ...Object.keys(tree.unfoundFaults).map(
+      fault =>
+        [`unfound-faults/${fault}`, (apart ?? authored).place(['unfound-faults', fault])] as const
     ),
-    ...Object.fromEntries(
-      Object.keys(tree.observations).map(id => [`observations/${id}`, observations.place([id])])
-    ),
-    ...Object.fromEntries(
-      Object.keys(openCases ?? {}).map(law => [
-        `open-cases/${law}`,
-        authored.place(['open-cases', law])
-      ])
-    ),
-    ...Object.fromEntries(
-      Object.keys(tree.unfoundFaults).map(fault => [
-        `unfound-faults/${fault}`,
-        (apart ?? authored).place(['unfound-faults', fault])
-      ])
-    ),
-    ...ofDeeds(deeds),
-    ...Object.fromEntries(
-      tree.verdicts.map(({ id, track }) => [`verdicts/${id}`, verdicts.place([track, id])])
+    ...tree.verdicts.map(
+      ({ id, track }) => [`verdicts/${id}`, verdicts.place([track, id])] as const
     )
-  }
+  ]
+  return { ...Object.fromEntries(own), ...deeds }
 }
 
-function ofDeeds(deeds: Authored): Places {
+/** Where it is said what steps and follow-ups do: the same places for every tree. */
+export function placesOfDeeds(deeds: Authored): Places {
   const { value } = deeds as { value: Readonly<Record<string, object>> }
   return Object.fromEntries(
     ['steps', 'follow-ups'].flatMap(part =>
@@ -74,7 +63,10 @@ function ofDeeds(deeds: Authored): Places {
   )
 }
 
-function ofQuestion(under: string, { id, body, place }: DraftQuestion): Places {
+function ofQuestion(
+  under: string,
+  { id, body, place }: DraftQuestion
+): readonly (readonly [string, Place])[] {
   const at = `${under}/${id}`
   const named = (key: 'answers' | 'signs') =>
     Object.keys(body[key] ?? {}).map(name => [`${at}/${name}`, place([key, name])] as const)
@@ -83,7 +75,7 @@ function ofQuestion(under: string, { id, body, place }: DraftQuestion): Places {
   const alone = (['borderline', 'unsure'] as const).flatMap(key =>
     body[key] ? [[`${at}/${key}`, place([key])] as const] : []
   )
-  return Object.fromEntries([
+  return [
     [at, place([])],
     ...alone,
     ...named('answers'),
@@ -91,5 +83,5 @@ function ofQuestion(under: string, { id, body, place }: DraftQuestion): Places {
     ...numbered('ranges', ''),
     ...numbered('branch', 'branch/'),
     ...numbered('taste', 'taste/')
-  ])
+  ]
 }

@@ -4,11 +4,11 @@ import type { Authored, AuthoredFile } from './authored.ts'
 import { joined } from './joined.ts'
 import { fileKind } from './kinds-of-file.ts'
 import { liftOwnWords } from './own-words.ts'
-import { readYaml } from './read-yaml.ts'
 import type { FindingReport } from './report.ts'
 import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
 import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
 import { type AuthoredGlossary, glossarySchema } from './schemas/glossary.ts'
+import { type AuthoredKnowHow, knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
@@ -21,7 +21,7 @@ import { type AuthoredDeeds, doesSchema } from './schemas/steps.ts'
 import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
 import { type AuthoredVerdicts, verdictsSchema } from './schemas/verdicts.ts'
 import { type Withdrawals, withdrawnSchema } from './schemas/withdrawn.ts'
-import { shaped } from './shape.ts'
+import { shapedFile } from './shaped-file.ts'
 
 /** What a file says in its format's shape, with the places of its parts. */
 export interface Shaped<T> {
@@ -49,6 +49,8 @@ export interface AuthoredProject {
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
   /** What is agreed on between English and a language, by its tag. */
   readonly glossaries: Map<string, Shaped<AuthoredGlossary>>
+  /** Answers to how-to questions, by ferment. */
+  readonly knowHow: Map<string, Shaped<AuthoredKnowHow>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -82,6 +84,7 @@ export function readProject(
     rows: new Map(),
     sharedRows: new Map(),
     glossaries: new Map(),
+    knowHow: new Map(),
     words: new Map()
   }
   const stems = new Set(
@@ -110,13 +113,8 @@ function readInto(
   }
   // A published edition is data of our own making: it is opened and vouched for by itself.
   if (what.kind === 'edition') return
-  const read = readYaml(file, report)
-  if (!read) return
-  const doc = what.kind === 'words' || what.kind === 'office' ? withoutSchemaKey(read) : read
-  const as = <T>(format: z.ZodType<T>): Shaped<T> | null => {
-    const value = shaped(doc, format, report)
-    return value === null ? null : { value, doc }
-  }
+  const ofJson = what.kind === 'words' || what.kind === 'office'
+  const as = <T>(format: z.ZodType<T>): Shaped<T> | null => shapedFile(file, format, ofJson, report)
   switch (what.kind) {
     case 'observations':
       project.observations = joined(
@@ -171,6 +169,9 @@ function readInto(
     case 'glossary':
       keep(project.glossaries, what.tag, as(glossarySchema))
       break
+    case 'know-how':
+      keep(project.knowHow, what.stem, as(knowHowSchema))
+      break
     case 'words': {
       const ofTag = project.words.get(what.tag) ?? new Map<string, Shaped<unknown>>()
       project.words.set(what.tag, ofTag)
@@ -197,12 +198,4 @@ function named<T extends { id: string }>(
   if (!shaped || shaped.value.id === stem) return shaped
   report.add('id-not-file-name', shaped.doc.place(['id'], 'value'), { id: shaped.value.id, stem })
   return null
-}
-
-/** What a file of JSON says besides `$schema`, which names its schema for editors alone. */
-function withoutSchemaKey(doc: Authored): Authored {
-  const { value } = doc
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return doc
-  const { $schema, ...rest } = value as Readonly<Record<string, unknown>>
-  return typeof $schema === 'string' ? { ...doc, value: rest } : doc
 }

@@ -95,7 +95,7 @@ const ALWAYS_DRAWN = ['mark-none', 'mark-unsure']
 
 /** Pictures are described where anybody described one: small projects have drawings and no words for them. */
 function* ofCompanions(project: AuthoredProject): Generator<[string, Wanted]> {
-  const { observations, lookAlikes, followUps, trees } = project
+  const { observations, lookAlikes, followUps, knowHow, trees } = project
   if (observations && project.words.get('en')?.has('pictures')) {
     const { value, doc } = observations
     const ofAnswers = Object.entries(picturesBy(value)).flatMap(([id, { own, answers }]) =>
@@ -140,6 +140,14 @@ function* ofCompanions(project: AuthoredProject): Generator<[string, Wanted]> {
       ['ask', 'answer'].map(key => [`${id}.${key}`, doc.place([id])] as const)
     )
     yield ['follow-ups', new Map(texts)]
+  }
+  if (knowHow.size > 0) {
+    const texts = [...knowHow.values()].flatMap(({ value, doc }) =>
+      Object.keys(value.answers).flatMap(id =>
+        ['ask', 'said', 'answer'].map(key => [`${id}.${key}`, doc.place(['answers', id])] as const)
+      )
+    )
+    yield ['know-how', new Map(texts)]
   }
 }
 

@@ -12,8 +12,24 @@ export interface OfficePack {
   readonly hours: OfficeHours | null
   readonly referrals: readonly OfficeReferral[]
   readonly notices: readonly Notice[]
+  /** How this office keeps its log of contacts; null where it does not say. */
+  readonly log: OfficeLog | null
   /** The last day on which the pack may be trusted, as YYYY-MM-DD; empty where nobody says. */
   readonly validUntil: string
+}
+
+/** What an office settles for its log of contacts. */
+export interface OfficeLog {
+  /** Single records are kept so many months, then only their sums; null: for good. */
+  readonly keepMonths: number | null
+  /** The counties that callers come from, the office's own first. */
+  readonly counties: readonly OfficeCounty[]
+}
+
+/** A county by its five digits, two for the state and three for the county. */
+export interface OfficeCounty {
+  readonly code: string
+  readonly name: string
 }
 
 /** A phone number, and who last made sure of it on which day. */

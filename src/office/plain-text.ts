@@ -6,6 +6,9 @@ export const PLAIN_TEXT =
 /** A phone number as it is dialed: digits with what parts them, and an extension where there is one. */
 export const PHONE = /^\+?\(?\d[\d ().-]{1,22}\d(?: ?(?:x|ext\.?) ?\d{1,6})?$/
 
+/** A county by its digits: two for the state, three for the county (INCITS 31). */
+export const COUNTY_CODE = /^\d{5}$/
+
 /** A time of day, from 00:00 to 23:59. */
 export const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d$/
 

@@ -3,14 +3,16 @@ import { type LocalText, readLocalText } from './local-text.ts'
 import {
   type Notice,
   OFFICE_TRIGGERS,
+  type OfficeCounty,
   type OfficeHours,
+  type OfficeLog,
   type OfficeNumber,
   type OfficePack,
   type OfficeReferral,
   type OpenHours,
   WEEKDAYS
 } from './office-pack.ts'
-import { CLOCK, isDay, isZone, PHONE } from './plain-text.ts'
+import { CLOCK, COUNTY_CODE, isDay, isZone, PHONE } from './plain-text.ts'
 import { asList, asRecord, asText } from './read-json.ts'
 
 /** A pack as far as it can be used, and what of the file was left out. */
@@ -56,6 +58,7 @@ export function readOffice(authored: unknown): OfficeReading {
     hours: readHours(file.hours, drop),
     referrals: each(file.referrals, 'referrals', drop, readReferral),
     notices: each(file.notices, 'notices', drop, readNotice),
+    log: file.log === undefined ? null : readLog(file.log, drop),
     validUntil: validUntil ?? ''
   }
   return { pack, dropped }
@@ -170,6 +173,33 @@ function readOpenHours(
   if (CLOCK.test(opens) && CLOCK.test(closes) && opens < closes) return { days, opens, closes }
   drop(at, 'it opens and closes at no times, or closes first; they are written like 08:00')
   return null
+}
+
+/** A log is kept without what is wrong here: for longer, and without the name of a county. */
+function readLog(authored: unknown, drop: Drop): OfficeLog {
+  const { 'keep-months': keep, counties } = asRecord(authored)
+  const months = typeof keep === 'number' && Number.isInteger(keep) && keep >= 1 && keep <= 240
+  if (keep !== undefined && !months) {
+    drop('log.keep-months', 'this is no whole number of months from 1 to 240: all records are kept')
+  }
+  return {
+    keepMonths: months ? keep : null,
+    counties: counties === undefined ? [] : each(counties, 'log.counties', drop, readCounty)
+  }
+}
+
+function readCounty(
+  { code: digits, name: called }: Record<string, unknown>,
+  at: string,
+  drop: Drop
+): OfficeCounty | null {
+  const code = asText(digits)
+  if (code === undefined || !COUNTY_CODE.test(code)) {
+    drop(`${at}.code`, 'a county is five digits, two for the state and three for the county')
+    return null
+  }
+  const name = textOf(called, `${at}.name`, drop)
+  return name === null ? null : { code, name }
 }
 
 function readReferral(

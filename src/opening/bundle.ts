@@ -1,6 +1,7 @@
 import type { CatalogueEntry } from '../parts/catalogue-entry.ts'
 import type { Setting } from '../parts/setting.tsx'
 import type { CallersWords } from '../tree/callers-words.ts'
+import type { KnowHow } from '../tree/know-how.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { Language } from '../words/languages.ts'
 import type { SourceLedger } from '../words/sources.ts'
@@ -23,6 +24,14 @@ export interface Catalogue {
   readonly languages: readonly Language[]
   /** `ui`, and of each tree its title. */
   readonly texts: Texts
+}
+
+/** Every answer to a how-to question, and what they cite. */
+export interface KnowHowBundle {
+  readonly answers: readonly KnowHow[]
+  readonly sources: SourceLedger
+  /** What callers call each food, by ferment. */
+  readonly called: Readonly<Record<string, readonly string[]>>
 }
 
 type Opened<T> = () => Promise<{ readonly default: T }>

@@ -16,6 +16,16 @@ declare module 'virtual:jarside/workbench' {
   export default words
 }
 
+declare module 'virtual:jarside/contacts' {
+  const words: Readonly<Record<string, import('./bundle.ts').Texts>>
+  export default words
+}
+
+declare module 'virtual:jarside/know-how' {
+  export const knowHow: import('./bundle.ts').KnowHowBundle
+  export const words: Readonly<Record<string, import('./bundle.ts').Texts>>
+}
+
 declare module 'virtual:jarside/look-alikes' {
   export const pairs: readonly import('../tree/look-alikes.ts').LookAlike[]
   export const drawings: Readonly<Record<string, string>>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import type { TextKey } from '../words/text-key.ts'
 import type { CatalogueEntry } from './catalogue-entry.ts'
 import { Choose, type TreeChoice } from './choose.tsx'
@@ -12,7 +13,8 @@ export function Before({
   withdrawn = null,
   notice,
   quiet,
-  lookAlikes,
+  above,
+  below,
   onChoose,
   onLeave = null,
   ...frame
@@ -24,8 +26,9 @@ export function Before({
   withdrawn?: CatalogueEntry | null
   notice: TextKey | null
   quiet: boolean
-  /** Where look-alikes stand side by side; left out where no other page is opened. */
-  lookAlikes?: string
+  /** The ways to other pages, before the choice and at its end; left out where none is opened. */
+  above?: ComponentChildren
+  below?: ComponentChildren
   onChoose: (tree: string) => void
   /** Back to what stands before the choice, where anything does. */
   onLeave?: (() => void) | null
@@ -43,7 +46,8 @@ export function Before({
             trees={trees}
             notice={notice && words.t(notice)}
             quiet={quiet}
-            lookAlikes={lookAlikes}
+            above={above}
+            below={below}
             onChoose={onChoose}
           />
         )}

@@ -1,4 +1,5 @@
-import type { Said, SaidCall } from '../words/say.ts'
+import type { SaidCall } from '../words/said-call.ts'
+import type { Said } from '../words/say.ts'
 import { Phone } from './phone.tsx'
 import { Both, Text } from './text.tsx'
 

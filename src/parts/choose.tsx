@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { useEffect } from 'preact/hooks'
 import type { CatalogueEntry } from './catalogue-entry.ts'
 import { HintButton, HintText, useHint } from './hint.tsx'
@@ -13,14 +14,16 @@ export function Choose({
   trees,
   notice,
   quiet,
-  lookAlikes,
+  above,
+  below,
   onChoose
 }: {
   trees: readonly TreeChoice[]
   notice: string | null
   quiet: boolean
-  /** Where look-alikes stand side by side; left out where no other page is opened. */
-  lookAlikes?: string | undefined
+  /** The ways to other pages, before the list and at its end; left out where none is opened. */
+  above?: ComponentChildren
+  below?: ComponentChildren
   onChoose: (tree: string) => void
 }) {
   const { words } = useSpeech()
@@ -35,6 +38,7 @@ export function Choose({
       </StepHeading>
       {notice !== null && <p class="notice">{notice}</p>}
       <p class="question-how">{words.t('ui:choose-how')}</p>
+      {above}
       <div class="choose-list">
         {trees.map(tree => (
           <TreeCard key={tree.id} {...tree} onChoose={onChoose} />
@@ -44,11 +48,7 @@ export function Choose({
           <p class="card-hint">
             <Text k="ui:something-else-how" />
           </p>
-          {lookAlikes !== undefined && (
-            <p class="card-hint">
-              <a href={`${lookAlikes}#lang=${words.tag}`}>{words.t('ui:look-alikes.see-all')}</a>
-            </p>
-          )}
+          {below}
         </div>
       </div>
     </section>

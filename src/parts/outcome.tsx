@@ -111,11 +111,19 @@ export function Steps({
   second: readonly string[] | undefined
   before?: number
 }) {
+  const { ticks = false } = useSpeech()
   return (
     <ol start={before + 1} style={{ '--before': before }}>
       {steps.map((step, at) => (
         <li key={step}>
-          <Both text={step} second={second?.[at]} />
+          {ticks ? (
+            <label class="step-tick">
+              <input type="checkbox" />
+              <Both text={step} second={second?.[at]} />
+            </label>
+          ) : (
+            <Both text={step} second={second?.[at]} />
+          )}
         </li>
       ))}
     </ol>

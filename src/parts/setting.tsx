@@ -14,6 +14,8 @@ export interface Speech {
   readonly dials: boolean
   /** Whether answers show the key that gives them. */
   readonly numbered: boolean
+  /** Whether steps can be ticked off while somebody does them. */
+  readonly ticks?: boolean
 }
 
 /** A second language under the first. */
@@ -41,6 +43,8 @@ export interface Setting extends Speech {
   readonly photoPage: string | null
   readonly office: OfficePack | null
   readonly today: Date
+  /** Read out at the office's own desk: nobody is sent to call it. */
+  readonly atOffice?: boolean
   /** Nobody goes back to what is asked about: nothing says how to look, measure or try again. */
   readonly fromMemory?: boolean
 }

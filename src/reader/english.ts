@@ -66,6 +66,7 @@ export const EN: Grammar = {
     `${BEFORE}what (?:do|does|should|can|could|would|will|is|are|was|if|about|now|kind|the|this|that|causes|caused|happens?|temperature|ph)\\b`,
     `${BEFORE}(?:when|where|which|who) (?:do|does|should|can|could|will|would|are|did)\\b`,
     `${BEFORE}(?:when|where) is\\b`,
+    `${BEFORE}(?:is|are) [a-z]+(?: [a-z]+)? for\\b`,
     `${BEFORE}(?:why|whats|what's|any chance|any way|do you)\\b`,
     `${BEFORE}(?:is|are) (?:it|this|that|these|those|they|he|she|my [a-z]+|the [a-z]+) (?:still )?(?:ok|okay|safe|fine|normal|bad|dangerous|going|alright|all right|good|ruined|done|ready|supposed|edible|toxic|harmful|dead|alive)\\b`,
     '\\b(?:wondering|wonder|asking|want(?:ed)? to know|need to know|tell me|ask you|curious) (?:if|whether|how|what|why|when|about whether)\\b',

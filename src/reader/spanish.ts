@@ -43,7 +43,8 @@ export const ES: Grammar = {
     `${BEFORE}(?:cuanto|cuanta|cuantos|cuantas|por que|cual|cuales)\\b`,
     `${BEFORE}(?:cuando|donde|quien) (?:puedo|podemos|debo|esta|estara|se|le|la|lo)\\b`,
     `${BEFORE}como (?:le|la|lo|se|puedo|hago|hacemos|debo|lavo|limpio)\\b`,
-    `${BEFORE}que (?:hago|hacemos|pasa|paso|debo|puedo|significa|le|sera|es|tan)\\b`,
+    `${BEFORE}como [a-z]{2,}(?:o|amos|emos|imos)\\b`,
+    `${BEFORE}que (?:hago|hacemos|pasa|paso|debo|puedo|significa|le|sera|es|son|tan)\\b`,
     '\\b(?:quiero|quisiera|queria|quieren) (?:saber|preguntar)\\b',
     '\\b(?:me pregunto|no se si puedo|cree que|creen que)\\b'
   ],

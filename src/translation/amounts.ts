@@ -98,6 +98,10 @@ export function amountsIn(text: string, language: LanguageFacts | null): readonl
   })
 }
 
+/** The numbers, fractions and phone numbers that a text says in digits, each as often as it does. */
+export const numbersIn = (text: string): readonly string[] =>
+  amountsIn(text, null).map(({ value }) => value)
+
 const TIME: ReadonlySet<string> = new Set([
   ...['second', 'minute', 'hour', 'day', 'week', 'month', 'year']
 ])

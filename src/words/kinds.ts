@@ -33,15 +33,15 @@ export function kindOf(namespace: string, key: string): TextKind {
     case 'notes':
       return 'advice'
     case 'observations':
+    case 'pictures':
       return 'label'
     case 'verdicts':
       return rest.at(-1) === 'name' ? 'label' : 'advice'
     case 'look-alikes':
       return rest.at(-1) === 'sure' ? 'caution' : 'label'
     case 'follow-ups':
+    case 'know-how':
       return rest.at(-1) === 'answer' ? 'action' : 'label'
-    case 'pictures':
-      return 'label'
     case 'ui':
       if (first === 'referral') return 'referral'
       return SCREEN_CAUTIONS.has(first) ||

@@ -1,12 +1,11 @@
 import { isDiscarded, type SpokenAdvice } from '../evaluate/advice.ts'
-import { nameIn, textIn } from '../office/local-text.ts'
-import type { Referral } from '../office/referral.ts'
 import type { Report } from '../report/report.ts'
 import { verdict } from '../tree/caution.ts'
 import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
 import { reasonFor } from './reason.ts'
+import { type SaidCall, saidCall } from './said-call.ts'
 import { type CitedSource, citedBy, entriesOf, type SourceLedger } from './sources.ts'
 import type { TextKey } from './text-key.ts'
 import { cautionText, rulesOfThumb } from './tree-texts.ts'
@@ -71,13 +70,6 @@ export type SectionId =
   | 'who-must-not'
   | 'medical-help'
   | 'keep-in-mind'
-
-export interface SaidCall {
-  readonly to: string
-  readonly name: string
-  readonly phone: string | null
-  readonly say: string
-}
 
 /** Which tree speaks, and how far it is reviewed. */
 export interface Standing {
@@ -217,16 +209,6 @@ export function recheckText(words: Words, recheck: Recheck): string {
   // Nobody counts two days and more in hours.
   if (from >= 48) return words.t('ui:recheck-between-days', { from: from / 24, to: to / 24 })
   return words.t(`ui:recheck-hours${from === 0 ? '-within' : ''}`, { from, to })
-}
-
-export function saidCall({ to, name, phone, say: told }: Referral, words: Words): SaidCall {
-  return {
-    to,
-    name: nameIn(name, words.tag) ?? words.t(`ui:referral.${to}.name`),
-    phone,
-    // What an office wrote in one language is not read out in another.
-    say: textIn(told, words.tag) ?? words.t(`ui:referral.${to}.say`)
-  }
 }
 
 export function standingOf(

@@ -41,5 +41,5 @@ type TreeKey =
 /** A namespace and a key in it: `steps:call-911`. What authors name is held to the catalogue by `load`. */
 export type TextKey =
   | `ui:${UiKey}`
-  | `${'observations' | 'steps' | 'notes' | 'verdicts' | 'look-alikes' | 'follow-ups' | 'pictures'}:${string}`
+  | `${'observations' | 'steps' | 'notes' | 'verdicts' | 'look-alikes' | 'follow-ups' | 'know-how' | 'pictures'}:${string}`
   | `${string}:${TreeKey}`

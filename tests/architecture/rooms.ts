@@ -33,27 +33,38 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   prove: { rooms: ['tree', 'diagrams', 'evaluate', 'findings'], packages: [] },
   compare: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   tables: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
+  contacts: { rooms: ['science', 'office', 'tables'], packages: ['idb'] },
   figures: { rooms: ['tree', 'diagrams', 'evaluate', 'science', 'prove'], packages: [] },
   machine: { rooms: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
   words: {
-    rooms: ['tree', 'evaluate', 'science', 'office', 'report'],
+    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts'],
     packages: ['i18next']
   },
   reader: { rooms: ['tree', 'evaluate', 'science', 'words'], packages: [] },
+  'know-how': { rooms: ['tree'], packages: ['minisearch'] },
   style: { rooms: [], packages: [] },
   addresses: { rooms: ['tree', 'evaluate', 'office', 'report', 'words'], packages: [] },
   parts: {
-    rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'machine', 'words', 'addresses'],
+    rooms: [
+      ...['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'machine', 'words'],
+      ...['know-how'],
+      'addresses'
+    ],
     packages: ['preact', 'uqr']
   },
   opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
   'last-resort': { rooms: [], packages: ['preact'] },
   'places/page': placeWith(['office', 'report', 'addresses']),
-  'places/desk': placeWith(['evaluate', 'report', 'machine', 'reader', 'addresses']),
+  'places/desk': placeWith([
+    ...['evaluate', 'office', 'contacts', 'report', 'machine', 'reader', 'know-how'],
+    'addresses'
+  ]),
   'places/kiosk': placeWith(['office', 'machine', 'addresses'], ['virtual:pwa-register']),
   'places/embed': placeWith(['office']),
   'places/look-alikes': PLACE,
+  'places/how-to': placeWith(['know-how', 'office']),
   'places/workbench': placeWith(['science'], ['d3-scale', 'd3-shape']),
+  'places/contacts': placeWith(['office', 'contacts']),
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
   paper: {
     rooms: [
@@ -65,7 +76,8 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   cli: {
     rooms: [
       ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
-      ...['prove', 'compare', 'tables', 'figures', 'machine', 'words', 'parts', 'paper']
+      ...['prove', 'compare', 'tables', 'contacts', 'figures', 'machine', 'words', 'know-how'],
+      ...['parts', 'paper']
     ],
     packages: [
       'playwright-core',

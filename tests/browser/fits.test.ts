@@ -1,5 +1,5 @@
 import type { Locator, Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { cutOff, smallTargets, spilling } from './layout.ts'
@@ -36,24 +36,40 @@ async function eachOtherScreen(page: Page, each: (screen: string) => Promise<unk
   await each('emergency')
 }
 
-/** What does not fit on the screens at every width, each as its screen, its width and its text. */
-async function faultsAtWidths(page: Page, screens = eachScreen): Promise<readonly string[]> {
-  const faults: string[] = []
-  await screens(page, async screen => {
-    for (const width of WIDTHS) {
-      await page.setViewportSize({ width, height: 800 })
-      const found = [...(await spilling(page)), ...(await cutOff(page))]
-      faults.push(...found.map(fault => `${screen} at ${width}: ${fault}`))
-    }
-    await page.setViewportSize({ width: 1280, height: 800 })
-  })
-  return faults
-}
-
 /** Text set by its reader (WCAG 1.4.12) and text at twice its size (WCAG 1.4.4). */
 const SPACED = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important;
   word-spacing: 0.16em !important } p { margin-bottom: 2em !important }`
 const DOUBLE = 'html { font-size: 225% !important }'
+
+const MANNERS = { plain: '/* as it comes */', double: DOUBLE, spaced: SPACED }
+type Manner = keyof typeof MANNERS
+
+/** What does not fit, by how the text is set, each as its screen, its width and its text. */
+type Faults = Readonly<Partial<Record<Manner, string[]>>>
+
+/** Looks at the screens of one walk at every width, with the text set in one manner after the other. */
+async function faultsAtWidths(
+  page: Page,
+  screens: typeof eachScreen,
+  manners: readonly Manner[],
+  beside: (screen: string) => Promise<unknown> = async () => undefined
+): Promise<Faults> {
+  const faults = Object.fromEntries(manners.map(manner => [manner, [] as string[]]))
+  await screens(page, async screen => {
+    for (const manner of manners) {
+      const style = await page.addStyleTag({ content: MANNERS[manner] })
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: 800 })
+        const found = [...(await spilling(page)), ...(await cutOff(page))]
+        faults[manner]?.push(...found.map(fault => `${screen} at ${width}: ${fault}`))
+      }
+      await style.evaluate(tag => tag.parentNode?.removeChild(tag))
+    }
+    await beside(screen)
+    await page.setViewportSize({ width: 1280, height: 800 })
+  })
+  return faults
+}
 
 /** On how many lines an element's words stand. */
 const linesOf = (words: Locator) =>
@@ -66,26 +82,49 @@ const linesOf = (words: Locator) =>
 describe('every screen fits', () => {
   const visit = useVisits()
 
-  test('at widths from a small phone to a wide desk', async () => {
-    const { page } = await visit()
-    expect(await faultsAtWidths(page)).toEqual([])
+  const small: Record<number, string[]> = { 320: [], 1280: [] }
+  let walked: Faults
+  let passedBy: Faults
+  let inSpanish: Faults
+  beforeAll(async () => {
+    const open = async (hash = '') => (await visit({ bypassCSP: true }, { hash })).page
+    const page = await open()
+    walked = await faultsAtWidths(page, eachScreen, ['plain', 'double', 'spaced'], async screen => {
+      for (const [width, found] of Object.entries(small)) {
+        await page.setViewportSize({ width: Number(width), height: 800 })
+        found.push(...(await smallTargets(page)).map(target => `${screen}: ${target}`))
+      }
+    })
+    passedBy = await faultsAtWidths(await open(), eachOtherScreen, ['plain', 'double', 'spaced'])
+    inSpanish = await faultsAtWidths(await open('#/es/'), eachScreen, ['double'])
   })
 
-  test('at those widths on the first screen, without pictures, in an emergency', async () => {
-    const { page } = await visit()
-    expect(await faultsAtWidths(page, eachOtherScreen)).toEqual([])
+  test('at widths from a small phone to a wide desk', () => {
+    expect(walked.plain).toEqual([])
   })
 
-  test.each<[string, string, typeof eachScreen, string?]>([
-    ['at twice its size', DOUBLE, eachScreen],
-    ['at twice its size, in Spanish', DOUBLE, eachScreen, '#/es/'],
-    ['at twice its size, first screen to emergency', DOUBLE, eachOtherScreen],
-    ['spaced as its reader likes', SPACED, eachScreen],
-    ['spaced so, first screen to emergency', SPACED, eachOtherScreen]
-  ])('with its text %s', async (_, content, screens, hash = '') => {
-    const { page } = await visit({ bypassCSP: true }, { hash })
-    await page.addStyleTag({ content })
-    expect(await faultsAtWidths(page, screens)).toEqual([])
+  test('at those widths on the first screen, without pictures, in an emergency', () => {
+    expect(passedBy.plain).toEqual([])
+  })
+
+  test('with its text at twice its size', () => {
+    expect(walked.double).toEqual([])
+  })
+
+  test('with its text at twice its size, in Spanish', () => {
+    expect(inSpanish.double).toEqual([])
+  })
+
+  test('with its text at twice its size, first screen to emergency', () => {
+    expect(passedBy.double).toEqual([])
+  })
+
+  test('with its text spaced as its reader likes', () => {
+    expect(walked.spaced).toEqual([])
+  })
+
+  test('with its text spaced so, first screen to emergency', () => {
+    expect(passedBy.spaced).toEqual([])
   })
 
   test('in one piece: no word of an emergency breaks at twice its size', async () => {
@@ -111,13 +150,8 @@ describe('every screen fits', () => {
     }
   })
 
-  test.each([320, 1280])('under a finger: no target under 24 pixels at width %i', async width => {
-    const { page } = await visit({ viewport: { width, height: 800 } })
-    const small: string[] = []
-    await eachScreen(page, async screen => {
-      small.push(...(await smallTargets(page)).map(target => `${screen}: ${target}`))
-    })
-    expect(small).toEqual([])
+  test.each([320, 1280])('under a finger: no target under 24 pixels at width %i', width => {
+    expect(small[width]).toEqual([])
   })
 })
 

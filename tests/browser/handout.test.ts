@@ -69,7 +69,7 @@ describe('the sheet for mold in Spanish', () => {
       expect([step, pdf.text.includes(pasos[step])]).toEqual([step, true])
       expect([step, pdf.text.includes(steps[step])]).toEqual([step, true])
     }
-    expect(pdf.text).toContain('Borrador: esta traducción')
+    expect(pdf.text).toContain('Traducción en borrador, no revisada')
   })
 
   test('carries the numbers that nothing replaces, and an address that the code repeats', async () => {

@@ -5,7 +5,16 @@ import { officeServer } from './kiosk-office-server.ts'
 import { begin } from './play.ts'
 import { useVisits } from './visit.ts'
 
-const PLACES = ['', 'desk', 'kiosk', 'workbench', 'look-alikes', 'frame'] as const
+const PLACES = [
+  '',
+  'desk',
+  'kiosk',
+  'workbench',
+  'look-alikes',
+  'how-to',
+  'contacts',
+  'frame'
+] as const
 const LAYER = '.last-resort'
 const pageOf = (place: string) => (place === '' ? '' : `${place}.html`)
 

@@ -32,7 +32,16 @@ describe('whose work is served stands beside it', () => {
 
   test('of the worker too, and each page names where', async () => {
     expect(read('licenses/workbox.txt')).toContain('Permission is hereby granted')
-    for (const page of ['index', 'desk', 'kiosk', 'workbench', 'look-alikes', 'frame']) {
+    for (const page of [
+      'index',
+      'desk',
+      'kiosk',
+      'workbench',
+      'look-alikes',
+      'how-to',
+      'contacts',
+      'frame'
+    ]) {
       const [, named = ''] = /rel="license" href="\.\/([^"]+)"/.exec(read(`${page}.html`)) ?? []
       expect((await fetch(address() + named)).status).toBe(200)
     }

@@ -27,7 +27,9 @@ export default async function serve(project: TestProject) {
   project.provide('built', '')
   if ('missing' in browser) return undefined
 
-  const outDir = mkdtempSync(join(tmpdir(), 'jarside-browser-'))
+  // The whole check measures the same build afterwards: it names a folder and takes it away itself.
+  const kept = process.env.JARSIDE_BUILT
+  const outDir = kept ?? mkdtempSync(join(tmpdir(), 'jarside-browser-'))
   buildInto(outDir)
   const server = await preview({
     root,
@@ -41,7 +43,7 @@ export default async function serve(project: TestProject) {
   project.provide('address', `http://127.0.0.1:${at.port}/`)
   return async () => {
     await server.close()
-    rmSync(outDir, { recursive: true, force: true })
+    if (kept === undefined) rmSync(outDir, { recursive: true, force: true })
   }
 }
 

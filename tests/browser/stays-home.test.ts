@@ -35,7 +35,7 @@ describe('nothing leaves the device', () => {
     expect(requests.filter(url => !url.endsWith('.woff2'))).toEqual([])
   })
 
-  test.each(['', 'desk', 'kiosk', 'workbench', 'look-alikes', 'frame'])(
+  test.each(['', 'desk', 'kiosk', 'workbench', 'look-alikes', 'how-to', 'contacts', 'frame'])(
     'the policy stands in the header and, alike, in the page /%s',
     async place => {
       const answer = await fetch(`${address()}${place && `${place}.html`}`)

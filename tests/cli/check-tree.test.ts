@@ -4,19 +4,22 @@ import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { checkedTree } from '../../src/cli/checked-tree.ts'
 import { prove } from '../../src/prove/prove.ts'
+import { proveKnowHow } from '../../src/prove/prove-know-how.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 import { wholeProject } from '../load/project-files.ts'
 import { runCommand } from './run-command.ts'
 
 describe('one tree alone is checked', () => {
   test('everything of it is proved, as ever', async () => {
-    const { trees, places, sources } = await loadShipped()
+    const { trees, places, sources, knowHow } = await loadShipped()
     const [jar] = trees
     if (jar?.id !== 'kombucha-jar') throw new Error('the jar is not there')
-    const { findings: found, ...expected } = checkedTree(
-      jar.id,
-      prove(jar, places[jar.id], sources)
-    )
+    const answers = proveKnowHow(jar, knowHow.allowed[jar.id], knowHow.places)
+    expect.assert(answers !== null)
+    const { findings: found, ...expected } = checkedTree(jar.id, [
+      ...prove(jar, places[jar.id], sources),
+      answers
+    ])
     const { code, output } = await runCommand(['check', '--tree', jar.id, '--json'])
     expect(JSON.parse(output)).toEqual({ ok: true, findings: found, trees: [expected] })
     expect(code).toBe(0)

@@ -1,16 +1,21 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type CheckedProperty, checkedLines, checkedTree } from '../../src/cli/checked-tree.ts'
 import { PROPERTIES } from '../../src/prove/prove.ts'
 import { standing, undecided } from '../../src/prove/proved.ts'
-import { faultyProject, wholeProject } from '../load/project-files.ts'
-import { runCommand } from './run-command.ts'
+import { faultyProject, projectWhere, wholeProject } from '../load/project-files.ts'
+import { type Ran, runCommand } from './run-command.ts'
 
 describe('the shipped project is checked whole', () => {
-  test('it has no findings and everything is proved', async () => {
-    const { code, output } = await runCommand(['check', '--json'])
+  let asJson: Ran
+  beforeAll(async () => {
+    asJson = await runCommand(['check', '--json'])
+  })
+
+  test('it has no findings and everything is proved', () => {
+    const { code, output } = asJson
     const { ok, findings, trees } = JSON.parse(output)
 
     expect(findings).toEqual([])
@@ -19,17 +24,18 @@ describe('the shipped project is checked whole', () => {
     expect(code).toBe(0)
   })
 
-  test('each property of each tree is told with its counts', async () => {
-    const { output } = await runCommand(['check', '--json'])
-    const all: { tree: string; proved: boolean; properties: CheckedProperty[] }[] =
-      JSON.parse(output).trees
+  test('each property of each tree is told with its counts', () => {
+    const all: { tree: string; proved: boolean; properties: CheckedProperty[] }[] = JSON.parse(
+      asJson.output
+    ).trees
     const jar = all.find(({ tree }) => tree === 'kombucha-jar')
     if (jar === undefined) throw new Error('the jar was not checked')
     const { proved, properties } = jar
     expect(proved).toBe(true)
-    expect(properties.map(({ property }: CheckedProperty) => property)).toEqual(
-      PROPERTIES.map(({ id }) => id)
-    )
+    expect(properties.map(({ property }: CheckedProperty) => property)).toEqual([
+      ...PROPERTIES.map(({ id }) => id),
+      'know-how-is-no-looser'
+    ])
     for (const { standing, counts } of properties as CheckedProperty[]) {
       expect([standing, counts.refuted]).toEqual(['proved', 0])
       expect(counts.proved).toBeGreaterThan(0)
@@ -49,28 +55,28 @@ describe('the shipped project is checked whole', () => {
   })
 })
 
+const TREE = 'trees/jar/tree.yaml'
+
 describe('a project with a fault fails the check', () => {
   const folder = mkdtempSync(join(tmpdir(), 'jarside-'))
   beforeAll(() => {
-    for (const part of ['shared', 'trees', 'locales', 'public']) {
-      cpSync(part, join(folder, part), { recursive: true })
+    for (const { path, text } of projectWhere(TREE, 'then: growth', 'then: grwoth')) {
+      mkdirSync(dirname(join(folder, path)), { recursive: true })
+      writeFileSync(join(folder, path), text)
     }
-    const tree = join(folder, 'trees/kombucha-jar/tree.yaml')
-    const faulty = readFileSync(tree, 'utf8').replace('then: growth', 'then: grwoth')
-    writeFileSync(tree, faulty)
   })
   afterAll(() => rmSync(folder, { recursive: true }))
 
   test('the finding is printed with its place and its remedy', async () => {
     const { code, output } = await runCommand(['check', '--in', folder])
     expect(code).toBe(1)
-    expect(output).toMatch(/^trees\/kombucha-jar\/tree\.yaml:\d+:\d+ {2}[a-z-]+$/m)
+    expect(output).toMatch(/^trees\/jar\/tree\.yaml:\d+:\d+ {2}[a-z-]+$/m)
     expect(output).toContain('Fix:')
     expect(output).toContain('Did you mean `growth`?')
   })
 
   test('the tree cannot be walked, and its findings say why', async () => {
-    const { code, output, errors } = await runCommand(['walk', 'kombucha-jar', '--in', folder])
+    const { code, output, errors } = await runCommand(['walk', 'jar', '--in', folder])
     expect([code, output]).toEqual([1, ''])
     expect(errors).toContain('Fix:')
   })

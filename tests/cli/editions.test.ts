@@ -2,15 +2,14 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { loadProject } from '../../src/cli/read-project.ts'
-import { runCommand } from './run-command.ts'
+import { openOnce, runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-editions-'))
 const tree = join(own, 'trees/kombucha-jar/tree.yaml')
 const published = join(own, 'trees/editions/kombucha-jar@1.json')
 const here = (...args: readonly string[]) => runCommand([...args, '--in', own])
 /** What loading finds; `check` proves every tree besides. */
-const findings = async () => (await loadProject(own)).loaded.findings.map(({ code }) => code)
+const findings = async () => (await openOnce(own)).loaded.findings.map(({ code }) => code)
 const edit = (file: string, by: (text: string) => string) => {
   const text = readFileSync(file, 'utf8')
   const changed = by(text)

@@ -11,26 +11,36 @@ import {
   writeFileSync
 } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, describe, expect, test } from 'vitest'
 import { BadUse } from '../../src/cli/bad-use.ts'
 import { faultText } from '../../src/cli/fault-text.ts'
 import { makeFolder, oneAtATime, writeWhole } from '../../src/cli/write-file.ts'
 import { readEdition } from '../../src/load/edition.ts'
+import { wholeProject } from '../load/project-files.ts'
 import { runCommand } from './run-command.ts'
 
 const root = join(import.meta.dirname, '../..')
 const scratch = mkdtempSync(join(tmpdir(), 'jarside-faults-'))
 afterAll(() => rmSync(scratch, { recursive: true, force: true }), 60_000)
 
-/** A copy of this project, in which nothing is published. */
+/** A small project, in which nothing is published. */
 function newProject(): string {
+  const own = mkdtempSync(join(scratch, 'project-'))
+  for (const { path, text } of wholeProject()) {
+    mkdirSync(dirname(join(own, path)), { recursive: true })
+    writeFileSync(join(own, path), text)
+  }
+  return own
+}
+
+/** A copy of this one, of several trees. */
+function shippedProject(): string {
   const own = mkdtempSync(join(scratch, 'project-'))
   for (const folder of ['trees', 'shared', 'locales', 'public']) {
     cpSync(join(root, folder), join(own, folder), { recursive: true })
   }
-  rmSync(editionsOf(own), { recursive: true, force: true })
   return own
 }
 const editionsOf = (project: string) => join(project, 'trees/editions')
@@ -52,18 +62,18 @@ function expectSentence({ status, stderr }: SpawnSyncReturns<string>, words: Reg
   expect(status).toBe(2)
 }
 
-const EDITION = 'vinegar-mother@1.json'
+const TREE = 'jar'
+const EDITION = `${TREE}@1.json`
 
 describe('an edition is published whole or not at all', () => {
   test('two at once: one writes it, the other finds it there just so', async () => {
     const own = newProject()
     const run = () =>
       new Promise<{ code: number | null; text: string }>(done => {
-        const child = spawn(
-          process.execPath,
-          [...JARSIDE, 'publish', 'vinegar-mother', '--in', own],
-          { env, stdio: ['ignore', 'pipe', 'pipe'] }
-        )
+        const child = spawn(process.execPath, [...JARSIDE, 'publish', TREE, '--in', own], {
+          env,
+          stdio: ['ignore', 'pipe', 'pipe']
+        })
         let text = ''
         child.stdout.on('data', part => {
           text += part
@@ -79,20 +89,18 @@ describe('an edition is published whole or not at all', () => {
     expect(said.filter(text => text.includes('published already, just so'))).toHaveLength(1)
     expect(said.filter(text => text.includes('edition 1, draft, meaning'))).toHaveLength(1)
     expect(readdirSync(editionsOf(own))).toEqual([EDITION])
-    expect(readEdition(readFileSync(join(editionsOf(own), EDITION), 'utf8'))?.tree.id).toBe(
-      'vinegar-mother'
-    )
+    expect(readEdition(readFileSync(join(editionsOf(own), EDITION), 'utf8'))?.tree.id).toBe(TREE)
     expect(existsSync(join(own, 'trees/.being-written'))).toBe(false)
   })
 
   test('on a disk that takes no more nothing of it is left, and it can be published later', () => {
     const own = newProject()
-    // Kilobytes: an edition is larger.
-    const full = shell(`ulimit -f 40; ${command('publish', 'vinegar-mother', '--in', own)}`)
+    // Of kilobytes one: an edition is larger.
+    const full = shell(`ulimit -f 1; ${command('publish', TREE, '--in', own)}`)
     expectSentence(full, /larger than is allowed here \(EFBIG\)/)
     expect(readdirSync(editionsOf(own))).toEqual([])
     expect(existsSync(join(own, 'trees/.being-written'))).toBe(false)
-    expect(shell(command('publish', 'vinegar-mother', '--in', own)).status).toBe(0)
+    expect(shell(command('publish', TREE, '--in', own)).status).toBe(0)
   })
 })
 
@@ -100,7 +108,7 @@ describe('a tree is withdrawn whole or not at all', () => {
   const because = ['--because', 'under review'] as const
 
   test('two at once are both withdrawn', async () => {
-    const own = newProject()
+    const own = shippedProject()
     const ran = await Promise.all(
       ['vinegar-mother', 'sourdough-starter'].map(id =>
         runCommand(['withdraw', id, ...because, '--in', own])
@@ -222,10 +230,7 @@ describe('a name that steers a terminal', () => {
 
   test('of a file in the project is shown without what steers', async () => {
     const own = newProject()
-    renameSync(
-      join(own, 'shared/pieces/closed-bottles.yaml'),
-      join(own, `shared/pieces/${ESC}.yaml`)
-    )
+    renameSync(join(own, 'shared/pieces/start.yaml'), join(own, `shared/pieces/${ESC}.yaml`))
     writeFileSync(join(own, `trees/${ESC}.yaml`), 'id: [')
     const { code, output, errors } = await runCommand(['check', '--in', own])
     expect(output).toContain('trees/·[2J·.yaml:')

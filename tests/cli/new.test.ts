@@ -2,10 +2,9 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { loadProject } from '../../src/cli/read-project.ts'
 import { walk } from '../../src/evaluate/walk.ts'
 import { usualExcept } from '../helpers/usual.ts'
-import { runCommand } from './run-command.ts'
+import { openOnce, runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-new-'))
 const begin = (...args: readonly string[]) => runCommand(['new', ...args, '--in', own])
@@ -32,7 +31,7 @@ describe('a ferment is begun', () => {
   })
 
   test('that throws out mold and is for a specialist otherwise', async () => {
-    const { loaded } = await loadProject(own)
+    const { loaded } = await openOnce(own)
     const tree = loaded.trees.find(({ id }) => id === 'ginger-bug')
     if (tree === undefined) throw new Error('it does not load')
     for (const { title, told, expect: wanted } of loaded.rows['ginger-bug'] ?? []) {
@@ -46,7 +45,7 @@ describe('a ferment is begun', () => {
   test('with a title as people write it', async () => {
     const { code, errors } = await begin('tepache', '--title', 'Grandma “T” "fizz" \\ tepache')
     expect([code, errors]).toEqual([0, ''])
-    const { loaded } = await loadProject(own)
+    const { loaded } = await openOnce(own)
     expect(JSON.stringify(loaded.words.es)).toContain(
       JSON.stringify('Grandma “T” "fizz" \\ tepache')
     )

@@ -4,8 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { browserBundle } from '../../src/bundle/browser-bundle.ts'
 import { embedTrees } from '../../src/bundle/embed-bundle.ts'
-import { loadProject } from '../../src/cli/read-project.ts'
-import { runCommand } from './run-command.ts'
+import { openOnce, runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-withdrawn-'))
 const here = (...args: readonly string[]) => runCommand([...args, '--in', own])
@@ -69,7 +68,7 @@ describe('a withdrawn tree', () => {
     try {
       expect((await here('walk', 'kombucha-jar', '--given', 'day=9')).code).toBe(0)
       // What is given out is what is not withdrawn any more.
-      expect((await loadProject(own)).loaded.withdrawn).toEqual({})
+      expect((await openOnce(own)).loaded.withdrawn).toEqual({})
     } finally {
       writeFileSync(tree, text)
     }

@@ -81,7 +81,7 @@ describe.each(names)('what the desk says of the answers, in %s', (_, tree) => {
           }
         }
       }),
-      { numRuns: 1500 }
+      { numRuns: 500 }
     )
     expect(made).toBeGreaterThan(20)
   })
@@ -97,7 +97,7 @@ describe.each(names)('what the desk says of the answers, in %s', (_, tree) => {
         const { outcome } = walk(tree, { ...usualExcept(tree, {}), ...more, ...first })
         for (const track of ruledOut) expect(outcome[track]).toBeNull()
       }),
-      { numRuns: 800 }
+      { numRuns: 300 }
     )
   })
 
@@ -113,7 +113,7 @@ describe.each(names)('what the desk says of the answers, in %s', (_, tree) => {
           expect(ruledOut).not.toContain(screen.about)
         }
       }),
-      { numRuns: 800 }
+      { numRuns: 300 }
     )
   })
 

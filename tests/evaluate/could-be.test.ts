@@ -68,7 +68,7 @@ describe('an outcome of one jar', () => {
           fc.pre(kept.batch !== null)
           expect(couldBe(tree, kept)).toBe(true)
         }),
-        { numRuns: 200 }
+        { numRuns: 80 }
       )
     }
   )
@@ -111,7 +111,7 @@ describe('verdicts', () => {
             if (id !== null) expect(couldBeTogether(tree, [id])).toBe(true)
           }
         }),
-        { numRuns: 200 }
+        { numRuns: 80 }
       )
       expect(couldBeTogether(tree, [EMERGENCY])).toBe(true)
     }

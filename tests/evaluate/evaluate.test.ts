@@ -88,7 +88,7 @@ describe.each(each)('%s, evaluated in the middle of a call', (_, tree) => {
         for (const track of TRACKS) expect(now.possible[track]).toContain(outcome[track])
         expect(now.possible.use).toContain(outcome.use)
       }),
-      { numRuns: 150 }
+      { numRuns: 100 }
     )
   })
 
@@ -107,7 +107,7 @@ describe.each(each)('%s, evaluated in the middle of a call', (_, tree) => {
           expect({ ...settled.outcome, notes: [] }).toEqual({ ...end.walk.outcome, notes: [] })
         }
       }),
-      { numRuns: 400 }
+      { numRuns: 200 }
     )
   })
 
@@ -126,7 +126,7 @@ describe.each(each)('%s, evaluated in the middle of a call', (_, tree) => {
         if (isEmergency(tree, before) || isEmergency(tree, after)) return
         expect(noGentler(tree, before.possible.atLeast, after.possible.atLeast)).toBe(true)
       }),
-      { numRuns: 300 }
+      { numRuns: 150 }
     )
   })
 
@@ -156,7 +156,7 @@ describe.each(each)('%s, evaluated in the middle of a call', (_, tree) => {
           expect(noGentler(tree, one.walk.outcome, both.walk.outcome)).toBe(true)
         }
       }),
-      { numRuns: 300 }
+      { numRuns: 150 }
     )
   })
 })

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { possible } from '../../src/evaluate/possible.ts'
 import { walk } from '../../src/evaluate/walk.ts'
 import { entropy, fewestScreens } from '../../src/figures/bound.ts'
-import { type Figures, figuresOf } from '../../src/figures/figures.ts'
+import { type Figures, figuresAsAsked, figuresOf } from '../../src/figures/figures.ts'
 import { type Shares, sharesOf } from '../../src/figures/shares.ts'
 import { LIMITS } from '../../src/figures/take-walks.ts'
 import type { Answer, Answers } from '../../src/tree/answers.ts'
@@ -170,7 +170,9 @@ describe('figures of a tree are those of all its walks', () => {
         randomTree.filter(tree => walksOf(sharesOf(tree)) <= 3000),
         tree => {
           compared++
-          expectAgreement(tree, figuresOf(tree), sharesOf(tree))
+          const figures = figuresOf(tree)
+          expectAgreement(tree, figures, sharesOf(tree))
+          expect(figures).toMatchObject(figuresAsAsked(tree))
         }
       ),
       { numRuns: 120 }
@@ -223,8 +225,8 @@ describe('a sample stands in where every walk is too many', () => {
   test('its means lie within five standard errors of the exact ones', async () => {
     // Two trees, since every walk is taken 20,000 times: one of each size.
     for (const tree of (await shippedTrees()).filter(({ id }) => SAMPLED.includes(id))) {
-      const exact = figuresOf(tree)
-      const sampled = figuresOf(tree, {}, { ...LIMITS, halts: 0 })
+      const exact = figuresAsAsked(tree)
+      const sampled = figuresAsAsked(tree, { ...LIMITS, halts: 0 })
       expect(exact.method.kind).toBe('exact')
       expect(sampled.method).toMatchObject({ kind: 'sampled', walks: 20_000 })
       for (const side of ['screens', 'settled'] as const) {

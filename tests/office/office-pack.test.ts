@@ -45,6 +45,20 @@ describe('a kiosk goes on with what is right in a pack', () => {
     expect(readOfficePack({ ...shipped, numbers })?.numbers.map(({ id }) => id)).toEqual(['health'])
   })
 
+  test('a log is kept for longer, not for less, where its months are wrong', () => {
+    const { dropped, pack } = readOffice({
+      ...shipped,
+      log: { 'keep-months': 0, counties: [{ code: '1', name: 'A' }, shipped.log.counties[0]] }
+    })
+    expect(pack?.log).toEqual({ keepMonths: null, counties: [shipped.log.counties[0]] })
+    expect(dropped.map(({ at }) => at)).toEqual([
+      'log.keep-months',
+      'log.counties[0].code',
+      'log.counties[0]'
+    ])
+    expect(readOffice({ ...shipped, log: undefined }).pack?.log).toBeNull()
+  })
+
   test('a referral for an emergency is left out', () => {
     const referrals = [{ trigger: 'emergency', name: 'Desk' }, shipped.referrals[0]]
     expect(readOfficePack({ ...shipped, referrals })?.referrals).toHaveLength(1)

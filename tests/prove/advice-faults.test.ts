@@ -9,7 +9,7 @@ import type { Tree } from '../../src/tree/tree.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 
 // Every slip in what every tree says takes minutes: `jarside check --faults`.
-const SAMPLE = 20
+const SAMPLE = 10
 /** The pieces alone bring fewer: a tree with more says by rule of its own what must be heard. */
 const OF_PIECES = 20
 

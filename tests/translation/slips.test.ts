@@ -27,7 +27,9 @@ const wordsOf = (tag: string): ReadonlyMap<string, string> =>
 const spanish = wordsOf('es')
 const pairs = [...wordsOf('en')].flatMap(([key, english]) => {
   const target = spanish.get(key)
-  return target === undefined ? [] : [{ english, target }]
+  // What callers say is of each language by itself.
+  const ownWords = key.startsWith('know-how.json:') && key.endsWith('.said')
+  return target === undefined || ownWords ? [] : [{ english, target }]
 })
 /** Every fifth text: each kind of slip in a few hundred of them says what all of them would. */
 const made = slipsIn(pairs.filter((_, at) => at % 5 === 0))
@@ -43,7 +45,8 @@ function isFound({ english, target, damaged }: Slip): boolean {
 
 /**
  * What has to be found of each kind, in hundredths. A clause between commas that is no list ("seen from
- * above, in a jar, …") may go unseen in a text that is made by machine.
+ * above, in a jar, …") may go unseen in a text that is made by machine, and so may "ni" that became "y" in a
+ * long list that is forbidden as a whole.
  */
 const AT_LEAST: Readonly<Record<SlipKind, number>> = {
   number: 100,
@@ -57,7 +60,10 @@ const AT_LEAST: Readonly<Record<SlipKind, number>> = {
   'register-term': 60
 }
 
-const LEAST_MADE: Readonly<Partial<Record<SlipKind, number>>> = { 'dropped-item': 97 }
+const LEAST_MADE: Readonly<Partial<Record<SlipKind, number>>> = {
+  'dropped-item': 97,
+  negation: 85
+}
 
 describe.each([
   ['written by hand', byHand, {}],

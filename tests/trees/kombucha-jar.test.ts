@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { possible } from '../../src/evaluate/possible.ts'
 import { mostScreens } from '../../src/evaluate/progress.ts'
 import { walk } from '../../src/evaluate/walk.ts'
-import { figuresOf } from '../../src/figures/figures.ts'
+import { figuresAsAsked } from '../../src/figures/figures.ts'
 import { isUpperBound } from '../../src/prove/claim.ts'
 import { answerSets, prove } from '../../src/prove/prove.ts'
 import type { Answers } from '../../src/tree/answers.ts'
@@ -35,7 +35,7 @@ describe('the rules of the tree', () => {
 describe('a call stays short', () => {
   // Thirteen only where somebody had some from a vessel that may hold lead: its signs are asked for.
   test('no walk asks more than fourteen things', () => {
-    const { method, screens } = figuresOf(tree)
+    const { method, screens } = figuresAsAsked(tree)
     expect(method.kind).toBe('exact')
     expect(screens.longest).toBeLessThanOrEqual(14)
     // What a caller is told beforehand may be one too many, never too few.

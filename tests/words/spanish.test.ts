@@ -30,7 +30,7 @@ describe('Spanish speaks to a caller politely and alike', () => {
   test('a draft says that it is one, and which version counts', () => {
     expect(spanish.t('ui:language')).toBe('Español')
     expect(spanish.t('ui:draft-translation')).toMatch(
-      /borrador, sin revisar\. Vale la versión en inglés\.$/
+      /borrador, no revisada\. Vale la versión en inglés\.$/
     )
   })
 })

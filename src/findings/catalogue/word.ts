@@ -34,6 +34,27 @@ export const WORD_FINDINGS = {
           : ` What the sentence states besides is listed under \`states:\` in its line in \`steps.yaml\`.`
       }`
   },
+  'limit-not-bound': {
+    says: f =>
+      `The answer ${quoted(f.answer)} says ${f.number}, and binds it to no limit of a tree.`,
+    remedy: () =>
+      'Name the tree, the measure and the number under `limits:`, or list it under `states:` where no tree decides by it.'
+  },
+  'limit-not-decided': {
+    says: f =>
+      `The answer ${quoted(f.answer)} binds ${f.number} to ${quoted(f.measure)} of ${quoted(f.tree)}, which draws no limit there.`,
+    remedy: f => `Say what the tree decides by: ${named(f.known, 'or')}.`
+  },
+  'limit-not-said': {
+    says: f =>
+      `The answer ${quoted(f.answer)} binds ${f.number}, the limit of ${quoted(f.measure)} of ${quoted(f.tree)}, and its English words do not say it.`,
+    remedy: () => 'Say the number in digits, or take it out of `limits:`.'
+  },
+  'answer-too-long': {
+    says: f => `The answer ${quoted(f.answer)} says ${f.sentences} sentences.`,
+    remedy: f =>
+      `Say it in ${f.most} short sentences at most: somebody reads it aloud while a caller waits.`
+  },
   'placeholder-differs': {
     says: f => `The text ${quoted(f.text)} has other gaps to fill than the English: ${unlike(f)}.`,
     remedy: () => 'Copy each name in double braces letter for letter from the English.'

@@ -73,6 +73,16 @@ const followUp = z
   .strictObject({ ask: said('What the caller asks.'), answer: said('What is answered.') })
   .meta({ id: 'follow-up-words' })
 
+const knowHow = z
+  .strictObject({
+    ask: said('The question, as a heading.'),
+    said: said(
+      'Other words in which callers ask it, parted by semicolons: they are searched and never shown.'
+    ),
+    answer: said('What is answered, in two or three short sentences.')
+  })
+  .meta({ id: 'know-how-words' })
+
 const picture = z
   .strictObject({
     short: said('What is seen, in a few words.'),
@@ -116,5 +126,6 @@ export const LOCALE_SCHEMAS = {
   ui: z.record(key, texts),
   'look-alikes': z.record(id, lookAlike),
   'follow-ups': z.record(id, followUp),
+  'know-how': z.record(id, knowHow),
   pictures: z.record(id, picture)
 } as const

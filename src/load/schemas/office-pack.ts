@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { COUNTRY_NUMBERS } from '../../office/constants.ts'
 import { OFFICE_TRIGGERS, WEEKDAYS } from '../../office/office-pack.ts'
-import { CLOCK, isZone, PHONE, PLAIN_TEXT } from '../../office/plain-text.ts'
+import { CLOCK, COUNTY_CODE, isZone, PHONE, PLAIN_TEXT } from '../../office/plain-text.ts'
 import { day, id, refusedAs } from './common.ts'
 
 const PLAIN = 'a text that says something, without markup'
@@ -29,6 +29,12 @@ const clock = z
   .meta({ id: 'clock', ...refusedAs(TIME) })
 
 const zone = z.string().refine(isZone, 'a time zone by its place, like `America/Chicago`')
+
+const COUNTY = 'five digits, two for the state and three for the county, like `99001`'
+const countyCode = z
+  .string()
+  .regex(COUNTY_CODE, COUNTY)
+  .meta({ id: 'county-code', ...refusedAs(COUNTY) })
 
 /** Where the numbers for emergencies and poisoning are known. */
 const COUNTRIES = Object.keys(COUNTRY_NUMBERS)
@@ -103,6 +109,26 @@ export const officePackSchema = z.strictObject({
       })
     )
     .describe('Notices for a time, such as winter hours.'),
+  log: z
+    .strictObject({
+      'keep-months': z
+        .int()
+        .min(1)
+        .max(240)
+        .optional()
+        .describe('Records of the contact log are kept so many months, then only their sums.'),
+      counties: z
+        .array(
+          z.strictObject({
+            code: countyCode.describe('Its five digits.'),
+            name: text.describe('Its name.')
+          })
+        )
+        .optional()
+        .describe("The counties that callers come from, the office's own first.")
+    })
+    .optional()
+    .describe('How the desk keeps its log of contacts.'),
   'valid-until': day.describe('The last day on which these numbers may be trusted.')
 })
 export type AuthoredOffice = z.infer<typeof officePackSchema>

@@ -32,18 +32,19 @@ const start = id.describe('The question or piece that comes first.')
 const ownName = id.describe('The name of the file, without its ending.')
 export type AuthoredNote = z.infer<typeof note>
 
+/** Who stands behind what an author wrote, and until when. */
+export const review = z.strictObject({
+  state: z.enum(['draft', 'signed']).describe('signed once a specialist has signed it.'),
+  by: z.array(text).describe('Who reviewed it: roles, not names of people.'),
+  reviewed: day.nullable().describe('The day of the review; null while there was none.'),
+  due: day.describe('The day by which it has to be reviewed again.')
+})
+
 /** `trees/<id>/tree.yaml`: one tree. */
 export const treeSchema = z.strictObject({
   id: ownName,
   edition: z.number().int().min(1).describe('The published number: 1, 2, 3 …'),
-  review: z
-    .strictObject({
-      state: z.enum(['draft', 'signed']).describe('signed once a specialist has signed it.'),
-      by: z.array(text).describe('Who reviewed it: roles, not names of people.'),
-      reviewed: day.nullable().describe('The day of the review; null while there was none.'),
-      due: day.describe('The day by which it has to be reviewed again.')
-    })
-    .describe('Who stands behind this tree, and until when.'),
+  review: review.describe('Who stands behind this tree, and until when.'),
   picture: id
     .optional()
     .describe('The drawing by which callers find it: shared/pictures/<picture>.svg.'),

@@ -10,7 +10,8 @@ export function CallHead({
   languageLost,
   onNewCall,
   trees,
-  onTree
+  onTree,
+  due
 }: {
   languages: readonly Language[]
   caller: string
@@ -21,6 +22,8 @@ export function CallHead({
   trees: readonly string[]
   /** Goes on with another tree, and the facts that it asks about as well. */
   onTree: (tree: string) => void
+  /** How many calls are to be made today. */
+  due: number
 }) {
   const { words, tree } = useSetting()
   return (
@@ -58,6 +61,14 @@ export function CallHead({
             onLanguage={onCaller}
           />
         </fieldset>
+        <a class="quiet desk-log" href="./contacts.html">
+          {words.t('ui:contacts.title')}
+        </a>
+        {due > 0 && (
+          <a class="quiet desk-due" href="#calls-to-make">
+            {words.t('ui:contacts.slips.due', { count: due })}
+          </a>
+        )}
         <button type="button" class="quiet" data-move="start-over" onClick={onNewCall}>
           {words.t('ui:desk.new-call')}
         </button>

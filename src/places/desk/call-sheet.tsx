@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { outcomeToShare } from '../../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
 import type { Calls } from '../../machine/calls.ts'
@@ -15,16 +15,23 @@ import type { FactReader } from '../../reader/fact-reader.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
 import type { Language } from '../../words/languages.ts'
 import { cautionText } from '../../words/tree-texts.ts'
+import { Asked } from './asked.tsx'
 import { AtOnce } from './at-once.tsx'
 import { CallHead } from './call-head.tsx'
 import { standingOf } from './call-standing.ts'
 import { Decided } from './decided.tsx'
 import { FactField } from './fact-field.tsx'
 import { FactStrip } from './fact-strip.tsx'
+import { dropCall } from './kept-call.ts'
+import { KeptOffer, type Unfinished } from './kept-offer.tsx'
 import { KeysLine } from './keys-line.tsx'
+import { RecordPanel } from './record-panel.tsx'
 import { SayThis } from './say-this.tsx'
+import { DueToday } from './slips.tsx'
 import { useAnswerKeys } from './use-answer-keys.ts'
 import { useCall } from './use-call.ts'
+import type { Recording } from './use-recording.ts'
+import { NOTHING_TOLD, recheckInDays, subjectOf, toldOfCall } from './what-to-record.ts'
 
 /** One call on one sheet, top to bottom: what is said, what to read aloud, the facts, what is decided. */
 export function CallSheet({
@@ -38,7 +45,9 @@ export function CallSheet({
   typing,
   onCall,
   byKeys,
-  onByKeys
+  onByKeys,
+  recording,
+  unfinished
 }: {
   /** The setting in which the caller gets text and paper. */
   handed: Setting
@@ -57,10 +66,14 @@ export function CallSheet({
   /** Whether letters and digits answer. */
   byKeys: boolean
   onByKeys: (on: boolean) => void
+  /** How this call is recorded. */
+  recording: Recording
+  unfinished: Unfinished
 }) {
   const setting = useSetting()
   const { tree, words, office, today } = setting
   const call = useCall(start)
+  const [asked, setAsked] = useState<string | null>(null)
   const { walk } = call
   const standing = standingOf(setting, walk)
   const { told, emergency, urgent, left, fromMemory } = standing
@@ -87,9 +100,35 @@ export function CallSheet({
       caller={caller}
       onCaller={language => onCall({ type: 'speak', language })}
       languageLost={languageLost}
-      onNewCall={() => onCall({ type: 'next-call' })}
+      onNewCall={() => {
+        if (unfinished.kept === null) dropCall()
+        onCall({ type: 'next-call' })
+      }}
       trees={trees}
+      due={recording.slips.due.length}
       onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
+    />
+  )
+  const addressOfSheet = () =>
+    sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
+  const record = (
+    <RecordPanel
+      log={recording.log}
+      slips={recording.slips}
+      volunteer={recording.volunteer}
+      onVolunteer={recording.onVolunteer}
+      call={{
+        subject: subjectOf(tree),
+        // What a call comes to is worked out when it has an outcome, not with every key.
+        told: told !== null || emergency ? toldOfCall(walk.evaluation) : NOTHING_TOLD,
+        decided: told !== null || emergency !== null,
+        today: recording.today,
+        minutes: recording.minutes,
+        language: caller,
+        counties: office?.log?.counties ?? [],
+        recheckInDays: told === null || emergency ? null : recheckInDays(walk.evaluation),
+        practice: false
+      }}
     />
   )
   if (emergency) {
@@ -102,6 +141,7 @@ export function CallSheet({
             understood={emergencyTold(tree, walk.answers, walk.walked)}
             onTakeBack={walk.takeBack}
           />
+          {record}
         </main>
       </div>
     )
@@ -111,6 +151,7 @@ export function CallSheet({
       <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
         {head}
         <main class="main desk-main">
+          <KeptOffer unfinished={unfinished} call={call} caller={caller} />
           <AtOnce verdicts={urgent} />
           <FactField
             reader={reader}
@@ -120,7 +161,9 @@ export function CallSheet({
               onCall({ type: 'tell' })
               call.tell(facts, takenBack)
             }}
+            onAsked={setAsked}
           />
+          <Asked line={asked} onClose={() => setAsked(null)} />
           <FactStrip call={call} current={walk.question?.id ?? null} />
           {told === null && (
             <Decided
@@ -155,24 +198,22 @@ export function CallSheet({
                 early={walk.early}
                 quiet={typing}
                 onGoOn={() => walk.change(null)}
-                answers={walk.answers}
+                evaluation={walk.evaluation}
+                address={() => addressOfSheet().typed}
                 onAnswer={walk.replace}
                 onInputs={walk.workOut}
               />
             )}
           </div>
           {told === null && <Always />}
+          {record}
+          <DueToday slips={recording.slips} />
         </main>
         <Foot office={office} today={today} />
       </div>
       {told !== null && report !== null && (
         <SettingProvider value={handed}>
-          <PrintedSheet
-            {...tellOf(handed, report)}
-            address={() =>
-              sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
-            }
-          />
+          <PrintedSheet {...tellOf(handed, report)} address={addressOfSheet} />
         </SettingProvider>
       )}
     </>

@@ -12,7 +12,9 @@ import { Before } from '../../parts/before.tsx'
 import { type Setting, SettingProvider } from '../../parts/setting.tsx'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
 import { CallSheet } from './call-sheet.tsx'
+import { useUnfinished } from './kept-offer.tsx'
 import { useFactReader } from './use-fact-reader.ts'
+import { useRecording } from './use-recording.ts'
 
 /** The desk: whoever answers the phone works in English, beside it the caller's own language. */
 export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
@@ -27,6 +29,8 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
   const screens = useScreens(catalogue, openers, caller, asked)
   // The office's file is read again for every call.
   const office = useOffice('./office.json', `${calls}`)
+  const unfinished = useUnfinished(send)
+  const recording = useRecording(calls, office, today)
   const opener = tree === null ? undefined : openers.trees[tree]
   const opened = useTree(opener, [screens.tag], asked)
   const ready = opened !== null && opened !== 'failed' ? opened : null
@@ -38,6 +42,8 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
     const read: Setting = {
       ...english,
       numbered: true,
+      ticks: true,
+      atOffice: true,
       // A caller may have sent a photo.
       photoPage: './look-alikes.html',
       second: ready.tag === SOURCE_TAG ? null : { words: handed.words, shows: 'everything' }
@@ -86,6 +92,8 @@ export function Desk({ catalogue, openers }: { catalogue: Catalogue; openers: Op
         reader={reader}
         languages={catalogue.languages}
         caller={caller}
+        recording={recording}
+        unfinished={unfinished}
         languageLost={screens.failed || (ready?.missing.includes(screens.tag) ?? false)}
       />
     </SettingProvider>

@@ -18,7 +18,8 @@ export function FactField({
   reader,
   takesFocus,
   before,
-  onFacts
+  onFacts,
+  onAsked
 }: {
   reader: FactReader | null
   /** Whether the cursor is put here when the field appears. */
@@ -26,6 +27,8 @@ export function FactField({
   /** What was told before, which a line may correct. */
   before: readonly Told[]
   onFacts: (facts: readonly Told[], takenBack: readonly Fact[]) => void
+  /** A part that asks and tells nothing, in the caller's words. */
+  onAsked: (line: string) => void
 }) {
   const { words, tree } = useSetting()
   const [typed, setTyped] = useState('')
@@ -62,6 +65,8 @@ export function FactField({
       ...listed('took', told),
       ...left.map(problemText)
     ])
+    const asks = left.filter(({ problem }) => problem === 'asked')
+    if (asks.length > 0) onAsked(asks.map(({ text }) => text).join(', '))
     setTyped(left.map(({ text }) => text).join(', '))
     setActive(-1)
     setClosed(false)

@@ -1,4 +1,5 @@
 import catalogue, { openers } from 'virtual:jarside/catalogue'
+import words from 'virtual:jarside/contacts'
 import '../../style/fonts.css'
 import '../../style/base.css'
 import '../../style/question.css'
@@ -6,10 +7,13 @@ import '../../style/walk.css'
 import '../../style/choose.css'
 import '../../style/look-alikes.css'
 import '../../style/outcome.css'
+import '../../style/know-how.css'
 import '../../style/sheet.css'
 import '../../style/print.css'
 import '../../style/desk.css'
+import '../../style/record.css'
 import { showPage } from '../../last-resort/show-page.tsx'
+import { withMoreWords } from '../../opening/more-words.ts'
 import { Desk } from './desk.tsx'
 
-showPage(<Desk catalogue={catalogue} openers={openers} />)
+showPage(<Desk {...withMoreWords(catalogue, openers, words)} />)

@@ -1,11 +1,15 @@
 import { homeOf } from '../../addresses/sheet-address.ts'
+import type { Evaluation } from '../../evaluate/evaluate.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
 import { type SaidTwice, tellOf } from '../../parts/said-twice.ts'
 import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
+import { Text } from '../../parts/text.tsx'
 import type { Report } from '../../report/report.ts'
 import type { Answer, Answers } from '../../tree/answers.ts'
+import { textMessage } from '../../words/text-message.ts'
+import { callSummary } from './call-summary.ts'
 
 /** The outcome to be read aloud, and what can be sent or handed to the caller in the caller's language. */
 export function SayThis({
@@ -15,7 +19,8 @@ export function SayThis({
   early,
   quiet,
   onGoOn,
-  answers,
+  evaluation,
+  address,
   onAnswer,
   onInputs
 }: {
@@ -27,12 +32,15 @@ export function SayThis({
   /** The focus stays in the field: more facts may follow. */
   quiet: boolean
   onGoOn: () => void
-  answers: Answers
+  evaluation: Evaluation
+  /** Where the caller sees it all again. */
+  address: () => string
   onAnswer: (observation: string, answer: Answer) => void
   onInputs: (observation: string, inputs: Answers) => void
 }) {
   const setting = useSetting()
   const { words } = setting
+  const { answers } = evaluation
   return (
     <>
       <p class="desk-cue">{words.t('ui:desk.say-this')}</p>
@@ -45,12 +53,35 @@ export function SayThis({
         </div>
       )}
       <Outcome {...told} quiet={quiet} />
+      <p class="desk-teach-back">
+        <Text k="ui:desk.teach-back" />
+      </p>
       {report !== null && (
         <Actions
           said={tellOf(handed, report).said}
           handed={handed.words}
           home={homeOf(handed.office)}
           answers={answers}
+          copies={[
+            {
+              id: 'message',
+              text: () => textMessage(tellOf(handed, report).said, address()),
+              label: 'ui:desk.copy-message',
+              done: 'ui:desk.copied-message'
+            },
+            {
+              id: 'summary',
+              text: () => callSummary(evaluation, words, 'specialist').join('\n'),
+              label: 'ui:desk.copy-summary',
+              done: 'ui:desk.copied-summary'
+            },
+            {
+              id: 'doubt',
+              text: () => callSummary(evaluation, words, 'doubt').join('\n'),
+              label: 'ui:desk.copy-doubt',
+              done: 'ui:desk.copied-doubt'
+            }
+          ]}
         />
       )}
       {/* Keys answer the question of the walk alone: beside these answers none is shown. */}

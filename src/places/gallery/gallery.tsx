@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks'
 import { type Setting, SettingProvider } from '../../parts/setting.tsx'
+import { contactSheets } from './contact-sheets.tsx'
 import { frameSheets } from './frame-sheets.tsx'
+import { knowHowSheets } from './know-how-sheets.tsx'
 import { outcomeSheets } from './outcome-sheets.tsx'
 import { placeSheets } from './place-sheets.tsx'
 import { questionSheets } from './question-sheets.tsx'
@@ -12,7 +14,9 @@ export function Gallery({ setting, at }: { setting: Setting; at: string }) {
     ...frameSheets(setting),
     ...questionSheets(setting),
     ...outcomeSheets(setting),
-    ...placeSheets(setting)
+    ...placeSheets(setting),
+    ...knowHowSheets(setting),
+    ...contactSheets(setting)
   ]
   const index = sheets.findIndex(({ id }) => id === at)
   const sheet = sheets[index]

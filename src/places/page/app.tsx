@@ -18,6 +18,7 @@ import { WalkScreen } from '../../parts/walk-screen.tsx'
 import type { Answers } from '../../tree/answers.ts'
 import { carriedOver } from '../../tree/tell.ts'
 import { OutcomePage } from './outcome-page.tsx'
+import { WAYS } from './ways.tsx'
 
 /** Where the whole page takes over from its front. */
 export interface Beginning {
@@ -134,7 +135,7 @@ export function App({
         notice={failed ? 'ui:not-loaded' : unknown ? 'ui:no-such-tree' : null}
         office={office}
         today={today}
-        lookAlikes={PHOTO_PAGE}
+        {...WAYS}
         onChoose={go}
         onLeave={withdrawn === null ? null : () => go(null)}
       />

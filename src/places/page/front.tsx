@@ -12,6 +12,7 @@ import { Before } from '../../parts/before.tsx'
 import { SwitchTree } from '../../parts/switch-tree.tsx'
 import type { Answers } from '../../tree/answers.ts'
 import { preferred } from '../../words/languages.ts'
+import { WAYS } from './ways.tsx'
 import type { Ahead } from './whole.tsx'
 
 /** The rest, and of the tree whose first question stands what was fetched with it. */
@@ -166,7 +167,7 @@ export function Front({ languages, texts, edition }: FrontBundle) {
       speech={speech ?? waiting}
       trees={here?.choices.trees ?? null}
       notice={null}
-      lookAlikes="./look-alikes.html"
+      {...WAYS}
       onChoose={go}
       onLeave={tree === null ? null : () => go(null)}
     />
