@@ -21,6 +21,7 @@ const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] 
   { folder: 'shared/pieces', ending: '.yaml' },
   { folder: 'shared/rows', ending: '.yaml' },
   { folder: 'shared/glossary', ending: '.yaml' },
+  { folder: 'shared/reviews', ending: '.json' },
   { folder: 'shared/know-how', ending: '.yaml' },
   { folder: 'trees', ending: '.yaml' },
   { folder: 'trees/editions', ending: '.json' }

@@ -88,7 +88,12 @@ export function jsonSchemas(): readonly JsonSchema[] {
 
 /** The file that holds the schema for a kind of file; null for what nobody writes by hand. */
 export function schemaFileFor(file: FileKind): string | null {
-  if (file.kind === 'edition' || file.kind === 'withdrawn' || file.kind === 'fault-scores')
+  if (
+    file.kind === 'edition' ||
+    file.kind === 'reviews' ||
+    file.kind === 'withdrawn' ||
+    file.kind === 'fault-scores'
+  )
     return null
   if (file.kind === 'shared-rows') return 'rows.schema.json'
   if (file.kind !== 'words') return `${file.kind}.schema.json`

@@ -9,7 +9,7 @@ export type FileKind =
     }
   | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
-  | { readonly kind: 'glossary'; readonly tag: string }
+  | { readonly kind: 'glossary' | 'reviews'; readonly tag: string }
   | {
       readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how'
       readonly stem: string
@@ -27,6 +27,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [
     /^shared\/glossary\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.yaml$/,
     ([, tag = '']) => ({ kind: 'glossary', tag })
+  ],
+  [
+    /^shared\/reviews\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.json$/,
+    ([, tag = '']) => ({ kind: 'reviews', tag })
   ],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],

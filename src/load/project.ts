@@ -13,6 +13,7 @@ import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
+import { type AuthoredReviews, reviewsSchema } from './schemas/reviews.ts'
 import { type AuthoredRows, rowsSchema } from './schemas/rows.ts'
 import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
@@ -51,6 +52,8 @@ export interface AuthoredProject {
   readonly glossaries: Map<string, Shaped<AuthoredGlossary>>
   /** Answers to how-to questions, by ferment. */
   readonly knowHow: Map<string, Shaped<AuthoredKnowHow>>
+  /** Which translations were reviewed, by language tag. */
+  readonly reviews: Map<string, Shaped<AuthoredReviews>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -84,6 +87,7 @@ export function readProject(
     rows: new Map(),
     sharedRows: new Map(),
     glossaries: new Map(),
+    reviews: new Map(),
     knowHow: new Map(),
     words: new Map()
   }
@@ -168,6 +172,9 @@ function readInto(
       break
     case 'glossary':
       keep(project.glossaries, what.tag, as(glossarySchema))
+      break
+    case 'reviews':
+      keep(project.reviews, what.tag, as(reviewsSchema))
       break
     case 'know-how':
       keep(project.knowHow, what.stem, as(knowHowSchema))

@@ -75,7 +75,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   },
   cli: {
     rooms: [
-      ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
+      ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'translation', 'load'],
       ...['prove', 'compare', 'tables', 'contacts', 'figures', 'machine', 'words', 'know-how'],
       ...['parts', 'paper']
     ],

@@ -78,7 +78,7 @@ export const WORD_FINDINGS = {
   'part-left-out': {
     says: f =>
       `The text ${quoted(f.text)} has other parts than the English (${f.rule}): ${unlike(f)}.`,
-    remedy: f => 'Say every item and every sentence of the English, in as many parts.' + listed(f)
+    remedy: f => `Say every item and every sentence of the English, part for part.${listed(f)}`
   },
   'left-in-english': {
     says: f => `The text ${quoted(f.text)} has words left in English: ${named(f.adds, 'and')}.`,
@@ -96,6 +96,11 @@ export const WORD_FINDINGS = {
       `The text ${quoted(f.text)} says ${quoted(f.target)}, and elsewhere ${quoted(f.english)} is said otherwise.`,
     remedy: () =>
       'Say it in one way, or list the English with the reason under `said-two-ways:` in the glossary.'
+  },
+  'review-of-nothing': {
+    says: f =>
+      `A review is written down of ${quoted(f.text)}, and there is no such text.${meant(f)}`,
+    remedy: () => 'Remove the line, or correct its name: `jarside translate accept` writes it.'
   },
   'accepted-for-nothing': {
     says: f => `What the glossary accepts of ${quoted(f.text)} is not found there any more.`,
