@@ -12,6 +12,7 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   compare: async () => (await import('./compare.ts')).compareCommand,
   publish: async () => (await import('./publish.ts')).publish,
   withdraw: async () => (await import('./withdraw.ts')).withdraw,
+  translate: async () => (await import('./translate.ts')).translate,
   ask: async () => (await import('./ask.ts')).ask,
   cites: async () => (await import('./cites.ts')).cites,
   practice: async () => (await import('./practice.ts')).practice,

@@ -20,6 +20,8 @@ const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] 
   { folder: 'shared', ending: '.yaml' },
   { folder: 'shared/pieces', ending: '.yaml' },
   { folder: 'shared/rows', ending: '.yaml' },
+  { folder: 'shared/glossary', ending: '.yaml' },
+  { folder: 'shared/reviews', ending: '.json' },
   { folder: 'shared/know-how', ending: '.yaml' },
   { folder: 'shared/practice', ending: '.yaml' },
   { folder: 'trees', ending: '.yaml' },

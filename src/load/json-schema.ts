@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { FileKind } from './kinds-of-file.ts'
 import { followUpsSchema } from './schemas/follow-ups.ts'
+import { glossarySchema } from './schemas/glossary.ts'
 import { knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
@@ -57,6 +58,12 @@ const FORMATS: readonly Format[] = [
   yaml('know-how', 'shared/know-how/<ferment>', 'Answers to how-to questions', knowHowSchema),
   yaml('practice', 'shared/practice/<tree>', 'Invented callers to practice on', practiceSchema),
   yaml('said', 'shared/said', 'More of what callers say', saidSchema),
+  yaml(
+    'glossary',
+    'shared/glossary/<language>',
+    'What English and a language agree on',
+    glossarySchema
+  ),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),
@@ -83,7 +90,12 @@ export function jsonSchemas(): readonly JsonSchema[] {
 
 /** The file that holds the schema for a kind of file; null for what nobody writes by hand. */
 export function schemaFileFor(file: FileKind): string | null {
-  if (file.kind === 'edition' || file.kind === 'withdrawn' || file.kind === 'fault-scores')
+  if (
+    file.kind === 'edition' ||
+    file.kind === 'reviews' ||
+    file.kind === 'withdrawn' ||
+    file.kind === 'fault-scores'
+  )
     return null
   if (file.kind === 'shared-rows') return 'rows.schema.json'
   if (file.kind !== 'words') return `${file.kind}.schema.json`

@@ -8,6 +8,8 @@ export type FileKind =
       readonly kind: 'verdicts' | 'sources' | 'office' | 'withdrawn' | 'fault-scores'
     }
   | { readonly kind: SharedOut }
+  | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
+  | { readonly kind: 'glossary' | 'reviews'; readonly tag: string }
   | {
       readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how' | 'practice'
       readonly stem: string
@@ -22,6 +24,14 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   ...SHARED_OUT.map(
     kind => [new RegExp(`^(?:shared|trees/${NAME})/${kind}\\.yaml$`), () => ({ kind })] as const
   ),
+  [
+    /^shared\/glossary\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.yaml$/,
+    ([, tag = '']) => ({ kind: 'glossary', tag })
+  ],
+  [
+    /^shared\/reviews\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.json$/,
+    ([, tag = '']) => ({ kind: 'reviews', tag })
+  ],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],

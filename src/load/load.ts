@@ -24,6 +24,7 @@ import { placesOf, placesOfDeeds } from './places.ts'
 import { checkTold, practiceOf } from './practice.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
+import { type TranslatedText, translatedTexts, withoutStale } from './reviewed-texts.ts'
 import { saidBy } from './said.ts'
 import type { RecordedScores } from './schemas/fault-scores.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
@@ -58,6 +59,8 @@ export interface Loaded {
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
   readonly office: AuthoredOffice | null
+  /** By language tag, every translated text and whether it was reviewed; of a stale one `words` has the English. */
+  readonly translations: Readonly<Record<string, readonly TranslatedText[]>>
   /** Published editions that are still what was published. */
   readonly editions: readonly PublishedEdition[]
   /** Trees that nobody is shown until a newer edition stands, by id. */
@@ -109,6 +112,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   const editions = await readEditions(files, report)
   checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
+  const translations = await translatedTexts(project, report)
   const { observations, verdicts, steps } = project
   const deeds = steps && placesOfDeeds(steps.doc)
   const places = linked.flatMap(each => {
@@ -145,9 +149,15 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     words: Object.fromEntries(
       [...project.words].map(([tag, stems]) => [
         tag,
-        Object.fromEntries([...stems].map(([stem, { value }]) => [stem, value]))
+        Object.fromEntries(
+          [...stems].map(([stem, { value }]) => [
+            stem,
+            withoutStale(stem, value, translations[tag] ?? [])
+          ])
+        )
       ])
     ),
+    translations,
     office: project.office?.value ?? null,
     editions,
     withdrawn: stillWithdrawn(trees, project),

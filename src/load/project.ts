@@ -7,12 +7,14 @@ import { liftOwnWords } from './own-words.ts'
 import type { FindingReport } from './report.ts'
 import { type RecordedScores, recordedScoresSchema } from './schemas/fault-scores.ts'
 import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts'
+import { type AuthoredGlossary, glossarySchema } from './schemas/glossary.ts'
 import { type AuthoredKnowHow, knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
 import { type AuthoredPractice, practiceSchema } from './schemas/practice.ts'
+import { type AuthoredReviews, reviewsSchema } from './schemas/reviews.ts'
 import { type AuthoredRows, rowsSchema } from './schemas/rows.ts'
 import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
@@ -47,10 +49,14 @@ export interface AuthoredProject {
   readonly rows: Map<string, Shaped<AuthoredRows>>
   /** Rows that several trees share, by name. */
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
+  /** What is agreed on between English and a language, by its tag. */
+  readonly glossaries: Map<string, Shaped<AuthoredGlossary>>
   /** Answers to how-to questions, by ferment. */
   readonly knowHow: Map<string, Shaped<AuthoredKnowHow>>
   /** Invented callers, by tree. */
   readonly practice: Map<string, Shaped<AuthoredPractice>>
+  /** Which translations were reviewed, by language tag. */
+  readonly reviews: Map<string, Shaped<AuthoredReviews>>
   /** By language tag, then by file stem. */
   readonly words: Map<string, Map<string, Shaped<unknown>>>
 }
@@ -83,6 +89,8 @@ export function readProject(
     rules: new Map(),
     rows: new Map(),
     sharedRows: new Map(),
+    glossaries: new Map(),
+    reviews: new Map(),
     knowHow: new Map(),
     practice: new Map(),
     words: new Map()
@@ -165,6 +173,12 @@ function readInto(
       break
     case 'shared-rows':
       keep(project.sharedRows, what.stem, as(rowsSchema))
+      break
+    case 'glossary':
+      keep(project.glossaries, what.tag, as(glossarySchema))
+      break
+    case 'reviews':
+      keep(project.reviews, what.tag, as(reviewsSchema))
       break
     case 'know-how':
       keep(project.knowHow, what.stem, as(knowHowSchema))

@@ -28,7 +28,8 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   science: { rooms: [], packages: [] },
   office: { rooms: ['science'], packages: [] },
   report: { rooms: ['tree', 'evaluate', 'office'], packages: [] },
-  load: { rooms: ['tree', 'findings', 'office'], packages: ['yaml', 'zod'] },
+  translation: { rooms: [], packages: [] },
+  load: { rooms: ['tree', 'findings', 'office', 'translation'], packages: ['yaml', 'zod'] },
   prove: { rooms: ['tree', 'diagrams', 'evaluate', 'findings'], packages: [] },
   compare: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   tables: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
@@ -78,7 +79,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   },
   cli: {
     rooms: [
-      ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'load'],
+      ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'translation', 'load'],
       ...[
         'prove',
         'compare',

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { numbersIn } from '../../src/load/numbers-and-gaps.ts'
+import { numbersIn } from '../../src/translation/amounts.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 
 interface Note {

@@ -92,7 +92,6 @@ describe('a count has the plural forms that the language has', () => {
 
 describe('a translation says the numbers that English says', () => {
   test.each([
-    ['the order of a language', '2 cups in 16 cups', '16 tazas con 2 tazas'],
     ['a comma for a point', 'over 4.2 or 8.25%', 'más de 4,2 u 8,25%'],
     ['a fraction in either form', '1½ spoons, 1/10 inch', '1 1/2 cucharadas, 1/10 de pulgada'],
     ['numbers in words', 'two jars on day 7', 'dos frascos el día 7'],
@@ -109,17 +108,23 @@ describe('a translation says the numbers that English says', () => {
     [
       'a phone number',
       'Call 1-800-222-1222.',
-      '1-800-222-1221',
+      'Llame al 1-800-222-1221.',
       ['1-800-222-1222'],
       ['1-800-222-1221']
     ],
-    ['a number that is left out', 'Call 911 now.', 'Llame ahora.', ['911'], []]
+    ['a number that is left out', 'Call 911 now.', 'Llame ahora.', ['911'], []],
+    ['the order', '2 cups in 16 cups', '16 tazas con 2 tazas', ['2, 16'], ['16, 2']],
+    ['a unit', '2 teaspoons', '2 cucharadas', ['2 teaspoon'], ['2 tablespoon']],
+    ['a number in words', 'two jars', 'tres frascos', ['2'], ['3']],
+    ['a side of a limit', '4.6 or less', '4.6 o más', ['at most'], ['at least']]
   ])('%s may not change', async (_, english, spanish, lacks, adds) => {
     expect(await told(english, spanish)).toEqual([['number-differs', lacks, adds]])
   })
 
   test('a gap that is filled in is neither renamed nor left out', async () => {
-    expect(await told('{{from}} to {{to}}', '{{to}} desde {{from}}')).toEqual([])
+    expect(await told('{{from}} to {{to}}', '{{to}} desde {{from}}')).toEqual([
+      ['placeholder-differs', ['from, to'], ['to, from']]
+    ])
     expect(await told('{{from}} to {{to}}', '{{from}}')).toEqual([
       ['placeholder-differs', ['to'], []]
     ])

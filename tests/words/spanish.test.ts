@@ -8,31 +8,12 @@ const spanish = createWords(words, 'es')
 const texts = Object.values(words.es ?? {}).flatMap(group => [...textsIn(group).values()])
 const saying = (word: RegExp) => texts.filter(text => word.test(text))
 
-describe('Spanish signal words are the standardized ones', () => {
-  test.each([
-    ['danger', 'PELIGRO'],
-    ['warning', 'ADVERTENCIA'],
-    ['caution', 'PRECAUCIÓN'],
-    ['notice', 'AVISO']
-  ] as const)('%s is %s', (signal, word) => {
-    expect(spanish.t(`ui:signal.${signal}`)).toBe(word)
-  })
-})
-
 describe('what English never says, Spanish never says', () => {
-  test('no text calls anything safe, or anybody sure', () => {
-    expect(texts.length).toBeGreaterThan(500)
-    expect(saying(/(?<!\p{L})segur/iu)).toEqual([])
-  })
-
   test('nobody is asked to taste', () => {
+    expect(texts.length).toBeGreaterThan(500)
     expect(
       saying(/(?<!\p{L})(?:prob(?:ar|e|emos|ó)|prueb[eo]|sabore|degust|cat(?:ar|e))(?!\p{L}*ble)/iu)
     ).toEqual([])
-  })
-
-  test('nothing tells of people’s deaths', () => {
-    expect(saying(/(?<!\p{L})(?:muerte|murió|morir|mortal|fatal|letal|fallec)/iu)).toEqual([])
   })
 })
 
@@ -44,12 +25,6 @@ describe('Spanish speaks to a caller politely and alike', () => {
     for (const [, text] of unsure) expect(text).toBe('No lo sé')
     expect(spanish.t('ui:not-sure')).toBe('No lo sé')
     expect(spanish.t('ui:from-memory')).toContain('“No lo sé”')
-  })
-
-  test('nobody is called tú', () => {
-    expect(
-      saying(/(?<!\p{L})(?:tú|tu|tus|ti|contigo|tienes|puedes|debes|estás)(?!\p{L})/iu)
-    ).toEqual([])
   })
 
   test('a draft says that it is one, and which version counts', () => {

@@ -3,7 +3,6 @@ import { textsIn } from '../../src/load/texts.ts'
 import type { TextKey } from '../../src/words/text-key.ts'
 import { createWords } from '../../src/words/words.ts'
 import { loadShipped } from '../helpers/shipped.ts'
-import { negatedIn } from './negations.ts'
 
 const { words } = await loadShipped()
 const tags = Object.keys(words).filter(tag => tag !== 'en')
@@ -25,25 +24,6 @@ const pairsOf = (tag: string): readonly Pair[] =>
     }))
   })
 
-/** Texts that two languages write alike. */
-const ALIKE: readonly RegExp[] = [
-  // Units are written alike.
-  /^(?:pH|%|°F|°C|°Bx|°Brix|mL|g|g\/L|kg|ppm|kPa|bar|psi|atm)$/,
-  /^(?:pH )?\{\{value\}\}(?: °F|%| mL| g| g\/L| pH)?$/,
-  // A food of the same name.
-  /^Kimchi$/,
-  /^Color$/,
-  // The same in both: a sign that is not there, and two names side by side.
-  /^no$/i,
-  /^\{\{some\}\} \/ \{\{other\}\}$/,
-  /^\{\{from\}\}, \{\{to\}\}$/,
-  // A caller's own words, said back.
-  /^“\{\{words\}\}”$/
-]
-
-/** Sentences that say no in one language only, each with the reason. */
-const SAY_NO_DIFFERENTLY: Readonly<Record<string, Readonly<Record<string, string>>>> = { es: {} }
-
 describe.each(tags)('the words of %s say what the English say', tag => {
   const pairs = pairsOf(tag)
   const speaks = createWords(words, tag)
@@ -58,25 +38,9 @@ describe.each(tags)('the words of %s say what the English say', tag => {
     }
   })
 
-  test('no text is left in English', () => {
-    const left = pairs.filter(({ english, other }) => english === other)
-    expect(left.filter(({ english }) => !ALIKE.some(alike => alike.test(english)))).toEqual([])
-  })
-
   test('every text is spoken in the language itself', () => {
     const whole = pairs.filter(({ english }) => !english.includes('{{'))
     for (const { key, other } of whole) expect(speaks.t(key)).toBe(other)
-  })
-
-  test('a sentence says no exactly where the English does', () => {
-    const excepted = SAY_NO_DIFFERENTLY[tag] ?? {}
-    const turned = pairs.filter(
-      ({ english, other = '' }) =>
-        JSON.stringify(negatedIn('en', english)) !== JSON.stringify(negatedIn(tag, other))
-    )
-    expect(turned.filter(({ key }) => !Object.hasOwn(excepted, key))).toEqual([])
-    // An exception that is no longer needed would hide the next slip.
-    expect(turned.map(({ key }) => key).sort()).toEqual(Object.keys(excepted).sort())
   })
 
   test('signal words of one language are four different words', () => {
@@ -84,20 +48,5 @@ describe.each(tags)('the words of %s say what the English say', tag => {
     const signals = ids.map(id => speaks.t(`ui:signal.${id}`))
     expect(new Set(signals).size).toBe(4)
     for (const signal of signals) expect(signal).toBe(signal.toLocaleUpperCase(tag))
-  })
-})
-
-describe('a negation that is lost or added is seen', () => {
-  test.each([
-    ['Do not open it. Bag it.', 'No lo abra. Métalo en una bolsa.', true],
-    ['Do not open it. Bag it.', 'Ábralo. Métalo en una bolsa.', false],
-    ['Open it. Do not bag it.', 'No lo abra. Métalo en una bolsa.', false],
-    ['Never freeze it.', 'Nunca lo congele.', true],
-    ['Isn’t it cold?', '¿No está frío?', true],
-    ['Keep none of it.', 'Ninguna parte se guarda.', true],
-    ['Note the notice.', 'Anote el aviso de la nota, en noviembre.', true]
-  ])('%s / %s', (english, spanish, same) => {
-    const alike = negatedIn('en', english).join() === negatedIn('es', spanish).join()
-    expect(alike).toBe(same)
   })
 })

@@ -1,5 +1,10 @@
 import type { Facts } from '../facts.ts'
-import { type Entry, isFilled, meant, named, quoted } from '../wording.ts'
+import { clean, type Entry, isFilled, meant, named, quoted } from '../wording.ts'
+
+/** Where a rule is wrong about a sentence: the line that accepts it, to be copied whole. */
+const listed = ({ id, rule, finds }: Facts): string =>
+  ' Where it is right as it stands, list it under `accepted:` in the glossary: ' +
+  `text \`${clean(String(id))}\`, rule \`${rule}\`, finds \`${clean(String(finds))}\`, and why.`
 
 /** What the words can have wrong: every text has its place, and every place its text. */
 export const WORD_FINDINGS = {
@@ -62,7 +67,50 @@ export const WORD_FINDINGS = {
   },
   'number-differs': {
     says: f => `The text ${quoted(f.text)} says other numbers than the English: ${unlike(f)}.`,
-    remedy: () => 'Write each number in digits, as the English does and as often.'
+    remedy: f =>
+      'Write each number with its unit in digits, as the English does, as often and in its order.' +
+      listed(f)
+  },
+  'negation-differs': {
+    says: f =>
+      `The text ${quoted(f.text)} denies more or less than the English, by its clauses: ${unlike(f)}.`,
+    remedy: f => `Say no where the English says it, one prohibition to a sentence.${listed(f)}`
+  },
+  'term-differs': {
+    says: f => `The text ${quoted(f.text)} uses other terms than the English: ${unlike(f)}.`,
+    remedy: f =>
+      `Use the words of the glossary. Where it lacks a form that fits, add it to the term there.${listed(f)}`
+  },
+  'part-left-out': {
+    says: f =>
+      `The text ${quoted(f.text)} has other parts than the English (${f.rule}): ${unlike(f)}.`,
+    remedy: f => `Say every item and every sentence of the English, part for part.${listed(f)}`
+  },
+  'left-in-english': {
+    says: f => `The text ${quoted(f.text)} has words left in English: ${named(f.adds, 'and')}.`,
+    remedy: () =>
+      'Translate them. What the language writes alike is listed under `alike:` in its glossary.'
+  },
+  'form-unfit': {
+    says: f =>
+      `The text ${quoted(f.text)} is not in the form of its language (${f.rule}): ${unlike(f)}.`,
+    remedy: f =>
+      `Use its letters, quotes and marks, and the words and address agreed on.${listed(f)}`
+  },
+  'said-two-ways': {
+    says: f =>
+      `The text ${quoted(f.text)} says ${quoted(f.target)}, and elsewhere ${quoted(f.english)} is said otherwise.`,
+    remedy: () =>
+      'Say it in one way, or list the English with the reason under `said-two-ways:` in the glossary.'
+  },
+  'review-of-nothing': {
+    says: f =>
+      `A review is written down of ${quoted(f.text)}, and there is no such text.${meant(f)}`,
+    remedy: () => 'Remove the line, or correct its name: `jarside translate accept` writes it.'
+  },
+  'accepted-for-nothing': {
+    says: f => `What the glossary accepts of ${quoted(f.text)} is not found there any more.`,
+    remedy: () => 'Remove the line, so that it does not hide the next slip.'
   }
 } satisfies Record<string, Entry>
 

@@ -1,0 +1,163 @@
+import { existsSync, mkdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { TranslatedText } from '../load/reviewed-texts.ts'
+import { REVIEWERS, type ReviewEntry, textHash } from '../translation/ledger.ts'
+import { kindOf, type TextKind } from '../words/kinds.ts'
+import { BadUse } from './bad-use.ts'
+import { type Command, readArguments } from './command.ts'
+import { PROJECT } from './read-project.ts'
+import { say } from './terminal.ts'
+import { oneAtATime, writeWhole } from './write-file.ts'
+
+const MANUAL = `NAME
+  jarside translate - what is translated, what was reviewed, and what has to be read
+
+USAGE
+  jarside translate status [--in <folder>]
+  jarside translate packet <language> [--in <folder>]
+  jarside translate accept <language> --text <name> ... --by <role> [--in <folder>]
+
+  status prints, for each language and kind of text, how many are drafts, reviewed and stale.
+  packet prints what a reader has to read: English and translation, what to do first, then whom to
+  call, cautions, advice and labels, and in each those that forbid something first.
+  accept writes down that somebody in a role has read a text against its English. It holds for
+  these two sentences: change either and it is stale at once, and the English is shown alone.
+  The ledger is shared/reviews/<language>.json. No name of a person stands in it.
+
+OPTIONS
+  --text <name>  a text as packet names it, or all of a file: \`steps:call-911\`, \`steps\`
+  --by <role>    ${REVIEWERS.join(', ')}
+  --in <folder>  work on this folder's files
+  --help         show this page
+
+EXIT CODES
+  0  done     2  an unknown language, text or role, or an option that does not fit`
+
+/** Most dangerous first: what somebody does on it, whom they call, what they beware of. */
+const KINDS: readonly TextKind[] = ['action', 'referral', 'caution', 'advice', 'label']
+const FORBIDS = /\b(?:not|never|no|none|nobody|nothing|only|unless)\b|n’t\b/i
+
+/** `jarside translate`: for whoever coordinates translations. */
+export const translate: Command = {
+  name: 'translate',
+  summary: 'what is translated, what was reviewed, and what has to be read',
+  manual: MANUAL,
+  async run(args, terminal, open) {
+    const { values, positionals } = readArguments(args, {
+      text: { type: 'string', multiple: true },
+      by: { type: 'string' },
+      in: { type: 'string' },
+      help: { type: 'boolean' }
+    })
+    const { loaded } = await open(values.in)
+    const [task, tag, ...rest] = positionals
+    if (task === 'status' && tag === undefined) {
+      for (const [each, texts] of Object.entries(loaded.translations)) {
+        say(terminal.output, ...statusLines(each, texts))
+      }
+      return 0
+    }
+    const texts = loaded.translations[tag ?? '']
+    if ((task !== 'packet' && task !== 'accept') || rest.length > 0) {
+      throw new BadUse('Say `status`, `packet <language>` or `accept <language>`.')
+    }
+    if (tag === undefined || texts === undefined) {
+      throw new BadUse(`Name one language: ${Object.keys(loaded.translations).join(', ')}.`)
+    }
+    if (task === 'packet') {
+      say(terminal.output, ...packetLines(tag, texts))
+      return 0
+    }
+    const by = REVIEWERS.find(role => role === values.by)
+    if (by === undefined) throw new BadUse(`Say who read it, by role: ${REVIEWERS.join(', ')}.`)
+    const read = (values.text ?? []).flatMap(name => named(name, texts))
+    if (read.length === 0) throw new BadUse('Name what was read: `--text <name>`.')
+    const on = terminal.today.toISOString().slice(0, 10)
+    const path = await accept(values.in ?? PROJECT, tag, read, { by, on })
+    const count = read.length === 1 ? '1 text' : `${read.length} texts`
+    say(terminal.output, `${count} of \`${tag}\` reviewed by a ${by} on ${on} (${path}).`)
+    return 0
+  }
+}
+
+/** A text by its name, or all of a file. @throws BadUse where there is none. */
+function named(name: string, texts: readonly TranslatedText[]): readonly TranslatedText[] {
+  const found = texts.filter(({ id }) => id === name || id.startsWith(`${name}:`))
+  if (found.length === 0)
+    throw new BadUse(`There is no text \`${name}\`. See \`translate packet\`.`)
+  return found
+}
+
+/** Adds to the ledger what was read, and gives its path. */
+async function accept(
+  folder: string,
+  tag: string,
+  read: readonly TranslatedText[],
+  { by, on }: Pick<ReviewEntry, 'by' | 'on'>
+): Promise<string> {
+  const path = `shared/reviews/${tag}.json`
+  const entries = await Promise.all(
+    read.map(async ({ id, english, target }) => {
+      const hashes = { english: await textHash(english), target: await textHash(target) }
+      return [id, { ...hashes, by, on }] as const
+    })
+  )
+  await oneAtATime(folder, () => {
+    const file = join(folder, path)
+    mkdirSync(join(folder, 'shared/reviews'), { recursive: true })
+    // Read anew: somebody may have accepted others meanwhile.
+    const before: object = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {}
+    const all = Object.entries({ ...before, ...Object.fromEntries(entries) })
+    all.sort(([a], [b]) => (a < b ? -1 : 1))
+    writeWhole(file, `${JSON.stringify(Object.fromEntries(all), null, 2)}\n`)
+  })
+  return path
+}
+
+const kindOfText = ({ id }: TranslatedText): TextKind => {
+  const [stem = '', key = ''] = id.split(/:(.*)/s)
+  return kindOf(stem, key)
+}
+
+function statusLines(tag: string, texts: readonly TranslatedText[]): readonly string[] {
+  const row = (name: string, of: readonly TranslatedText[]) => {
+    const count = (state: TranslatedText['state']) => of.filter(text => text.state === state).length
+    const numbers = [of.length, count('draft'), count('reviewed'), count('stale')]
+    return `  ${name.padEnd(10)}${numbers.map(number => String(number).padStart(10)).join('')}`
+  }
+  const heads = ['texts', 'draft', 'reviewed', 'stale'].map(head => head.padStart(10)).join('')
+  return [
+    tag,
+    `  ${' '.repeat(10)}${heads}`,
+    ...KINDS.map(kind =>
+      row(
+        kind,
+        texts.filter(text => kindOfText(text) === kind)
+      )
+    ),
+    row('all', texts)
+  ]
+}
+
+/** What is not reviewed, each English sentence once, most dangerous first. */
+function packetLines(tag: string, texts: readonly TranslatedText[]): readonly string[] {
+  const open = texts.filter(({ state }) => state !== 'reviewed')
+  const once = new Map(open.map(text => [`${text.english}\n${text.target}`, text] as const))
+  const words = [...once.values()].reduce((sum, { target }) => sum + target.split(/\s+/).length, 0)
+  const lines = KINDS.flatMap(kind => {
+    const ofKind = [...once.values()].filter(text => kindOfText(text) === kind)
+    const first = ofKind.filter(({ english }) => FORBIDS.test(english))
+    const then = ofKind.filter(({ english }) => !FORBIDS.test(english))
+    return [
+      '',
+      `${kind.toUpperCase()}: ${ofKind.length}`,
+      ...[...first, ...then].flatMap(({ id, english, target, state }) => [
+        '',
+        state === 'stale' ? `${id} (signed before one of the two was changed)` : id,
+        `  en  ${english}`,
+        `  ${tag.padEnd(2)}  ${target}`
+      ])
+    ]
+  })
+  return [`To read in ${tag}: ${once.size} sentences, ${words} words.`, ...lines]
+}

@@ -1,0 +1,71 @@
+import { type ReviewState, reviewState } from '../translation/ledger.ts'
+import { SOURCE_TAG } from './check-words.ts'
+import type { AuthoredProject } from './project.ts'
+import type { FindingReport } from './report.ts'
+import { textsIn } from './texts.ts'
+import { translatedKeys } from './translated-keys.ts'
+
+/** A translated text and where it stands. */
+export interface TranslatedText {
+  /** The file's name, a colon and the key, as the glossary and the ledger name it. */
+  readonly id: string
+  readonly english: string
+  readonly target: string
+  readonly state: ReviewState
+}
+
+/** By language tag, every translated text with its state, in the order of the files. */
+export async function translatedTexts(
+  project: AuthoredProject,
+  report: FindingReport
+): Promise<Readonly<Record<string, readonly TranslatedText[]>>> {
+  const source = project.words.get(SOURCE_TAG)
+  const all: Record<string, readonly TranslatedText[]> = {}
+  for (const [tag, files] of project.words) {
+    if (tag === SOURCE_TAG) continue
+    const ledger = project.reviews.get(tag)
+    const texts = [...files].flatMap(([stem, { value }]) => {
+      const english = textsIn(source?.get(stem)?.value)
+      const wanted = translatedKeys(tag, english.keys())
+      return [...textsIn(value)].flatMap(([key, target]) => {
+        const said = english.get(wanted.get(key) ?? '')
+        return said === undefined ? [] : [{ id: `${stem}:${key}`, english: said, target }]
+      })
+    })
+    all[tag] = await Promise.all(
+      texts.map(async text => ({ ...text, state: await reviewState(ledger?.value[text.id], text) }))
+    )
+    const known = new Set(texts.map(({ id }) => id))
+    for (const id of Object.keys(ledger?.value ?? {})) {
+      if (known.has(id)) continue
+      report.add('review-of-nothing', ledger?.doc.place([id]) ?? null, {
+        text: id,
+        near: report.near(id, known)
+      })
+    }
+  }
+  return all
+}
+
+/** The words of a language with the English in place of what went stale: an old sentence is never shown. */
+export function withoutStale(
+  stem: string,
+  value: unknown,
+  texts: readonly TranslatedText[]
+): unknown {
+  const stale = new Map(
+    texts.flatMap(({ id, english, state }) => (state === 'stale' ? [[id, english] as const] : []))
+  )
+  if (stale.size === 0) return value
+  const among = (group: unknown, above: string): unknown => {
+    if (typeof group === 'string') return stale.get(`${stem}:${above}`) ?? group
+    if (typeof group !== 'object' || group === null) return group
+    return Object.fromEntries(
+      Object.entries(group).map(([key, inner]) => [
+        key,
+        among(inner, above === '' ? key : `${above}.${key}`)
+      ])
+    )
+  }
+  return among(value, '')
+}

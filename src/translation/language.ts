@@ -1,0 +1,35 @@
+/** What the rules must know of a language to hold its texts against another's. Patterns match small letters. */
+export interface LanguageFacts {
+  readonly tag: string
+  /** Numbers that are written as words; the article that also means one is none of them. */
+  readonly numbers: Readonly<Record<string, string>>
+  /** By unit, how it is written: a regular expression without boundaries. */
+  readonly units: Readonly<Record<string, string>>
+  /** What stands before or after a number to say that it is the least or the most. */
+  readonly bounds: {
+    readonly orMore: string
+    readonly orLess: string
+    readonly over: string
+    readonly under: string
+  }
+  /** Words that turn a clause round. */
+  readonly negations: RegExp
+  /** Words that carry a denial on to the next thing: "nor". */
+  readonly chained: RegExp
+  /** "Without". */
+  readonly lacking: RegExp
+  /** Words that only go on with a denial, where none stands before them. */
+  readonly stray: RegExp
+  /** Turns of speech that deny twice and mean it once. */
+  readonly saidOnce: RegExp
+  /** Words that may stand for a denial of the other language, and need not. */
+  readonly softNegations: RegExp
+  /** Words that may stand for "without" and a noun. */
+  readonly softLacking: RegExp
+  /** What parts the clauses of a sentence, each of which may say no once. */
+  readonly clauses: RegExp
+  /** What joins the items of a list besides commas. */
+  readonly joins: RegExp
+  /** Common words that few other languages have: they give away a text that was left in this one. */
+  readonly givesAway: ReadonlySet<string>
+}
