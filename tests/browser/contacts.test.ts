@@ -57,7 +57,7 @@ describe('the log and its reports', () => {
     const lines = syntheticCalls().map(lineOf)
     await takeIn(page, fileOf('desk.jsonl', [...lines, '{"name":"Robin"}', lines[0] ?? '']))
     const told = await page.locator('.take-in-told').textContent()
-    expect(told).toContain('202 lines. New: 200. Edited: 0. Known already: 1.')
+    expect(told).toContain('202 rows. New: 200. Edited: 0. Known already: 1.')
     expect(told).toContain('Not readable: 1.')
     expect(told).toContain('Line 201: `kind`')
     await page.locator(`[data-contacts="${HAND_TALLY.contacts}"]`).waitFor()
