@@ -43,8 +43,14 @@ describe('a ferment is begun', () => {
   })
 
   test('with a title as people write it', async () => {
-    const { code, errors } = await begin('tepache', '--title', 'Grandma “T” "fizz" \\ tepache')
-    expect([code, errors]).toEqual([0, ''])
+    const { code, output, errors } = await begin(
+      'tepache',
+      '--title',
+      'Grandma “T” "fizz" \\ tepache'
+    )
+    // Written as it was given; that another language still has it in English is reported at once.
+    expect([code, errors]).toEqual([1, ''])
+    expect(output).toContain('locales/es/tepache.json:3:3  left-in-english')
     const { loaded } = await openOnce(own)
     expect(JSON.stringify(loaded.words.es)).toContain(
       JSON.stringify('Grandma “T” "fizz" \\ tepache')
