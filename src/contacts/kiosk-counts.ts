@@ -58,11 +58,16 @@ export function sumsOf(counts: KioskCounts): KioskSums {
   }
 }
 
-/** The outcomes as indirect contacts of the log, one a line with its count; what was left early is none. */
-export function contactsOf(counts: KioskCounts, area: string | null): readonly Contact[] {
-  return Object.entries(counts).flatMap(([line, count]) => {
+/** A line of the counts, and the indirect contact that it comes to; null of visits that were left early. */
+export interface CountedContact {
+  readonly line: string
+  readonly contact: Contact | null
+}
+
+export function contactsOf(counts: KioskCounts, area: string | null): readonly CountedContact[] {
+  return Object.entries(counts).map(([line, count]) => {
     const [date = '', language = '', tree, edition, fingerprint, outcome] = line.split(' ')
-    if (!tree || !edition || !fingerprint || outcome === undefined) return []
+    if (!tree || !edition || !fingerprint || outcome === undefined) return { line, contact: null }
     const [batch, container] = outcome.split('/')
     const told: WhatWasTold =
       outcome === SENT_ON
@@ -95,7 +100,7 @@ export function contactsOf(counts: KioskCounts, area: string | null): readonly C
       },
       false
     )
-    return contact === null ? [] : [contact]
+    return { line, contact }
   })
 }
 

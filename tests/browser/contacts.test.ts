@@ -189,3 +189,51 @@ describe('a browser that is killed', () => {
     }
   })
 })
+
+describe('what a kiosk on this device counted', () => {
+  const COUNTS = {
+    '2026-11-28 en kombucha-jar 1 0123456789ab likely-mold/': 3,
+    '2026-11-28 es kombucha-jar 1 0123456789ab referred': 2,
+    '2026-11-29 en abandoned': 4
+  }
+  const counted = async () => {
+    const page = await toLog()
+    await page.evaluate(
+      counts => localStorage.setItem('jarside-kiosk-counts', JSON.stringify(counts)),
+      COUNTS
+    )
+    await page.reload()
+    await page.locator('.contacts-kiosk').waitFor()
+    return page
+  }
+
+  test('is taken into the log once, as indirect contacts', async () => {
+    const page = await counted()
+    expect(await page.locator('.contacts-kiosk').textContent()).toMatch(/: 5\..*: 4\./)
+    expect(await axeFaults(page)).toEqual([])
+    await page.locator('[data-action="take-kiosk"]').click()
+    await page.getByText('5 outcomes taken in').waitFor()
+    expect(await page.evaluate(() => localStorage.getItem('jarside-kiosk-counts'))).toBeNull()
+    const entries = await entriesOf(page)
+    expect(entries.map(({ count, direct, referred }) => [count, direct, referred]).sort()).toEqual([
+      [2, false, true],
+      [3, false, false]
+    ])
+    await page.reload()
+    await page.locator('.figures').first().waitFor()
+    expect(await page.locator('.contacts-kiosk').count()).toBe(0)
+  })
+
+  test('stays counted where the log cannot be opened, and that is said', async () => {
+    const page = await counted()
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.add = IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError')
+      }
+    })
+    await page.locator('[data-action="take-kiosk"]').click()
+    await page.locator('.contacts-kiosk').getByText('Not saved').waitFor()
+    const kept = await page.evaluate(() => localStorage.getItem('jarside-kiosk-counts'))
+    expect(JSON.parse(kept ?? '{}')).toEqual(COUNTS)
+  })
+})

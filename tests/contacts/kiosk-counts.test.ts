@@ -48,7 +48,7 @@ describe('what a kiosk counts', () => {
           abandoned: visits.length - finished.length,
           since: visits.map(({ day }) => day).sort()[0] ?? null
         })
-        const contacts = contactsOf(counts, '99001')
+        const contacts = contactsOf(counts, '99001').flatMap(({ contact }) => contact ?? [])
         expect(contacts.reduce((sum, { count }) => sum + count, 0)).toBe(finished.length)
         for (const contact of contacts) {
           expect(contact).toMatchObject({ direct: false, method: 'event', tree: 'kombucha-jar' })

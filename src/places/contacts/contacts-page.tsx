@@ -117,7 +117,7 @@ export function ContactsPage({ catalogue, openers }: { catalogue: Catalogue; ope
                 onHide={setHide}
               />
               <TakeIn log={log} keptFrom={view.keptFrom} onTaken={changed} />
-              <KioskCounted area={counties[0]?.code ?? null} onSave={save} />
+              <KioskCounted area={counties[0]?.code ?? null} log={log} onTaken={changed} />
               <EventForm today={today} area={counties[0]?.code ?? null} onSave={save} />
               <HoursForm today={today} onSave={save} />
             </div>

@@ -1,16 +1,19 @@
 import { useState } from 'preact/hooks'
-import type { LogEntry } from '../../contacts/contact.ts'
 import { contactsOf, keepCounts, readCounts, sumsOf } from '../../contacts/kiosk-counts.ts'
+import { notSaved } from '../../contacts/not-saved.ts'
 import { useSpeech } from '../../parts/setting.tsx'
+import type { LogInHand } from '../../parts/use-contact-log.ts'
 import { dayText } from '../../words/contact-words.ts'
 
 /** What the kiosk on this device has counted, to be taken into the log; nothing where it counted nothing. */
 export function KioskCounted({
   area,
-  onSave
+  log,
+  onTaken
 }: {
   area: string | null
-  onSave: (entry: LogEntry | null) => Promise<boolean>
+  log: LogInHand
+  onTaken: () => void
 }) {
   const { words } = useSpeech()
   const [counts, setCounts] = useState(readCounts)
@@ -18,13 +21,23 @@ export function KioskCounted({
   const { finished, abandoned, since } = sumsOf(counts)
   if (since === null && said === '') return null
   const take = async () => {
-    for (const contact of contactsOf(counts, area)) {
-      // What was not saved stays counted here too: nothing is lost, and nothing taken in twice is hidden.
-      if (!(await onSave(contact))) return
+    let left = counts
+    try {
+      const store = await log.open()
+      for (const { line, contact } of contactsOf(counts, area)) {
+        if (contact !== null) await store.add(contact)
+        // A line is taken off as soon as the log has it: what fails later stays counted, and nothing twice.
+        const { [line]: _, ...rest } = left
+        left = rest
+        keepCounts(left)
+      }
+      setSaid(words.t('ui:contacts.kiosk.taken', { count: finished }))
+    } catch (error) {
+      const what = words.t('ui:contacts.kiosk.title')
+      setSaid(words.t(`ui:contacts.not-saved.${notSaved(error).why}`, { what }))
     }
-    keepCounts({})
-    setCounts({})
-    setSaid(words.t('ui:contacts.kiosk.taken', { count: finished }))
+    setCounts(left)
+    onTaken()
   }
   return (
     <section class="contacts-kiosk">
