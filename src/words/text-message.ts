@@ -7,16 +7,22 @@ import type { Said } from './say.ts'
  */
 export const LONGEST_MESSAGE = 268
 
+/** Whom somebody calls who needs help. */
+const FOR_PEOPLE: ReadonlySet<string> = new Set(['emergency', 'poison-help', 'doctor'])
+
 /**
  * An outcome as one text message: what it is, whom to call, as many of the first steps as fit whole, and
  * where all of it stands. What it is, whom a person has to call and the link are never cut.
  */
 export function textMessage(said: Said, link: string): string {
-  const [first] = said.verdicts
-  const urgent = said.emergency || first?.track === 'person' ? said.calls.slice(0, 1) : []
+  const [first, ...others] = said.verdicts
+  // What may burst is said first; whoever needs help needs the call all the same.
+  const person = others.find(({ track }) => track === 'person')
+  const forSomebody = said.emergency || first?.track === 'person' || person !== undefined
+  const call = said.calls.find(({ to }) => FOR_PEOPLE.has(to)) ?? said.calls[0]
   const must = [
-    first?.message ?? first?.name ?? '',
-    ...urgent.map(({ name, phone }) => `${withPhone(name, phone)}.`)
+    ...[first, person].flatMap(each => (each === undefined ? [] : (each.message ?? each.name))),
+    ...(forSomebody && call !== undefined ? [`${withPhone(call.name, call.phone)}.`] : [])
   ]
   const steps: string[] = []
   for (const [at, step] of said.doNow.entries()) {

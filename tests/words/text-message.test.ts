@@ -42,4 +42,21 @@ describe.each(['en', 'es'])('an outcome as a text message in %s', tag => {
       if (first?.id === 'poison-help') expect(message, name).toContain('1-800-222-1222')
     }
   })
+
+  test('names the call of somebody who needs help, also where a vessel may burst first', () => {
+    const jar = trees.find(({ id }) => id === 'kombucha-jar')
+    expect.assert(jar !== undefined)
+    const told = usualExcept(jar, {
+      'people-signs': { 'mild-upset': 'yes' },
+      'container-signs': { 'burst-or-out-of-reach': 'yes' }
+    })
+    const said = say(reportOn(evaluate(jar, told), null, TODAY, false), spoken, sources)
+    expect(said.verdicts.map(({ track }) => track).slice(0, 2)).toEqual(['container', 'person'])
+    const message = textMessage(said, LINK)
+    for (const { message: sentence } of said.verdicts.slice(0, 2)) {
+      expect(message).toContain(sentence ?? '?')
+    }
+    expect(message).toContain('1-800-222-1222')
+    expect(message.endsWith(LINK)).toBe(true)
+  })
 })
