@@ -2,20 +2,11 @@ import type { Page } from 'playwright-core'
 import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
 import { KIOSK, touchLanguage } from './kiosk.ts'
 import { officeServer } from './kiosk-office-server.ts'
+import { PAGES } from './pages.ts'
 import { begin } from './play.ts'
 import { useVisits } from './visit.ts'
 
-const PLACES = [
-  '',
-  'desk',
-  'kiosk',
-  'workbench',
-  'look-alikes',
-  'how-to',
-  'contacts',
-  'practice',
-  'frame'
-] as const
+const PLACES = PAGES.map(page => (page === 'index' ? '' : page))
 const LAYER = '.last-resort'
 const pageOf = (place: string) => (place === '' ? '' : `${place}.html`)
 

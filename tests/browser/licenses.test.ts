@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, inject, test } from 'vitest'
+import { PAGES } from './pages.ts'
 import { address } from './visit.ts'
 
 const read = (file: string) => readFileSync(join(inject('built'), file), 'utf8')
@@ -32,17 +33,7 @@ describe('whose work is served stands beside it', () => {
 
   test('of the worker too, and each page names where', async () => {
     expect(read('licenses/workbox.txt')).toContain('Permission is hereby granted')
-    for (const page of [
-      'index',
-      'desk',
-      'kiosk',
-      'workbench',
-      'look-alikes',
-      'how-to',
-      'contacts',
-      'practice',
-      'frame'
-    ]) {
+    for (const page of PAGES) {
       const [, named = ''] = /rel="license" href="\.\/([^"]+)"/.exec(read(`${page}.html`)) ?? []
       expect((await fetch(address() + named)).status).toBe(200)
     }

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import shipped from '../../public/office.json' with { type: 'json' }
 import { JARS } from '../helpers/jars.mjs'
+import { PAGES } from './pages.ts'
 import { play } from './play.ts'
 import { address, useVisits } from './visit.ts'
 
@@ -35,18 +36,8 @@ describe('nothing leaves the device', () => {
     expect(requests.filter(url => !url.endsWith('.woff2'))).toEqual([])
   })
 
-  test.each([
-    '',
-    'desk',
-    'kiosk',
-    'workbench',
-    'look-alikes',
-    'how-to',
-    'contacts',
-    'practice',
-    'frame'
-  ])('the policy stands in the header and, alike, in the page /%s', async place => {
-    const answer = await fetch(`${address()}${place && `${place}.html`}`)
+  test.each(PAGES)('the policy stands in the header and, alike, in the page %s', async place => {
+    const answer = await fetch(`${address()}${place === 'index' ? '' : `${place}.html`}`)
     const header = answer.headers.get('content-security-policy')?.split('; ') ?? []
     const html = await answer.text()
     const [, meta = ''] = /Content-Security-Policy" content="([^"]+)"/.exec(html) ?? []
