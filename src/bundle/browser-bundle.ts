@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { loadProject } from '../cli/read-project.ts'
+import { loadProject, readAuthored } from '../cli/read-project.ts'
 import type { Loaded } from '../load/load.ts'
 import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
 import type { Catalogue, KnowHowBundle, Texts, TreeBundle } from '../opening/bundle.ts'
@@ -52,12 +52,32 @@ export interface PracticeBundle {
   readonly words: Readonly<Record<string, Texts>>
 }
 
+/** What was packed last, and of which files. */
+interface Packed {
+  readonly of: string
+  readonly bundle: Promise<BrowserBundle>
+}
+
+/** Vite gives each of its configurations this module anew: what one of them proved the next one takes. */
+const lately = globalThis as { [PACKED]?: Packed }
+const PACKED: unique symbol = Symbol.for('jarside.packed') as never
+
 /**
- * Loads, proves and packs every tree for the browser.
+ * Loads, proves and packs every tree for the browser, or takes what this process packed of the very same
+ * files.
  *
  * @throws Error when anything is found or not proved: no form may show a tree that is not.
  */
-export async function browserBundle(folder: string): Promise<BrowserBundle> {
+export function browserBundle(folder: string): Promise<BrowserBundle> {
+  const of = JSON.stringify(readAuthored(folder))
+  const before = lately[PACKED]
+  if (before?.of === of) return before.bundle
+  const bundle = provedBundle(folder)
+  lately[PACKED] = { of, bundle }
+  return bundle
+}
+
+async function provedBundle(folder: string): Promise<BrowserBundle> {
   const { loaded } = await loadProject(folder)
   const open = loaded.trees.flatMap(tree =>
     [
@@ -69,6 +89,11 @@ export async function browserBundle(folder: string): Promise<BrowserBundle> {
     const count = loaded.findings.length + open.length
     throw new Error(`${count} findings: run \`npm run -s jarside -- check\` to read them.`)
   }
+  return pack(loaded, folder)
+}
+
+/** What the browser gets of a project that was proved; its drawings stand in the folder. */
+export function pack(loaded: Loaded, folder: string): BrowserBundle {
   // Of a withdrawn tree nothing is given out.
   const shown = loaded.trees.filter(({ id }) => !Object.hasOwn(loaded.withdrawn, id))
   const bundles = shown.map(tree => [tree.id, bundleOf(tree, loaded)] as const)

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { expect, test } from 'vitest'
-import { browserBundle } from '../../src/bundle/browser-bundle.ts'
+import { pack } from '../../src/bundle/browser-bundle.ts'
 import { embedTrees } from '../../src/bundle/embed-bundle.ts'
+import { loadShipped } from '../helpers/shipped.ts'
 
 const root = resolve(import.meta.dirname, '../..')
 
@@ -33,7 +34,7 @@ test('the first question has every text that its screen can show, and no outcome
   )
   const shown = [...new Set(named)].filter(key => !ELSEWHERE.has(key))
   expect(shown).toEqual(expect.arrayContaining(['question', 'not-sure', 'who-to-call', 'opening']))
-  const trees = embedTrees(await browserBundle(root))
+  const trees = embedTrees(pack(await loadShipped(), root))
   for (const [id, { first }] of Object.entries(trees)) {
     for (const [tag, { tree, texts, cautions }] of Object.entries(first)) {
       const [observation] = Object.values(tree.observations)

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { wholeWay } from '../../src/cli/whole-way.ts'
 import { authoredFiles, loadShipped } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
+import { wholeProject } from '../load/project-files.ts'
 import { runCommand } from './run-command.ts'
 
 const today = '2026-11-25T12:00:00Z'
@@ -27,10 +28,11 @@ describe('the whole way, step by step', async () => {
   })
 
   test('ends where a step finds something', async () => {
-    const files = authoredFiles()
-    await expect(wholeWay(files, { ...asked, tree: 'kombucha-jug' })).rejects.toThrow('no tree')
-    await expect(wholeWay(files, { ...asked, told: {} })).rejects.toThrow('not finished')
+    const files = wholeProject()
+    const none = { ...asked, tree: 'jar', told: {} }
+    await expect(wholeWay(files, { ...none, tree: 'jug' })).rejects.toThrow('no tree')
+    await expect(wholeWay(files, none)).rejects.toThrow('not finished')
     const without = files.filter(({ path }) => path !== 'shared/verdicts.yaml')
-    await expect(wholeWay(without, asked)).rejects.toThrow('missing-file')
+    await expect(wholeWay(without, none)).rejects.toThrow('missing-file')
   })
 })

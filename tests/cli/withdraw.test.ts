@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { browserBundle } from '../../src/bundle/browser-bundle.ts'
+import { pack } from '../../src/bundle/browser-bundle.ts'
 import { embedTrees } from '../../src/bundle/embed-bundle.ts'
 import { openOnce, runCommand } from './run-command.ts'
 
@@ -44,7 +44,7 @@ describe('a withdrawn tree', () => {
   })
 
   test('gives nothing of itself to the pages, the kiosk or the embed', async () => {
-    const bundle = await browserBundle(own)
+    const bundle = pack((await openOnce(own)).loaded, own)
     const standing = bundle.catalogue.trees.filter(({ withdrawn }) => withdrawn === null)
     const gone = bundle.catalogue.trees.filter(({ withdrawn }) => withdrawn !== null)
     expect(gone.map(({ id, withdrawn }) => [id, withdrawn])).toEqual([

@@ -60,9 +60,9 @@ describe('an editor refuses what has the wrong shape', () => {
           found.length > 0
         )
       }),
-      { numRuns: 800, seed: 20261125 }
+      { numRuns: 400, seed: 20261125 }
     )
-    expect(Math.min(seen.refused, seen.kept)).toBeGreaterThan(100)
+    expect(Math.min(seen.refused, seen.kept)).toBeGreaterThan(50)
   })
 
   test('a day is one that the calendar has, leap years included', () => {

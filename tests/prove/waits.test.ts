@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest'
+import { diagramsOf } from '../../src/diagrams/tree-diagrams.ts'
 import { load } from '../../src/load/load.ts'
-import { prove } from '../../src/prove/prove.ts'
+import { PROPERTIES, proveWith } from '../../src/prove/prove.ts'
 import { authoredFiles } from '../helpers/shipped.ts'
 
 const STEP = '  ask-about-the-soda: { call: { state-specialist: soon } }'
+
+const WAITS = PROPERTIES.filter(({ id }) => /wait|check-is-named/.test(id))
 
 /** What the laws of waits find of wild sodas, of which the specialist decides, with this deed of the step. */
 async function foundWhere(deed: string): Promise<readonly string[]> {
@@ -11,7 +14,7 @@ async function foundWhere(deed: string): Promise<readonly string[]> {
   const { trees, places, sources } = await load(files)
   const tree = trees.find(({ id }) => id === 'wild-sodas')
   expect.assert(tree)
-  return prove(tree, places[tree.id], sources).flatMap(({ findings }) =>
+  return proveWith(diagramsOf(tree), places[tree.id], sources, WAITS).flatMap(({ findings }) =>
     findings.map(({ code }) => code)
   )
 }
