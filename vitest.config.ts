@@ -26,8 +26,10 @@ export default defineConfig({
           globalSetup: ['tests/browser/serve.ts'],
           testTimeout,
           hookTimeout: testTimeout,
-          // Two browsers at a time, one a core, and none beside the unit tests.
-          maxWorkers: 2,
+          // One worker starts its browser once for all its files.
+          isolate: false,
+          // A browser waits for its page as often as it works: a third keeps both cores busy.
+          maxWorkers: 3,
           sequence: { groupOrder: 1 }
         }
       }

@@ -1,4 +1,5 @@
 // Builds the pages, then the embed, into one folder: npm run build, or node tools/build.mjs --outDir <folder>
+// With --gallery <folder> the gallery of parts too, beside those.
 
 import { spawnSync } from 'node:child_process'
 import { writeFileSync } from 'node:fs'
@@ -10,12 +11,24 @@ import { install, root } from '../.ci/install.mjs'
 /** The file that a build writes last: where it stands the build is whole. */
 export const LAST_WRITTEN = 'licenses/sbom.cdx.json'
 
-/** Builds everything that is served; `outDir` in place of `dist`. */
-export async function buildAll({ outDir = resolve(root, 'dist'), logLevel = 'warn' } = {}) {
+/** Builds everything that is served; `outDir` in place of `dist`, and the gallery into a folder of its own. */
+export async function buildAll({
+  outDir = resolve(root, 'dist'),
+  gallery,
+  logLevel = 'warn'
+} = {}) {
   // Not before: it may only just have been installed.
   const { build } = await import('vite')
   await build({ root, logLevel, build: { outDir, emptyOutDir: true } })
   await buildEmbed({ outDir, logLevel })
+  if (gallery !== undefined) {
+    await build({
+      root,
+      mode: 'gallery',
+      logLevel,
+      build: { outDir: gallery, emptyOutDir: true }
+    })
+  }
   writeFileSync(resolve(outDir, LAST_WRITTEN), billOfMaterials())
 }
 
@@ -41,9 +54,12 @@ export async function buildEmbed({ outDir, logLevel = 'warn' }) {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  const { values } = parseArgs({ options: { outDir: { type: 'string' } } })
+  const { values } = parseArgs({
+    options: { outDir: { type: 'string' }, gallery: { type: 'string' } }
+  })
+  const folders = Object.entries(values).map(([name, folder]) => [name, resolve(folder)])
   process.exitCode = install()
   if (process.exitCode === 0) {
-    await buildAll(values.outDir === undefined ? {} : { outDir: resolve(values.outDir) })
+    await buildAll(Object.fromEntries(folders))
   }
 }

@@ -13,7 +13,9 @@ const COLORS: axe.RunOptions = {
  * found right in the light is looked at for its colors alone, which are all that differ.
  */
 export async function axeFaults(page: Page, manner = 'light'): Promise<readonly string[]> {
-  const shown = await page.evaluate(() => document.title + document.body.innerHTML)
+  const shown = await page.evaluate(
+    () => `${innerWidth} ${document.title}${document.body.innerHTML}`
+  )
   const screen = manner + shown
   if (checked.has(screen)) return []
   // Evaluated, not added as a script: the page's policy allows no script from outside it.

@@ -1,7 +1,7 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
-import { BROWSER_FLAGS } from '../../tools/browser.mjs'
 import { COUNTY, countyPage, HOSTILE, serveHost } from './embed-host.ts'
+import { launched, workerBrowser } from './worker-browser.ts'
 
 const TWO = ['lang="en"', 'lang="es"'].map(
   lang => `<jarside-walk tree="kombucha-jar" ${lang}></jarside-walk>`
@@ -40,8 +40,6 @@ export function useEmbeds(...flags: string[]) {
   let opened: { page: Page; faults: string[] }[] = []
 
   beforeAll(async () => {
-    const found = inject('browser')
-    if ('missing' in found) throw new Error(found.missing)
     const abroad = await serveHost(
       inject('built'),
       () => ({}),
@@ -54,10 +52,7 @@ export function useEmbeds(...flags: string[]) {
       at => ({ 'content-security-policy': `default-src ${policy(at)}` })
     )
     served = [home, abroad]
-    browser = await chromium.launch({
-      executablePath: found.program,
-      args: [...BROWSER_FLAGS, ...flags]
-    })
+    browser = flags.length > 0 ? await launched(...flags) : await workerBrowser()
   })
 
   afterEach(async () => {
@@ -68,7 +63,7 @@ export function useEmbeds(...flags: string[]) {
   })
 
   afterAll(async () => {
-    await browser?.close()
+    if (flags.length > 0) await browser?.close()
     await Promise.all(served.map(({ close }) => close()))
   })
 

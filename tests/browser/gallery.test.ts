@@ -1,65 +1,22 @@
-import { execFileSync } from 'node:child_process'
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readdirSync, readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
-import { type Browser, chromium, type Page } from 'playwright-core'
-import { type PreviewServer, preview } from 'vite'
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
-import { BROWSER_FLAGS } from '../../tools/browser.mjs'
+import type { Page } from 'playwright-core'
+import { describe, expect, inject, test } from 'vitest'
 import { axeFaults } from './axe.ts'
+import { workerBrowser } from './worker-browser.ts'
 
 const root = join(import.meta.dirname, '../..')
 /** Files of `src/parts` that draw nothing themselves. */
 const DRAWS_NOTHING = ['setting']
 
-let folder: string
-let server: PreviewServer | undefined
-let browser: Browser | undefined
-
-beforeAll(async () => {
-  const found = inject('browser')
-  if ('missing' in found) throw new Error(found.missing)
-  folder = builtGallery()
-  server = await preview({
-    root,
-    mode: 'gallery',
-    logLevel: 'error',
-    build: { outDir: folder },
-    preview: { port: 0 }
-  })
-  browser = await chromium.launch({ executablePath: found.program, args: BROWSER_FLAGS })
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  rmSync(folder, { recursive: true, force: true })
-})
-
-/** A fresh build in a folder of its own. The test runner's NODE_ENV would build what nobody is given. */
-function builtGallery(): string {
-  const outDir = mkdtempSync(join(tmpdir(), 'jarside-gallery-'))
-  const vite = join(root, 'node_modules/vite/bin/vite.js')
-  const args = ['build', '--mode', 'gallery', '--logLevel', 'error', '--outDir', outDir]
-  execFileSync(process.execPath, [vite, ...args, '--emptyOutDir'], {
-    cwd: root,
-    stdio: ['ignore', 'ignore', 'inherit'],
-    env: { ...process.env, NODE_ENV: 'production' }
-  })
-  return outDir
-}
-
 /** The list of sheets, on a page that remembers what the browser complained of. */
 async function opened(colorScheme: 'light' | 'dark' = 'light') {
-  const at = server?.httpServer.address()
-  if (browser === undefined || at === undefined || at === null || typeof at === 'string') {
-    throw new Error('the gallery is served nowhere')
-  }
+  const browser = await workerBrowser()
   const page = await browser.newPage({ colorScheme })
   const complaints: string[] = []
   page.on('pageerror', error => complaints.push(error.message))
   page.on('console', message => message.type() === 'error' && complaints.push(message.text()))
-  await page.goto(`http://127.0.0.1:${at.port}/gallery.html`)
+  await page.goto(`${inject('gallery')}gallery.html`)
   await page.waitForSelector('.gallery-list')
   const sheets = await page
     .locator('.gallery-list a')
@@ -142,13 +99,14 @@ describe('the gallery shows every part of the page', () => {
 })
 
 describe('the gallery is for development alone', () => {
-  test('its page has the same content-security policy', () => {
-    const policy = (file: string) =>
-      /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(readFileSync(file, 'utf8'))?.[1]
-    const published = policy(join(inject('built'), 'index.html'))
+  test('its page has the same content-security policy', async () => {
+    const policy = (page: string) =>
+      /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(page)?.[1]
+    const published = policy(readFileSync(join(inject('built'), 'index.html'), 'utf8'))
+    const gallery = await fetch(`${inject('gallery')}gallery.html`)
 
     expect(published).toMatch(/^default-src 'none'/)
-    expect(policy(join(folder, 'gallery.html'))).toBe(published)
+    expect(policy(await gallery.text())).toBe(published)
   })
 
   test('nothing of it is in the page that is published', () => {

@@ -12,6 +12,8 @@ declare module 'vitest' {
     address: string
     /** The folder that it was built into, the embed too. */
     built: string
+    /** Where the gallery of parts is served. */
+    gallery: string
     /** The browser's program, or why there is none. */
     browser: { readonly program: string } | { readonly missing: string }
   }
@@ -25,26 +27,37 @@ export default async function serve(project: TestProject) {
   project.provide('browser', browser)
   project.provide('address', '')
   project.provide('built', '')
+  project.provide('gallery', '')
   if ('missing' in browser) return undefined
 
   // The whole check measures the same build afterwards: it names a folder and takes it away itself.
   const kept = process.env.JARSIDE_BUILT
   const outDir = kept ?? mkdtempSync(join(tmpdir(), 'jarside-browser-'))
-  buildInto(outDir)
+  const gallery = mkdtempSync(join(tmpdir(), 'jarside-gallery-'))
+  buildInto(outDir, gallery)
+  const pages = await served(outDir)
+  const parts = await served(gallery, 'gallery')
+  project.provide('built', outDir)
+  project.provide('address', pages.address)
+  project.provide('gallery', parts.address)
+  return async () => {
+    await Promise.all([pages.server.close(), parts.server.close()])
+    rmSync(gallery, { recursive: true, force: true })
+    if (kept === undefined) rmSync(outDir, { recursive: true, force: true })
+  }
+}
+
+async function served(outDir: string, mode = 'production') {
   const server = await preview({
     root,
+    mode,
     logLevel: 'error',
     preview: { port: 0 },
     build: { outDir }
   })
   const at = server.httpServer.address()
   if (at === null || typeof at === 'string') throw new Error('the page is served nowhere')
-  project.provide('built', outDir)
-  project.provide('address', `http://127.0.0.1:${at.port}/`)
-  return async () => {
-    await server.close()
-    if (kept === undefined) rmSync(outDir, { recursive: true, force: true })
-  }
+  return { server, address: `http://127.0.0.1:${at.port}/` }
 }
 
 function browserOrWhyNot() {
@@ -56,8 +69,9 @@ function browserOrWhyNot() {
 }
 
 // A process of its own: the test runner's NODE_ENV would build a page that nobody is given.
-function buildInto(outDir: string) {
-  execFileSync(process.execPath, [join(root, 'tools/build.mjs'), '--outDir', outDir], {
+function buildInto(outDir: string, gallery: string) {
+  const args = ['--outDir', outDir, '--gallery', gallery]
+  execFileSync(process.execPath, [join(root, 'tools/build.mjs'), ...args], {
     cwd: root,
     stdio: ['ignore', 'ignore', 'inherit'],
     env: { ...process.env, NODE_ENV: 'production' }

@@ -1,12 +1,6 @@
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Page
-} from 'playwright-core'
-import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
-import { BROWSER_FLAGS } from '../../tools/browser.mjs'
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
+import { afterEach, beforeAll, expect, inject } from 'vitest'
+import { workerBrowser } from './worker-browser.ts'
 
 /** A page opened by somebody, with everything that went wrong in it and everything it asked for. */
 export interface Visit {
@@ -20,7 +14,7 @@ export interface Visit {
 export const address = () => inject('address')
 
 /**
- * Opens pages in one browser for a test file. After each test every page is closed, and the test
+ * Opens pages in the worker's browser. After each test every page is closed, and the test
  * fails if any of them reported an error, unless the test emptied `faults` itself.
  *
  * @throws Error with what to install, when there is no browser.
@@ -30,9 +24,7 @@ export function useVisits() {
   let visits: Visit[] = []
 
   beforeAll(async () => {
-    const found = inject('browser')
-    if ('missing' in found) throw new Error(found.missing)
-    browser = await chromium.launch({ executablePath: found.program, args: BROWSER_FLAGS })
+    browser = await workerBrowser()
   })
 
   afterEach(async () => {
@@ -41,8 +33,6 @@ export function useVisits() {
     await Promise.all(ended.map(({ context }) => context.close()))
     expect(ended.flatMap(({ faults }) => faults)).toEqual([])
   })
-
-  afterAll(() => browser?.close())
 
   return async function visit(
     options: BrowserContextOptions = {},
