@@ -1,4 +1,6 @@
+// Where the browser is, installed first where it can be: node tools/browser.mjs
 import { spawnSync } from 'node:child_process'
+import { pathToFileURL } from 'node:url'
 import { BROWSER_FLAGS, browserProgram } from '../src/cli/browser.ts'
 
 export { BROWSER_FLAGS }
@@ -30,3 +32,5 @@ export function findBrowser() {
     'The browser tests need Chromium or Chrome: install it, or name it in JARSIDE_BROWSER.'
   )
 }
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) console.log(findBrowser())

@@ -1,10 +1,11 @@
 import { execFileSync } from 'node:child_process'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { preview } from 'vite'
 import type { TestProject } from 'vitest/node'
 import { findBrowser } from '../../tools/browser.mjs'
+import { LAST_WRITTEN } from '../../tools/build.mjs'
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -30,11 +31,12 @@ export default async function serve(project: TestProject) {
   project.provide('gallery', '')
   if ('missing' in browser) return undefined
 
-  // The whole check measures the same build afterwards: it names a folder and takes it away itself.
-  const kept = process.env.JARSIDE_BUILT
-  const outDir = kept ?? mkdtempSync(join(tmpdir(), 'jarside-browser-'))
-  const gallery = mkdtempSync(join(tmpdir(), 'jarside-gallery-'))
-  buildInto(outDir, gallery)
+  // The whole check has built both already: it names their folders and takes them away itself.
+  const { JARSIDE_BUILT, JARSIDE_GALLERY } = process.env
+  const own = mkdtempSync(join(tmpdir(), 'jarside-browser-'))
+  const outDir = JARSIDE_BUILT ?? join(own, 'pages')
+  const gallery = JARSIDE_GALLERY ?? join(own, 'gallery')
+  if (!existsSync(join(outDir, LAST_WRITTEN))) buildInto(outDir, gallery)
   const pages = await served(outDir)
   const parts = await served(gallery, 'gallery')
   project.provide('built', outDir)
@@ -42,8 +44,7 @@ export default async function serve(project: TestProject) {
   project.provide('gallery', parts.address)
   return async () => {
     await Promise.all([pages.server.close(), parts.server.close()])
-    rmSync(gallery, { recursive: true, force: true })
-    if (kept === undefined) rmSync(outDir, { recursive: true, force: true })
+    rmSync(own, { recursive: true, force: true })
   }
 }
 
