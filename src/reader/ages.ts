@@ -1,11 +1,21 @@
 import type { Candidate } from './fact.ts'
-import { AGES, BELOW, baseOf, FROM, HAS, KIN, LIGHT_BESIDE_READINGS, PERSONS } from './lexicon.ts'
+import {
+  AGES,
+  BELOW,
+  baseOf,
+  CARRYING,
+  FROM,
+  HAS,
+  KIN,
+  LIGHT_BESIDE_READINGS,
+  PERSONS
+} from './lexicon.ts'
 import { factOf } from './meaning.ts'
 import { isFood, type Token, tokensOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
 import type { Scene } from './scene.ts'
 import { covers } from './spot.ts'
-import { UNIT_WORDS } from './typed-units.ts'
+import { carryingUnit, UNIT_WORDS } from './typed-units.ts'
 
 const OLDEST = 120
 /** Whoever says "I have" of years says their own. */
@@ -26,6 +36,15 @@ export function ageAt(tokens: readonly Token[], at: number, foods: ReadonlySet<s
   if (before === WHO && tokens.slice(0, at).some(({ word }) => KIN.has(word))) return true
   if (UNIT_WORDS.has(next) || (next !== '' && !LIGHT_BESIDE_READINGS.has(next))) return false
   return PERSONS.has(before) || (HAS.has(before) && ofPerson(tokens, at, before))
+}
+
+/** Whether the number at a place is how long somebody is with child: "6 months pregnant", "pregnant, 6 months". */
+export function carriedFor(tokens: readonly Token[], at: number): boolean {
+  const beside = [tokens[at - 2], tokens[at - 1], tokens[at + 2]]
+  return (
+    carryingUnit(tokens[at + 1]?.word ?? '') &&
+    beside.some(token => token !== undefined && CARRYING.has(token.word))
+  )
 }
 
 const ofPerson = (tokens: readonly Token[], at: number, has: string): boolean =>

@@ -1,8 +1,9 @@
 import { type Asked, askedIn, RUN_ON } from './asked.ts'
 import { correctionIn } from './correction.ts'
-import { AND, BUT, KIN, NEGATORS, OR, SENSES, TURNED_OUT } from './lexicon.ts'
+import { AND, BUT, CARRYING, KIN, NEGATORS, OR, SENSES, TURNED_OUT } from './lexicon.ts'
 import { wordsOf } from './normal.ts'
 import type { PhraseBook } from './phrase-book.ts'
+import { carryingUnit } from './typed-units.ts'
 
 /** A part of a line that is read by itself. */
 export interface Piece {
@@ -124,6 +125,8 @@ function holdsTogether(
   if (joins && /\btreinta\s*$/i.test(before) && /^\s*un[oa]?\b/i.test(after)) return true
   // "My mom, 71".
   if (KIN.has(left.at(-1) ?? '') && /^\s*\d+\s*$/.test(after)) return true
+  // "She is pregnant, 6 months".
+  if (mark === ',' && CARRYING.has(left.at(-1) ?? '') && carryingUnit(right[1] ?? '')) return true
   // "Mold, no."
   const [last = '', ...others] = right
   const bare = others.length === 0 && NEGATORS.has(last) && !book.telling.has(last)

@@ -92,6 +92,7 @@ export const EN: Grammar = {
     roommate partner boy girl man woman patient teen coworker`,
   has: '',
   owners: 'i we you',
+  carrying: 'pregnant along expecting',
   ages: 'year yr yo age aged turned turn',
   from: 'over older above',
   below: 'under younger below',

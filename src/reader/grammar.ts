@@ -50,6 +50,8 @@ export interface Grammar {
   readonly owners: string
   /** Of them alone a number may be an age: "tengo 67". */
   readonly has: string
+  /** Beside a number of weeks or months they make it how long somebody is with child. */
+  readonly carrying: string
   /** Beside a number they make it an age. */
   readonly ages: string
   readonly from: string

@@ -12,8 +12,8 @@ function singular(word: string): string {
   return /[^suií]s$/.test(word) ? word.slice(0, -1) : word
 }
 
-/** "Canning" and "canned" must never be "can"; "thing" is no ending. */
-const WHOLE = /thing$|^cann(?:ed|ing)$|eed$/
+/** "Canning" and "canned" must never be "can", nor "nursing" "nurse"; "thing" is no ending. */
+const WHOLE = /thing$|^cann(?:ed|ing)$|^nursing$|eed$/
 const VOWEL = /[aeiouy]/
 
 /**
@@ -52,6 +52,7 @@ export const PERSONS = setOf('persons', 'kin')
 export const OWNERS = setOf('owners')
 export const KIN = setOf('kin')
 export const HAS = setOf('has')
+export const CARRYING = setOf('carrying')
 export const AGES = setOf('ages')
 export const FROM = setOf('from')
 export const BELOW = setOf('below')

@@ -66,6 +66,7 @@ export const ES: Grammar = {
     vecina vecino amiga amigo senora senor`,
   owners: 'yo nosotros usted',
   has: 'tiene tienen tengo cumplio cumple',
+  carrying: 'embarazada embarazo gestacion',
   ages: 'ano edad anito',
   from: 'mayor',
   below: 'menor',

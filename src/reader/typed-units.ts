@@ -56,6 +56,12 @@ export const UNIT_WORDS: ReadonlyMap<string, SpokenUnit> = new Map(
   )
 )
 
+/** How long somebody is with child is said in these: "6 months pregnant". */
+export const carryingUnit = (word: string): boolean => {
+  const unit = UNIT_WORDS.get(word)
+  return unit === WEEKS || unit === MONTHS
+}
+
 /** "Degrees" alone: Fahrenheit in the US, and Celsius where that can be. */
 export const DEGREE_WORDS: ReadonlySet<string> = new Set([
   '°',

@@ -1,6 +1,6 @@
 import type { Answer } from '../tree/answers.ts'
 import type { MeasureObservation, Unit } from '../tree/observation.ts'
-import { ageAt } from './ages.ts'
+import { ageAt, carriedFor } from './ages.ts'
 import type { InstrumentWords } from './instruments.ts'
 import { KITCHEN, LIGHT_BESIDE_READINGS, OWNERS, PERSONS, SAYING, SMALL_WORDS } from './lexicon.ts'
 import type { Token } from './normal.ts'
@@ -57,8 +57,10 @@ export function unitsFor(
   if (paired) return foundIn([paired], true)
   const { tokens } = scene
   const next = tokens[at + 1]
-  // "Since 3 am", "my mom is 71", "2 strips", "fever 103".
-  if (next?.word === 'oclock' || countsTools(tokens, at, measures)) return []
+  // "Since 3 am", "2 strips", "6 months pregnant".
+  if (next?.word === 'oclock' || countsTools(tokens, at, measures) || carriedFor(tokens, at)) {
+    return []
+  }
   if (ageAt(tokens, at, foods)) {
     // "A year old" may be a jar where nobody is spoken of.
     const years = UNIT_WORDS.get(next?.word ?? '')
