@@ -13,6 +13,7 @@ import { rulesSchema } from './schemas/rules.ts'
 import { saidSchema } from './schemas/said.ts'
 import { sourcesSchema } from './schemas/sources.ts'
 import { doesSchema } from './schemas/steps.ts'
+import { translatorNotesSchema } from './schemas/translator-notes.ts'
 import { pieceSchema, treeSchema } from './schemas/tree.ts'
 import { verdictsSchema } from './schemas/verdicts.ts'
 
@@ -63,6 +64,12 @@ const FORMATS: readonly Format[] = [
     'shared/glossary/<language>',
     'What English and a language agree on',
     glossarySchema
+  ),
+  yaml(
+    'translator-notes',
+    'shared/translator-notes',
+    'What translators must know beside the English',
+    translatorNotesSchema
   ),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),

@@ -5,7 +5,13 @@ export type SharedOut = (typeof SHARED_OUT)[number]
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
   | {
-      readonly kind: 'verdicts' | 'sources' | 'office' | 'withdrawn' | 'fault-scores'
+      readonly kind:
+        | 'verdicts'
+        | 'sources'
+        | 'office'
+        | 'withdrawn'
+        | 'fault-scores'
+        | 'translator-notes'
     }
   | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
@@ -32,6 +38,7 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
     /^shared\/reviews\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.json$/,
     ([, tag = '']) => ({ kind: 'reviews', tag })
   ],
+  [/^shared\/translator-notes\.yaml$/, () => ({ kind: 'translator-notes' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],

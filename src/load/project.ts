@@ -20,6 +20,7 @@ import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
 import { type AuthoredDeeds, doesSchema } from './schemas/steps.ts'
+import { type AuthoredTranslatorNotes, translatorNotesSchema } from './schemas/translator-notes.ts'
 import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
 import { type AuthoredVerdicts, verdictsSchema } from './schemas/verdicts.ts'
 import { type Withdrawals, withdrawnSchema } from './schemas/withdrawn.ts'
@@ -40,6 +41,8 @@ export interface AuthoredProject {
   office: Shaped<AuthoredOffice> | null
   withdrawn: Shaped<Withdrawals> | null
   faultScores: Shaped<RecordedScores> | null
+  /** What the English alone does not tell whoever translates it. */
+  translatorNotes: Shaped<AuthoredTranslatorNotes> | null
   lookAlikes: Shaped<AuthoredLookAlikes> | null
   followUps: Shaped<AuthoredFollowUps> | null
   said: Shaped<AuthoredSaid> | null
@@ -81,6 +84,7 @@ export function readProject(
     office: null,
     withdrawn: null,
     faultScores: null,
+    translatorNotes: null,
     lookAlikes: null,
     followUps: null,
     said: null,
@@ -149,6 +153,9 @@ function readInto(
       break
     case 'fault-scores':
       project.faultScores = as(recordedScoresSchema)
+      break
+    case 'translator-notes':
+      project.translatorNotes = as(translatorNotesSchema)
       break
     case 'look-alikes':
       project.lookAlikes = joined('look-alikes', project.lookAlikes, as(lookAlikesSchema), report)
