@@ -24,13 +24,14 @@ import { placesOf, placesOfDeeds } from './places.ts'
 import { checkTold, practiceOf } from './practice.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
-import { type TranslatedText, translatedTexts, withoutStale } from './reviewed-texts.ts'
+import { type TranslatedText, translatedTexts } from './reviewed-texts.ts'
 import { saidBy } from './said.ts'
 import type { RecordedScores } from './schemas/fault-scores.ts'
 import type { AuthoredGlossary } from './schemas/glossary.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
+import { shownWords } from './shown-words.ts'
 import { translatorNotes } from './translator-notes.ts'
 
 export type { AuthoredFile, CallersWords, GuidanceRow, LoadedKnowHow, RecordedScores, Sources }
@@ -61,7 +62,7 @@ export interface Loaded {
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
   readonly office: AuthoredOffice | null
-  /** By language tag, every translated text and whether it was reviewed; of a stale one `words` has the English. */
+  /** By language tag, every translated text and whether it was reviewed; of one that is not shown `words` has the English. */
   readonly translations: Readonly<Record<string, readonly TranslatedText[]>>
   /** What the English alone does not tell a translator, by the id of the text. */
   readonly translatorNotes: Readonly<Record<string, string>>
@@ -153,17 +154,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     said,
     pictures: observations ? picturesBy(observations.value) : {},
     sources: project.sources?.value ?? {},
-    words: Object.fromEntries(
-      [...project.words].map(([tag, stems]) => [
-        tag,
-        Object.fromEntries(
-          [...stems].map(([stem, { value }]) => [
-            stem,
-            withoutStale(stem, value, translations[tag] ?? [])
-          ])
-        )
-      ])
-    ),
+    words: shownWords(project, translations),
     translations,
     translatorNotes: notes,
     glossaries: Object.fromEntries([...project.glossaries].map(([tag, { value }]) => [tag, value])),
