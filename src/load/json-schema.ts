@@ -4,6 +4,7 @@ import { followUpsSchema } from './schemas/follow-ups.ts'
 import { glossarySchema } from './schemas/glossary.ts'
 import { knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { longWordsSchema } from './schemas/long-words.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
@@ -71,6 +72,7 @@ const FORMATS: readonly Format[] = [
     'What translators must know beside the English',
     translatorNotesSchema
   ),
+  yaml('long-words', 'shared/long-words', 'Long words that advice needs', longWordsSchema),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),

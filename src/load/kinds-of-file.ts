@@ -12,6 +12,7 @@ export type FileKind =
         | 'withdrawn'
         | 'fault-scores'
         | 'translator-notes'
+        | 'long-words'
     }
   | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
@@ -39,6 +40,7 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
     ([, tag = '']) => ({ kind: 'reviews', tag })
   ],
   [/^shared\/translator-notes\.yaml$/, () => ({ kind: 'translator-notes' })],
+  [/^shared\/long-words\.yaml$/, () => ({ kind: 'long-words' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],

@@ -66,6 +66,8 @@ export interface Loaded {
   readonly translations: Readonly<Record<string, readonly TranslatedText[]>>
   /** What the English alone does not tell a translator, by the id of the text. */
   readonly translatorNotes: Readonly<Record<string, string>>
+  /** Long English words that advice needs, each with the reason. */
+  readonly longWords: Readonly<Record<string, string>>
   /** What is agreed on between English and a language, by its tag. */
   readonly glossaries: Readonly<Record<string, AuthoredGlossary>>
   /** Published editions that are still what was published. */
@@ -157,6 +159,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     words: shownWords(project, translations),
     translations,
     translatorNotes: notes,
+    longWords: project.longWords?.value ?? {},
     glossaries: Object.fromEntries([...project.glossaries].map(([tag, { value }]) => [tag, value])),
     office: project.office?.value ?? null,
     editions,

@@ -10,6 +10,7 @@ import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts
 import { type AuthoredGlossary, glossarySchema } from './schemas/glossary.ts'
 import { type AuthoredKnowHow, knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { type AuthoredLongWords, longWordsSchema } from './schemas/long-words.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
@@ -46,6 +47,7 @@ export interface AuthoredProject {
   lookAlikes: Shaped<AuthoredLookAlikes> | null
   followUps: Shaped<AuthoredFollowUps> | null
   said: Shaped<AuthoredSaid> | null
+  longWords: Shaped<AuthoredLongWords> | null
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<AuthoredRules>>
@@ -85,6 +87,7 @@ export function readProject(
     withdrawn: null,
     faultScores: null,
     translatorNotes: null,
+    longWords: null,
     lookAlikes: null,
     followUps: null,
     said: null,
@@ -156,6 +159,9 @@ function readInto(
       break
     case 'translator-notes':
       project.translatorNotes = as(translatorNotesSchema)
+      break
+    case 'long-words':
+      project.longWords = as(longWordsSchema)
       break
     case 'look-alikes':
       project.lookAlikes = joined('look-alikes', project.lookAlikes, as(lookAlikesSchema), report)

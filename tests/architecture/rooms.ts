@@ -41,6 +41,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'practice'],
     packages: ['i18next']
   },
+  readability: { rooms: ['translation'], packages: ['flesch-kincaid', 'smog-formula', 'syllable'] },
   exchange: {
     rooms: ['load', 'tables', 'translation', 'words'],
     packages: ['@rgrove/parse-xml', 'csv-parse']
@@ -94,7 +95,9 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
         'machine',
         'words',
         'know-how',
-        'exchange'
+        'exchange',
+        'readability',
+        'addresses'
       ],
       ...['parts', 'paper']
     ],
