@@ -162,6 +162,8 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     'know-how': _____,
     contacts: ______,
     practice: _______,
+    // It is put beside the texts when they are loaded.
+    'in-english': ________,
     ...ui
   } = words.ui as Texts
   return { ui, ...Object.fromEntries(titles) }

@@ -12,6 +12,7 @@ import { type CheckedTree, checkedLines, checkedTree } from './checked-tree.ts'
 import { type Command, readArguments } from './command.ts'
 import { adviceLines, recordedLine, recordScores, scoreLines } from './fault-scores.ts'
 import type { Project } from './read-project.ts'
+import { readingLines, readingOf, wordingLines } from './reading-lines.ts'
 import { say } from './terminal.ts'
 import { authoredTrees, noSuchTree } from './tree-named.ts'
 
@@ -19,11 +20,18 @@ const MANUAL = `NAME
   jarside check - load every authored file and prove every tree
 
 USAGE
-  jarside check [--tree <id>] [--faults [--every <n> | --record]] [--json] [--in <folder>]
+  jarside check [--tree <id>] [--reading]
+                [--faults [--every <n> | --record]] [--json] [--in <folder>]
 
   Prints each finding with its place, its reason and how to fix it, then one line for each
   property of each tree: in how many cases it is proved (rules, questions, danger signs …).
   "Not decided" is not "proved". trees/README.md has a page for each property.
+
+  It tells what each tree's sheets ask of a reader: Flesch-Kincaid and SMOG grades, with and without
+  the long words that shared/long-words.yaml allows; each sheet above grade 8 and each list of steps
+  above 6; and of the Spanish the ease by Fernández Huerta and INFLESZ. With --reading also steps that
+  are long, forbid first, deny twice or ask for two things, and long words that are not listed, or
+  listed and not used. None of it is a finding.
 
   With --faults it also makes each slip that an author can make (a branch deleted, a verdict
   swapped, a limit moved, a raise or a use taken away, an unsure dropped) in each tree in turn, and
@@ -34,6 +42,7 @@ USAGE
 
 OPTIONS
   --tree <id>    load everything, but prove and score this tree alone
+  --reading      tell how steps are worded, and which long words there are
   --faults       score the trees by seeded faults, and name those that nothing finds
   --every <n>    make every nth fault alone
   --record       write the scores into trees/fault-scores.json
@@ -54,6 +63,7 @@ export const check: Command = {
   async run(args, terminal, open) {
     const { values, positionals } = readArguments(args, {
       json: { type: 'boolean', default: false },
+      reading: { type: 'boolean', default: false },
       faults: { type: 'boolean', default: false },
       every: { type: 'string', default: '1' },
       tree: { type: 'string' },
@@ -86,6 +96,9 @@ export const check: Command = {
     const scores = scored.map(tree => scoreOf(tree, loaded.sources, every))
     const ofAdvice = scored.map(tree => adviceScoreOf(tree, loaded.sources, every))
     if (values.record) await recordScores(scored, scores, ofAdvice, values.in)
+    // A sheet is put together only where the words of the screens are there and right.
+    const hasSheets = loaded.findings.length === 0 && Object.hasOwn(loaded.words.en ?? {}, 'ui')
+    const read = hasSheets ? wanted.map(tree => readingOf(tree, loaded, terminal.today)) : []
     const findings = [
       ...loaded.findings,
       ...trees.flatMap(tree => tree.findings),
@@ -101,6 +114,7 @@ export const check: Command = {
             ok,
             findings,
             trees: trees.map(plain),
+            ...(values.reading && { reading: read }),
             ...(values.faults && { faults: scores, adviceFaults: ofAdvice })
           },
           null,
@@ -114,6 +128,8 @@ export const check: Command = {
         terminal.output,
         ...report,
         ...trees.flatMap(checkedLines),
+        ...read.flatMap(readingLines),
+        ...(values.reading && hasSheets ? wordingLines(loaded, read, terminal.today) : []),
         ...(values.faults
           ? [
               ...scored.flatMap((tree, index) => scoreLines(tree, must(scores[index], 'score'))),

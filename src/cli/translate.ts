@@ -7,31 +7,9 @@ import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { PROJECT } from './read-project.ts'
 import { say } from './terminal.ts'
+import { exported, imported, importLines } from './translate-files.ts'
+import { TRANSLATE_MANUAL } from './translate-manual.ts'
 import { oneAtATime, writeWhole } from './write-file.ts'
-
-const MANUAL = `NAME
-  jarside translate - what is translated, what was reviewed, and what has to be read
-
-USAGE
-  jarside translate status [--in <folder>]
-  jarside translate packet <language> [--in <folder>]
-  jarside translate accept <language> --text <name> ... --by <role> [--in <folder>]
-
-  status prints, for each language and kind of text, how many are drafts, reviewed and stale.
-  packet prints what a reader has to read: English and translation, what to do first, then whom to
-  call, cautions, advice and labels, and in each those that forbid something first.
-  accept writes down that somebody in a role has read a text against its English. It holds for
-  these two sentences: change either and it is stale at once, and the English is shown alone.
-  The ledger is shared/reviews/<language>.json. No name of a person stands in it.
-
-OPTIONS
-  --text <name>  a text as packet names it, or all of a file: \`steps:call-911\`, \`steps\`
-  --by <role>    ${REVIEWERS.join(', ')}
-  --in <folder>  work on this folder's files
-  --help         show this page
-
-EXIT CODES
-  0  done     2  an unknown language, text or role, or an option that does not fit`
 
 /** Most dangerous first: what somebody does on it, whom they call, what they beware of. */
 const KINDS: readonly TextKind[] = ['action', 'referral', 'caution', 'advice', 'label']
@@ -41,11 +19,15 @@ const FORBIDS = /\b(?:not|never|no|none|nobody|nothing|only|unless)\b|n’t\b/i
 export const translate: Command = {
   name: 'translate',
   summary: 'what is translated, what was reviewed, and what has to be read',
-  manual: MANUAL,
+  manual: TRANSLATE_MANUAL,
   async run(args, terminal, open) {
     const { values, positionals } = readArguments(args, {
       text: { type: 'string', multiple: true },
       by: { type: 'string' },
+      as: { type: 'string', default: 'xliff' },
+      open: { type: 'boolean', default: false },
+      to: { type: 'string' },
+      try: { type: 'boolean', default: false },
       in: { type: 'string' },
       help: { type: 'boolean' }
     })
@@ -57,9 +39,23 @@ export const translate: Command = {
       }
       return 0
     }
+    if (task === 'export' && tag !== undefined && rest.length === 0) {
+      const text = await exported(loaded, tag, values)
+      if (values.to === undefined) terminal.output.write(text)
+      else writeWhole(values.to, text)
+      return 0
+    }
+    if (task === 'import' && tag !== undefined && rest.length === 1) {
+      const folder = values.in ?? PROJECT
+      const done = await imported(folder, loaded, tag, rest[0] ?? '', { look: values.try })
+      say(terminal.output, ...importLines(done, tag, values.try))
+      return done.left.length === 0 ? 0 : 1
+    }
     const texts = loaded.translations[tag ?? '']
     if ((task !== 'packet' && task !== 'accept') || rest.length > 0) {
-      throw new BadUse('Say `status`, `packet <language>` or `accept <language>`.')
+      throw new BadUse(
+        'Say `status`, `packet <language>`, `accept <language>`, `export <language>` or `import <language> <file>`.'
+      )
     }
     if (tag === undefined || texts === undefined) {
       throw new BadUse(`Name one language: ${Object.keys(loaded.translations).join(', ')}.`)

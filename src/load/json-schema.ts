@@ -4,6 +4,7 @@ import { followUpsSchema } from './schemas/follow-ups.ts'
 import { glossarySchema } from './schemas/glossary.ts'
 import { knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { longWordsSchema } from './schemas/long-words.ts'
 import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
@@ -13,6 +14,7 @@ import { rulesSchema } from './schemas/rules.ts'
 import { saidSchema } from './schemas/said.ts'
 import { sourcesSchema } from './schemas/sources.ts'
 import { doesSchema } from './schemas/steps.ts'
+import { translatorNotesSchema } from './schemas/translator-notes.ts'
 import { pieceSchema, treeSchema } from './schemas/tree.ts'
 import { verdictsSchema } from './schemas/verdicts.ts'
 
@@ -64,6 +66,13 @@ const FORMATS: readonly Format[] = [
     'What English and a language agree on',
     glossarySchema
   ),
+  yaml(
+    'translator-notes',
+    'shared/translator-notes',
+    'What translators must know beside the English',
+    translatorNotesSchema
+  ),
+  yaml('long-words', 'shared/long-words', 'Long words that advice needs', longWordsSchema),
   yaml('piece', 'shared/pieces/<id>', 'Questions that several trees copy in', pieceSchema),
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),

@@ -5,7 +5,14 @@ export type SharedOut = (typeof SHARED_OUT)[number]
 /** What a file is by where it stands; null where nothing is read. */
 export type FileKind =
   | {
-      readonly kind: 'verdicts' | 'sources' | 'office' | 'withdrawn' | 'fault-scores'
+      readonly kind:
+        | 'verdicts'
+        | 'sources'
+        | 'office'
+        | 'withdrawn'
+        | 'fault-scores'
+        | 'translator-notes'
+        | 'long-words'
     }
   | { readonly kind: SharedOut }
   | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
@@ -32,6 +39,8 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
     /^shared\/reviews\/([a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\.json$/,
     ([, tag = '']) => ({ kind: 'reviews', tag })
   ],
+  [/^shared\/translator-notes\.yaml$/, () => ({ kind: 'translator-notes' })],
+  [/^shared\/long-words\.yaml$/, () => ({ kind: 'long-words' })],
   [/^public\/office\.json$/, () => ({ kind: 'office' })],
   [/^trees\/withdrawn\.json$/, () => ({ kind: 'withdrawn' })],
   [/^trees\/fault-scores\.json$/, () => ({ kind: 'fault-scores' })],

@@ -24,12 +24,15 @@ import { placesOf, placesOfDeeds } from './places.ts'
 import { checkTold, practiceOf } from './practice.ts'
 import { type AuthoredProject, readProject } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
-import { type TranslatedText, translatedTexts, withoutStale } from './reviewed-texts.ts'
+import { type TranslatedText, translatedTexts } from './reviewed-texts.ts'
 import { saidBy } from './said.ts'
 import type { RecordedScores } from './schemas/fault-scores.ts'
+import type { AuthoredGlossary } from './schemas/glossary.ts'
 import type { AuthoredOffice } from './schemas/office-pack.ts'
 import type { Sources } from './schemas/sources.ts'
 import type { Withdrawals } from './schemas/withdrawn.ts'
+import { shownWords } from './shown-words.ts'
+import { translatorNotes } from './translator-notes.ts'
 
 export type { AuthoredFile, CallersWords, GuidanceRow, LoadedKnowHow, RecordedScores, Sources }
 
@@ -59,8 +62,14 @@ export interface Loaded {
   readonly words: Readonly<Record<string, Readonly<Record<string, unknown>>>>
   /** As authored, in shape: `readOfficePack` makes the pack of it. */
   readonly office: AuthoredOffice | null
-  /** By language tag, every translated text and whether it was reviewed; of a stale one `words` has the English. */
+  /** By language tag, every translated text and whether it was reviewed; of one that is not shown `words` has the English. */
   readonly translations: Readonly<Record<string, readonly TranslatedText[]>>
+  /** What the English alone does not tell a translator, by the id of the text. */
+  readonly translatorNotes: Readonly<Record<string, string>>
+  /** Long English words that advice needs, each with the reason. */
+  readonly longWords: Readonly<Record<string, string>>
+  /** What is agreed on between English and a language, by its tag. */
+  readonly glossaries: Readonly<Record<string, AuthoredGlossary>>
   /** Published editions that are still what was published. */
   readonly editions: readonly PublishedEdition[]
   /** Trees that nobody is shown until a newer edition stands, by id. */
@@ -113,6 +122,7 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
   checkEditions(trees, editions, project, report)
   checkWithdrawn(trees, project, report)
   const translations = await translatedTexts(project, report)
+  const notes = translatorNotes(project, report)
   const { observations, verdicts, steps } = project
   const deeds = steps && placesOfDeeds(steps.doc)
   const places = linked.flatMap(each => {
@@ -146,18 +156,11 @@ export async function load(files: readonly AuthoredFile[]): Promise<Loaded> {
     said,
     pictures: observations ? picturesBy(observations.value) : {},
     sources: project.sources?.value ?? {},
-    words: Object.fromEntries(
-      [...project.words].map(([tag, stems]) => [
-        tag,
-        Object.fromEntries(
-          [...stems].map(([stem, { value }]) => [
-            stem,
-            withoutStale(stem, value, translations[tag] ?? [])
-          ])
-        )
-      ])
-    ),
+    words: shownWords(project, translations),
     translations,
+    translatorNotes: notes,
+    longWords: project.longWords?.value ?? {},
+    glossaries: Object.fromEntries([...project.glossaries].map(([tag, { value }]) => [tag, value])),
     office: project.office?.value ?? null,
     editions,
     withdrawn: stillWithdrawn(trees, project),

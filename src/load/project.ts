@@ -10,6 +10,7 @@ import { type AuthoredFollowUps, followUpsSchema } from './schemas/follow-ups.ts
 import { type AuthoredGlossary, glossarySchema } from './schemas/glossary.ts'
 import { type AuthoredKnowHow, knowHowSchema } from './schemas/know-how.ts'
 import { LOCALE_SCHEMAS, treeWordsSchema } from './schemas/locales.ts'
+import { type AuthoredLongWords, longWordsSchema } from './schemas/long-words.ts'
 import { type AuthoredLookAlikes, lookAlikesSchema } from './schemas/look-alikes.ts'
 import { type AuthoredObservations, observationsSchema } from './schemas/observations.ts'
 import { type AuthoredOffice, officePackSchema } from './schemas/office-pack.ts'
@@ -20,6 +21,7 @@ import { type AuthoredRules, rulesSchema } from './schemas/rules.ts'
 import { type AuthoredSaid, saidSchema } from './schemas/said.ts'
 import { type Sources, sourcesSchema } from './schemas/sources.ts'
 import { type AuthoredDeeds, doesSchema } from './schemas/steps.ts'
+import { type AuthoredTranslatorNotes, translatorNotesSchema } from './schemas/translator-notes.ts'
 import { type AuthoredPiece, type AuthoredTree, pieceSchema, treeSchema } from './schemas/tree.ts'
 import { type AuthoredVerdicts, verdictsSchema } from './schemas/verdicts.ts'
 import { type Withdrawals, withdrawnSchema } from './schemas/withdrawn.ts'
@@ -40,9 +42,12 @@ export interface AuthoredProject {
   office: Shaped<AuthoredOffice> | null
   withdrawn: Shaped<Withdrawals> | null
   faultScores: Shaped<RecordedScores> | null
+  /** What the English alone does not tell whoever translates it. */
+  translatorNotes: Shaped<AuthoredTranslatorNotes> | null
   lookAlikes: Shaped<AuthoredLookAlikes> | null
   followUps: Shaped<AuthoredFollowUps> | null
   said: Shaped<AuthoredSaid> | null
+  longWords: Shaped<AuthoredLongWords> | null
   readonly pieces: Map<string, Shaped<AuthoredPiece>>
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<AuthoredRules>>
@@ -81,6 +86,8 @@ export function readProject(
     office: null,
     withdrawn: null,
     faultScores: null,
+    translatorNotes: null,
+    longWords: null,
     lookAlikes: null,
     followUps: null,
     said: null,
@@ -149,6 +156,12 @@ function readInto(
       break
     case 'fault-scores':
       project.faultScores = as(recordedScoresSchema)
+      break
+    case 'translator-notes':
+      project.translatorNotes = as(translatorNotesSchema)
+      break
+    case 'long-words':
+      project.longWords = as(longWordsSchema)
       break
     case 'look-alikes':
       project.lookAlikes = joined('look-alikes', project.lookAlikes, as(lookAlikesSchema), report)

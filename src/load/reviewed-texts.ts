@@ -12,6 +12,8 @@ export interface TranslatedText {
   readonly english: string
   readonly target: string
   readonly state: ReviewState
+  /** The day on which it was last reviewed, whatever became of it since; null where nobody has. */
+  readonly reviewedOn: string | null
 }
 
 /** By language tag, every translated text with its state, in the order of the files. */
@@ -33,7 +35,11 @@ export async function translatedTexts(
       })
     })
     all[tag] = await Promise.all(
-      texts.map(async text => ({ ...text, state: await reviewState(ledger?.value[text.id], text) }))
+      texts.map(async text => {
+        const entry = ledger?.value[text.id]
+        const state = await reviewState(entry, text)
+        return { ...text, state, reviewedOn: entry?.on ?? null }
+      })
     )
     const known = new Set(texts.map(({ id }) => id))
     for (const id of Object.keys(ledger?.value ?? {})) {
@@ -45,27 +51,4 @@ export async function translatedTexts(
     }
   }
   return all
-}
-
-/** The words of a language with the English in place of what went stale: an old sentence is never shown. */
-export function withoutStale(
-  stem: string,
-  value: unknown,
-  texts: readonly TranslatedText[]
-): unknown {
-  const stale = new Map(
-    texts.flatMap(({ id, english, state }) => (state === 'stale' ? [[id, english] as const] : []))
-  )
-  if (stale.size === 0) return value
-  const among = (group: unknown, above: string): unknown => {
-    if (typeof group === 'string') return stale.get(`${stem}:${above}`) ?? group
-    if (typeof group !== 'object' || group === null) return group
-    return Object.fromEntries(
-      Object.entries(group).map(([key, inner]) => [
-        key,
-        among(inner, above === '' ? key : `${above}.${key}`)
-      ])
-    )
-  }
-  return among(value, '')
 }

@@ -20,6 +20,15 @@ export function Text({ k, values }: { k: TextKey; values?: TextValues }) {
 export function Both({ text, second }: { text: string; second: string | null | undefined }) {
   const speech = useSpeech()
   if (!second || second === text) return <>{whole(text)}</>
+  // The English already stands in place of the translation, with the reason behind it.
+  if (text.startsWith(second)) {
+    return (
+      <>
+        <span lang={speech.second?.words.tag}>{whole(second)}</span>
+        {whole(text.slice(second.length))}
+      </>
+    )
+  }
   return (
     <>
       {/* One box each: a number in a sentence stays in it where the two stand side by side. */}

@@ -41,6 +41,11 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'practice'],
     packages: ['i18next']
   },
+  readability: { rooms: ['translation'], packages: ['flesch-kincaid', 'smog-formula', 'syllable'] },
+  exchange: {
+    rooms: ['load', 'tables', 'translation', 'words'],
+    packages: ['@rgrove/parse-xml', 'csv-parse']
+  },
   reader: { rooms: ['tree', 'evaluate', 'science', 'words'], packages: [] },
   'know-how': { rooms: ['tree'], packages: ['minisearch'] },
   style: { rooms: [], packages: [] },
@@ -89,7 +94,10 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
         'figures',
         'machine',
         'words',
-        'know-how'
+        'know-how',
+        'exchange',
+        'readability',
+        'addresses'
       ],
       ...['parts', 'paper']
     ],

@@ -50,7 +50,9 @@ describe('what was reviewed holds for two sentences and no other', () => {
   test('a changed English makes it stale at once, and the English is shown', async () => {
     rewrite('en', '"Call 911 now."', '"Call 911 right now."')
     expect(await stateOf(CALL)).toBe('stale')
-    expect(await shown()).toBe('Call 911 right now.')
+    expect(await shown()).toBe(
+      'Call 911 right now. (En inglés: la traducción se revisó el 25 de noviembre de 2026, con un texto anterior.)'
+    )
     const { output } = await here('packet', 'es')
     expect(output).toContain(`${CALL} (signed before one of the two was changed)`)
     rewrite('en', '"Call 911 right now."', '"Call 911 now."')
@@ -60,7 +62,9 @@ describe('what was reviewed holds for two sentences and no other', () => {
   test('so does a changed translation', async () => {
     rewrite('es', '"Llame ahora al 911."', '"Llame ya al 911."')
     expect(await stateOf(CALL)).toBe('stale')
-    expect(await shown()).toBe('Call 911 now.')
+    expect(await shown()).toBe(
+      'Call 911 now. (En inglés: la traducción se revisó el 25 de noviembre de 2026, con un texto anterior.)'
+    )
   })
 })
 
@@ -80,7 +84,7 @@ describe('what a coordinator reads', () => {
   })
 
   test.each([
-    [['status', 'es'], 'Say `status`, `packet <language>` or `accept <language>`.'],
+    [['status', 'es'], 'Say `status`, `packet <language>`'],
     [['packet', 'fr'], 'Name one language: es.'],
     [['accept', 'es', '--text', CALL, '--by', 'Bob'], 'Say who read it, by role: '],
     [['accept', 'es', '--by', 'translator'], 'Name what was read: `--text <name>`.'],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { observationsOf } from '../../src/load/texts-of-tree.ts'
 import type { Observation } from '../../src/tree/observation.ts'
+import { countWords, MOST_WORDS, mostWordsAt, type TightPlace } from '../../src/words/lengths.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 
 const { trees, words } = await loadShipped()
@@ -12,20 +13,6 @@ const LONG_LABELS: Readonly<Record<string, string>> = {
   'outside-kind.oil-or-tofu': 'two foods in one answer: without its limit one of them goes astray',
   'outside-kind.oil-kept-cold': 'the limit that parts it from the answer above'
 }
-
-/** Words that a text may have, in English. */
-const LIMITS = { answer: 5, sign: 8, ask: 12, sweep: 26, how: 15 }
-type Part = keyof typeof LIMITS
-/** Other languages need a third more. */
-const limitIn = (tag: string, part: Part) =>
-  tag === 'en' ? LIMITS[part] : Math.round((LIMITS[part] * 4) / 3)
-
-/** A number and its unit are one word. */
-const count = (text: string): number =>
-  text
-    .replace(/(\d)\s+(?=(?:°F|°C|%|mL|L|g)(?!\p{L}))/gu, '$1')
-    .split(/\s+/)
-    .filter(word => /[\p{L}\d]/u.test(word)).length
 
 interface Choice {
   readonly label: string
@@ -61,14 +48,14 @@ const askedIn = (tag: string): readonly Asked[] =>
 const labelsOf = ({
   answers = {},
   signs = {}
-}: Said): readonly (readonly [string, Choice, Part])[] => [
+}: Said): readonly (readonly [string, Choice, TightPlace])[] => [
   ...Object.entries(answers).map(([id, of]) => [id, of, 'answer'] as const),
   ...Object.entries(signs).map(([id, of]) => [id, of, 'sign'] as const)
 ]
 
 describe.each(['en', 'es'])('what is read before an answer is short in %s', tag => {
   const asked = askedIn(tag)
-  const longer = (part: Part, text: string) => count(text) > limitIn(tag, part)
+  const longer = (part: TightPlace, text: string) => countWords(text) > mostWordsAt(part, tag)
 
   test('every tree is among them', () => {
     expect(new Set(asked.map(({ at }) => at.split(':')[0])).size).toBe(trees.length)
@@ -92,6 +79,12 @@ describe.each(['en', 'es'])('what is read before an answer is short in %s', tag 
     expect(long).toEqual([])
   })
 
+  test('beads', () => {
+    const beads = Object.values((words[tag] as { ui: { short: Record<string, string> } }).ui.short)
+    expect(beads.length).toBeGreaterThan(50)
+    expect(beads.filter(bead => longer('short', bead))).toEqual([])
+  })
+
   test('no two answers of a question have the same label', () => {
     const twice = asked.flatMap(({ at, said }) => {
       const labels = labelsOf(said).map(([, { label }]) => label)
@@ -106,7 +99,7 @@ describe.each(['en', 'es'])('what is read before an answer is short in %s', tag 
 test('a long label that became short is no longer excused', () => {
   const long = askedIn('en').flatMap(({ observation, said }) =>
     labelsOf(said)
-      .filter(([, { label }, part]) => count(label) > LIMITS[part])
+      .filter(([, { label }, part]) => countWords(label) > MOST_WORDS[part])
       .map(([id]) => `${observation.id}.${id}`)
   )
   expect(new Set(long)).toEqual(new Set(Object.keys(LONG_LABELS)))

@@ -108,6 +108,16 @@ export const WORD_FINDINGS = {
       `A review is written down of ${quoted(f.text)}, and there is no such text.${meant(f)}`,
     remedy: () => 'Remove the line, or correct its name: `jarside translate accept` writes it.'
   },
+  'note-of-nothing': {
+    says: f =>
+      `Translators are told something of ${quoted(f.name)}, and there is no such text or gap.${meant(f)}`,
+    remedy: () => 'Remove the line, or correct its name.'
+  },
+  'gap-not-explained': {
+    says: f =>
+      `Translators are not told what stands in the gap ${quoted(f.gap)} of ${quoted(f.text)}.`,
+    remedy: () => 'Say it under `gaps:` in shared/translator-notes.yaml.'
+  },
   'accepted-for-nothing': {
     says: f => `What the glossary accepts of ${quoted(f.text)} is not found there any more.`,
     remedy: () => 'Remove the line, so that it does not hide the next slip.'

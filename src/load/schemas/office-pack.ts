@@ -129,6 +129,12 @@ export const officePackSchema = z.strictObject({
     })
     .optional()
     .describe('How the desk keeps its log of contacts.'),
+  translations: z
+    .enum(['drafts', 'reviewed-only'])
+    .optional()
+    .describe(
+      'Whether draft translations are shown, with the English beside what to do. `reviewed-only`: the English in their place. It holds from the next build on.'
+    ),
   'valid-until': day.describe('The last day on which these numbers may be trusted.')
 })
 export type AuthoredOffice = z.infer<typeof officePackSchema>
