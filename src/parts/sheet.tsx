@@ -7,8 +7,9 @@ import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { DoNow } from './outcome.tsx'
 import { Qr } from './qr.tsx'
-import type { SaidTwice } from './said-twice.ts'
+import type { SaidTwice, ToldOutcome } from './said-twice.ts'
 import { SectionPart } from './section-part.tsx'
+import { SeenOnPaper } from './seen-picture.tsx'
 import { useSetting } from './setting.tsx'
 import { Both, secondText, Text } from './text.tsx'
 import { VerdictCard } from './verdict-card.tsx'
@@ -33,10 +34,11 @@ const SECTIONS: readonly SectionId[] = [
 export function Sheet({
   said,
   beside,
+  seen,
   address,
   general = false,
   size
-}: SaidTwice & {
+}: ToldOutcome & {
   address: SheetAddress
   /** No jar was looked at: the sheet says so. */
   general?: boolean
@@ -83,6 +85,7 @@ export function Sheet({
           heading={text => <h2>{text}</h2>}
         />
       ))}
+      {seen !== null && <SeenOnPaper seen={seen} />}
       <div class="sheet-columns">
         <DoNow said={said} beside={beside} onPaper />
         <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
@@ -95,6 +98,7 @@ export function Sheet({
           />
         ))}
       </div>
+      <Known said={said} />
       <Sources said={said} />
       <Tail said={said} beside={beside} address={address} />
     </article>
@@ -128,6 +132,18 @@ function Reasons({ said, beside }: SaidTwice) {
         </p>
       ))}
     </section>
+  )
+}
+
+/** How sure the guidance is, over its sources. */
+function Known({ said }: Pick<SaidTwice, 'said'>) {
+  const known = said.sections.find(({ id }) => id === 'what-is-known')
+  if (known === undefined) return null
+  return (
+    <p class="sheet-sources">
+      <strong>{known.title}: </strong>
+      {known.lines.join(' ')}
+    </p>
   )
 }
 
