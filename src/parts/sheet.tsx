@@ -73,6 +73,8 @@ export function Sheet({
               <Both text={said.use} second={beside?.use} />
             </p>
           )}
+          {/* Beside the code the card has height to spare. */}
+          {seen !== null && <SeenOnPaper seen={seen} />}
         </VerdictCard>
         <Qr text={address.scanned} label={words.t('ui:sheet.scan')} />
       </div>
@@ -85,7 +87,6 @@ export function Sheet({
           heading={text => <h2>{text}</h2>}
         />
       ))}
-      {seen !== null && <SeenOnPaper seen={seen} />}
       <div class="sheet-columns">
         <DoNow said={said} beside={beside} onPaper />
         <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
