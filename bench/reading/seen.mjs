@@ -29,22 +29,49 @@ export function seen() {
 
   function tokensInSight(node) {
     const range = document.createRange()
+    const clips = clipsOf(node.parentElement)
     return [...node.data.matchAll(/\S+/g)]
       .filter(({ index, 0: token }) => {
         range.setStart(node, index)
         range.setEnd(node, index + token.length)
-        const { top, bottom, width } = range.getBoundingClientRect()
-        return width > 0 && top >= 0 && bottom <= innerHeight
+        const box = range.getBoundingClientRect()
+        const isIn = clips.every(([from, to]) => box.top >= from && box.bottom <= to)
+        return box.width > 0 && isIn && !isCovered(node.parentElement, box)
       })
       .map(([token]) => token)
       .join(' ')
+  }
+
+  /** The heights between which an element's text shows: the window, and whatever scrolls around it. */
+  function clipsOf(element) {
+    const clips = [[0, innerHeight]]
+    for (let at = element; at instanceof Element; at = at.parentElement) {
+      if (!/auto|scroll|hidden|clip/.test(getComputedStyle(at).overflowY)) continue
+      const { top, bottom } = at.getBoundingClientRect()
+      if (bottom > top) clips.push([top - 1, bottom + 1])
+    }
+    return clips
+  }
+
+  /** Whether a bar that stays in its place while the rest scrolls lies over a text. */
+  function isCovered(element, { left, right, top, bottom }) {
+    let over = (root.elementFromPoint ? root : document).elementFromPoint(
+      (left + right) / 2,
+      (top + bottom) / 2
+    )
+    for (; over instanceof Element; over = over.parentElement) {
+      if (over.contains(element)) return false
+      if (/sticky|fixed/.test(getComputedStyle(over).position)) return true
+    }
+    return false
   }
 
   function partOf(element) {
     const within = selector => element.closest(selector) !== null
     if (within('.masthead, .foot, .string')) return 'frame'
     if (within('.emergency') && !within('button')) return 'card'
-    if (within('.calls')) return 'rest'
+    // Nobody reads to a caller what the caller said was seen.
+    if (within('.calls, .seen')) return 'rest'
     if (within('.at-once, .outcome > .verdict:first-child')) return 'card'
     if (!within('.question') || within('.card-box-unsure, .actions')) return 'rest'
     if (

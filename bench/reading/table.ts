@@ -84,10 +84,10 @@ export function document(readings: readonly Reading[], on: string): string {
 }
 
 const NOTES = [
-  '_before_: words shown before the outcome; _outcome_: at the outcome; each whole, with nothing unfolded, and in brackets what is in sight without scrolling. Head, foot and the answers so far count once. In Spanish, the English beside cautions counts too.',
+  '_before_: words shown before the outcome; _outcome_: at the outcome; each whole, with nothing unfolded, and in brackets what is in sight without scrolling, nothing over it. Head, foot and the answers so far count once. In Spanish, the English beside cautions counts too.',
   '_screens_: heights of everything before the outcome in windows of 844 pixels (the kiosk: 1,920), and one for the outcome.',
   `_min_: to the verdict (everything before the outcome, and of the outcome what is in sight) at ${SILENTLY} words a minute; at the desk read aloud at ${ALOUD} (Brysbaert 2019, doi 10.1016/j.jml.2019.104047: both of English).`,
-  '_aloud_: questions with how to look and the names of the answers; the card: the first verdict up to its last step now, and any danger told at once. The small print under answers is apart. With a caller who speaks Spanish it is counted in Spanish, where there is any.',
+  '_aloud_: questions with how to look and the names of the answers; the card: the first verdict up to its last step now, and any danger told at once. What the caller saw is not read back. The small print under answers is apart. With a caller who speaks Spanish it is counted in Spanish, where there is any.',
   '_keys_: an answer by its key, a mark, a number with its Enter, a choice of ferment or language: one each.',
   '_needless_: whatever else had been answered to the question, all else told the same, verdicts, use, steps, calls and the day to look again would be what they are.'
 ]

@@ -65,6 +65,9 @@ const LATER = [
   'practice',
   'look-alikes',
   'follow-ups',
+  'seen',
+  'known',
+  'what-is-known',
   'ask-how',
   // What is said of an outcome, and of the way back to it.
   ...['do-now', 'later', 'later-steps', 'clean-up', 'keep', 'start-again', 'what-it-means'],

@@ -5,6 +5,7 @@ import type { Tree } from '../tree/tree.ts'
 import { SOURCE_TAG } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
+import { drawingsOf } from './drawings.ts'
 import { HANDOUT_MANUAL } from './handout-manual.ts'
 import { paperStyle } from './paper-style.ts'
 import { say } from './terminal.ts'
@@ -39,7 +40,10 @@ export const handout: Command = {
     const home = homeNamed(values.address ?? office?.address ?? undefined)
     const style = paperStyle()
     const texts = loaded.words
-    const shared = { tree, texts, sources: loaded.sources, office, home, paper, style }
+    const { pictures, lookAlikes, sources } = loaded
+    const drawings = drawingsOf(values.in, pictures, lookAlikes)
+    const drawn = { pictures, lookAlikes, drawings }
+    const shared = { tree, texts, sources, office, home, paper, style, ...drawn }
     const all = languages.flatMap(language =>
       verdicts.map(
         (verdict): HandoutOf => ({ ...shared, verdict, language, today: terminal.today })

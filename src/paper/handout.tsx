@@ -4,7 +4,7 @@ import { sheetAddress } from '../addresses/sheet-address.ts'
 import type { OfficePack } from '../office/office-pack.ts'
 import { speechIn, type TextsByTag } from '../opening/speech.ts'
 import { tellOf } from '../parts/said-twice.ts'
-import { SettingProvider } from '../parts/setting.tsx'
+import { type Setting, SettingProvider } from '../parts/setting.tsx'
 import { Sheet } from '../parts/sheet.tsx'
 import { reportOf } from '../report/report.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -27,6 +27,10 @@ export interface HandoutOf {
   readonly home: string
   readonly today: Date
   readonly paper: Paper
+  readonly pictures: Setting['pictures']
+  readonly lookAlikes: Setting['lookAlikes']
+  /** The drawings, by picture id. */
+  readonly drawings: Setting['drawings']
   /** The style sheets, with the typefaces in them: a handout asks for no other file. */
   readonly style: string
 }
@@ -39,6 +43,7 @@ export interface HandoutOf {
  */
 export function handoutHtml(handout: HandoutOf, size?: number): string {
   const { tree, verdict, language, texts, sources, office, home, today, paper, style } = handout
+  const { pictures, drawings, lookAlikes } = handout
   const outcome = generalOutcome(tree, [verdict])
   if (outcome === null) throw new Error(`${tree.id} has no verdict ${verdict}`)
   const setting = {
@@ -46,9 +51,9 @@ export function handoutHtml(handout: HandoutOf, size?: number): string {
     dials: false,
     tree,
     sources,
-    pictures: {},
-    drawings: {},
-    lookAlikes: [],
+    pictures,
+    drawings,
+    lookAlikes: lookAlikes.filter(({ trees }) => trees.includes(tree.id)),
     photoPage: null,
     office,
     today

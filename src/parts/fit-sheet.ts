@@ -14,14 +14,20 @@ export function fitSheet(
   const columns = sheet.querySelector('.sheet-columns')
   sheet.removeAttribute('data-long')
   sheet.setAttribute('data-fitting', '')
-  let size = largest + step
+  let size = largest
   let fitted = false
-  while (!fitted && size > smallest) {
-    size -= step
-    sheet.style.setProperty('--sheet-size', `${size}pt`)
-    fitted =
-      sheet.scrollHeight <= sheet.clientHeight + 1 &&
-      (columns === null || columns.scrollWidth <= columns.clientWidth + 1)
+  // Where the smallest type does not do, the drawings make room before a second side is begun.
+  for (const tight of [false, true]) {
+    if (fitted) break
+    sheet.toggleAttribute('data-tight', tight)
+    size = (tight ? smallest : largest) + step
+    while (!fitted && size > smallest) {
+      size -= step
+      sheet.style.setProperty('--sheet-size', `${size}pt`)
+      fitted =
+        sheet.scrollHeight <= sheet.clientHeight + 1 &&
+        (columns === null || columns.scrollWidth <= columns.clientWidth + 1)
+    }
   }
   sheet.removeAttribute('data-fitting')
   sheet.toggleAttribute('data-long', !fitted)

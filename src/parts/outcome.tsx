@@ -2,9 +2,10 @@ import type { Said, Section, SectionId } from '../words/say.ts'
 import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { FollowUps } from './follow-ups.tsx'
-import type { SaidTwice } from './said-twice.ts'
+import type { SaidTwice, ToldOutcome } from './said-twice.ts'
 import { FoldedSection, SectionPart } from './section-part.tsx'
-import { useSpeech } from './setting.tsx'
+import { SeenCompared, SeenPicture } from './seen-picture.tsx'
+import { useSetting, useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Both, Text } from './text.tsx'
 import { VerdictCard } from './verdict-card.tsx'
@@ -18,18 +19,22 @@ const FOLDED: readonly SectionId[] = [
   'keep',
   'start-again',
   'rules-of-thumb',
-  'keep-in-mind'
+  'keep-in-mind',
+  'what-is-known'
 ]
 
 /** The outcome: verdict, use, do now and whom to call at first sight; what callers ask next; the rest folded. */
-export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean }) {
+export function Outcome({ said, beside, seen, quiet }: ToldOutcome & { quiet: boolean }) {
+  const { atArmsLength = false } = useSetting()
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
+  const pictureOf = (id: string) => seen?.verdict === id && <SeenPicture seen={seen} />
   return (
     <div class="outcome">
       <VerdictCard
         verdict={first}
         beside={beside?.verdicts[0]}
+        picture={pictureOf(first.id)}
         heading={text => (
           <StepHeading step="outcome" quiet={quiet}>
             {text}
@@ -49,10 +54,11 @@ export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean })
           key={verdict.id}
           verdict={verdict}
           beside={beside?.verdicts[at + 1]}
+          picture={pictureOf(verdict.id)}
           heading={text => <h2>{text}</h2>}
         />
       ))}
-      <FollowUps said={said} beside={beside} />
+      {!atArmsLength && <FollowUps said={said} beside={beside} />}
       <div class="sections">
         {sectionsIn(said, IN_SIGHT).map(section => {
           // What has nothing in brief stands open: lists of signs while somebody is or may be ill.
@@ -61,6 +67,8 @@ export function Outcome({ said, beside, quiet }: SaidTwice & { quiet: boolean })
         })}
       </div>
       <div class="sections-folded">
+        {atArmsLength && <FollowUps said={said} beside={beside} folded />}
+        {seen !== null && <SeenCompared seen={seen} />}
         {sectionsIn(said, FOLDED).map(section => (
           <FoldedSection key={section.id} {...section} beside={besideOf(beside, section)} />
         ))}

@@ -7,8 +7,9 @@ import { sourceLine } from '../words/sources.ts'
 import { Calls } from './calls.tsx'
 import { DoNow } from './outcome.tsx'
 import { Qr } from './qr.tsx'
-import type { SaidTwice } from './said-twice.ts'
+import type { SaidTwice, ToldOutcome } from './said-twice.ts'
 import { SectionPart } from './section-part.tsx'
+import { SeenOnPaper } from './seen-picture.tsx'
 import { useSetting } from './setting.tsx'
 import { Both, secondText, Text } from './text.tsx'
 import { VerdictCard } from './verdict-card.tsx'
@@ -33,10 +34,11 @@ const SECTIONS: readonly SectionId[] = [
 export function Sheet({
   said,
   beside,
+  seen,
   address,
   general = false,
   size
-}: SaidTwice & {
+}: ToldOutcome & {
   address: SheetAddress
   /** No jar was looked at: the sheet says so. */
   general?: boolean
@@ -71,6 +73,8 @@ export function Sheet({
               <Both text={said.use} second={beside?.use} />
             </p>
           )}
+          {/* Beside the code the card has height to spare. */}
+          {seen !== null && <SeenOnPaper seen={seen} />}
         </VerdictCard>
         <Qr text={address.scanned} label={words.t('ui:sheet.scan')} />
       </div>
@@ -95,6 +99,7 @@ export function Sheet({
           />
         ))}
       </div>
+      <Known said={said} />
       <Sources said={said} />
       <Tail said={said} beside={beside} address={address} />
     </article>
@@ -128,6 +133,18 @@ function Reasons({ said, beside }: SaidTwice) {
         </p>
       ))}
     </section>
+  )
+}
+
+/** How sure the guidance is, over its sources. */
+function Known({ said }: Pick<SaidTwice, 'said'>) {
+  const known = said.sections.find(({ id }) => id === 'what-is-known')
+  if (known === undefined) return null
+  return (
+    <p class="sheet-sources">
+      <strong>{known.title}: </strong>
+      {known.lines.join(' ')}
+    </p>
   )
 }
 

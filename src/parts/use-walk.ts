@@ -11,7 +11,7 @@ import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
 import type { Observation, SignsObservation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { emergencyTold, withoutEmergency } from './emergency-told.ts'
-import { type SaidTwice, tellOf } from './said-twice.ts'
+import { type ToldOutcome, tellOf } from './said-twice.ts'
 import { useSetting } from './setting.tsx'
 
 /** One caller's walk as every place shows it. */
@@ -37,7 +37,7 @@ export interface WalkInHand {
   readonly progress: Progress
   /** Of a finished walk, and of one whose outcome is told before the last question. */
   readonly report: Report | null
-  readonly told: SaidTwice | null
+  readonly told: ToldOutcome | null
   readonly emergency: boolean
   /** The outcome is told before the last question: nothing still open could change it. */
   readonly early: boolean

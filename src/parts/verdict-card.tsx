@@ -9,6 +9,7 @@ export function VerdictCard({
   beside,
   heading,
   onPaper = false,
+  picture,
   children
 }: {
   verdict: SaidVerdict
@@ -18,6 +19,8 @@ export function VerdictCard({
   heading: (text: ComponentChildren) => ComponentChildren
   /** On the printed sheet, beside the same card on the screen. */
   onPaper?: boolean
+  /** What was seen, beside what is said of it. */
+  picture?: ComponentChildren
   children?: ComponentChildren
 }) {
   const { id, track, signal, signalWord, name, message, why } = verdict
@@ -39,6 +42,7 @@ export function VerdictCard({
         )}
         {children}
       </div>
+      {picture}
     </article>
   )
 }

@@ -19,7 +19,7 @@ export function outcomeLines(said: Said, words: Words, paint: Emphasis = PLAIN):
   ]
   if (said.emergency) return [...head, ...calls]
   const parts = said.sections.map(({ id, title, lines }) => ({
-    last: id === 'keep-in-mind',
+    last: id === 'keep-in-mind' || id === 'what-is-known',
     lines: titled(
       title,
       lines.map(line => `- ${line}`)

@@ -4,6 +4,7 @@ import { verdict } from '../tree/caution.ts'
 import type { Caution } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
+import { knownLines } from './known.ts'
 import { reasonFor } from './reason.ts'
 import { type SaidCall, saidCall } from './said-call.ts'
 import { type CitedSource, citedBy, entriesOf, type SourceLedger } from './sources.ts'
@@ -70,6 +71,7 @@ export type SectionId =
   | 'who-must-not'
   | 'medical-help'
   | 'keep-in-mind'
+  | 'what-is-known'
 
 /** Which tree speaks, and how far it is reviewed. */
 export interface Standing {
@@ -90,7 +92,7 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
     doNow: advice.doNow.map(step => words.t(`steps:${step}`)),
     later: (emergency ? [] : advice.later).map(step => words.t(`steps:${step}`)),
     recheck: advice.recheck && recheckText(words, advice.recheck),
-    sections: sectionsOf(report, advice, words),
+    sections: sectionsOf(report, advice, words, ledger),
     calls: report.referrals.map(referral => saidCall(referral, words)),
     officeDoubt:
       emergency || report.office === 'current'
@@ -154,7 +156,12 @@ function notesBeside({ tree, emergency }: Report, advice: SpokenAdvice): readonl
   return advice.notes.filter(note => !said.has(note))
 }
 
-function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonly Section[] {
+function sectionsOf(
+  report: Report,
+  advice: SpokenAdvice,
+  words: Words,
+  ledger: SourceLedger
+): readonly Section[] {
   const { tree, outcome, emergency, general } = report
   // An amount beside "do not drink it yet" would be read as leave to drink that much.
   const howMuch: readonly Caution[] = outcome.use === 'as-directed' ? ['how-much'] : []
@@ -190,7 +197,8 @@ function sectionsOf(report: Report, advice: SpokenAdvice, words: Words): readonl
     ['rules-of-thumb', gentle ? rulesOfThumb(words, tree.id) : []],
     ['who-must-not', cautions(['who-must-not', ...howMuch, 'acid-lowers-the-risk'])],
     ['medical-help', medicalHelp],
-    ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', ...inDoubt])]
+    ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', ...inDoubt])],
+    ['what-is-known', knownLines(report, ledger, words)]
   ]
   return all
     .filter(([id, lines]) => lines.length > 0 && (only === null || only.includes(id)))

@@ -6,6 +6,16 @@ export interface SourceEntry {
   readonly publisher: string | null
   readonly year: number | null
   readonly address: string | null
+  /** Left out where the title alone is shown. */
+  readonly kind?:
+    | 'publication'
+    | 'regulation'
+    | 'relayed'
+    | 'common-practice'
+    | 'own-caution'
+    | 'from-memory'
+  /** How it came to be known here. */
+  readonly checked?: { readonly how: 'read' | 'relayed' | 'memory' }
 }
 
 export type SourceLedger = Readonly<Record<string, SourceEntry>>

@@ -1,6 +1,6 @@
 import { type Claims, claimsOf } from '../../evaluate/claims.ts'
 import type { AtLeast, Possible } from '../../evaluate/possible.ts'
-import { type SaidTwice, tellOf } from '../../parts/said-twice.ts'
+import { type ToldOutcome, tellOf } from '../../parts/said-twice.ts'
 import type { Setting } from '../../parts/setting.tsx'
 import type { WalkInHand } from '../../parts/use-walk.ts'
 import { type Report, reportOf } from '../../report/report.ts'
@@ -15,9 +15,9 @@ export interface CallStanding {
   /** Nothing still open could change what is said. */
   readonly canStop: boolean
   /** The outcome, after the last question or told early; null while something is asked. */
-  readonly told: SaidTwice | null
+  readonly told: ToldOutcome | null
   /** The emergency that stands alone on the sheet. */
-  readonly emergency: SaidTwice | null
+  readonly emergency: ToldOutcome | null
   /** The verdicts that interrupt the call. */
   readonly urgent: readonly string[]
   /** Nobody goes back to the container. */

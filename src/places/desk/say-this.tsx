@@ -3,7 +3,7 @@ import type { Fact } from '../../evaluate/facts.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
-import { type SaidTwice, tellOf } from '../../parts/said-twice.ts'
+import { type ToldOutcome, tellOf } from '../../parts/said-twice.ts'
 import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
 import { Text } from '../../parts/text.tsx'
 import type { Report } from '../../report/report.ts'
@@ -25,7 +25,7 @@ export function SayThis({
   onAnswer,
   onInputs
 }: {
-  told: SaidTwice
+  told: ToldOutcome
   handed: Setting
   report: Report | null
   /** Not every question was asked. */

@@ -8,6 +8,8 @@ import { FollowUps } from '../../parts/follow-ups.tsx'
 import { LookAlike, LookAlikesNever } from '../../parts/look-alike.tsx'
 import { LookAlikesHere } from '../../parts/look-alikes-here.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
+import { type ToldOutcome, tellOf } from '../../parts/said-twice.ts'
+import { SeenCompared, SeenOnPaper, SeenPicture } from '../../parts/seen-picture.tsx'
 import type { Setting } from '../../parts/setting.tsx'
 import { VerdictCard } from '../../parts/verdict-card.tsx'
 import { reportOf, reportOn } from '../../report/report.ts'
@@ -33,7 +35,7 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
   const { tree, words, office, today } = setting
   const outcome = (name: string, told: Answers): State => ({
     name,
-    show: <Outcome said={saidOf(setting, told)} beside={null} quiet={true} />
+    show: <Outcome {...toldOf(setting, told)} quiet={true} />
   })
   const calls = (name: string, on: Date, pack: OfficePack | null): State => {
     const said = saidOf({ ...setting, office: pack, today: on }, ILL)
@@ -67,10 +69,19 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
         outcome('a person and a moldy jar', { ...ILL, ...MOLDY }),
         {
           ...outcome('review overdue', {}),
-          show: (
-            <Outcome said={saidOf({ ...setting, today: LATER }, {})} beside={null} quiet={true} />
-          )
+          show: <Outcome {...toldOf({ ...setting, today: LATER }, {})} quiet={true} />
         }
+      ]
+    ),
+    ...together(
+      ['seen-picture'],
+      [
+        ...seenStates('of the jar of an ordinary caller', setting, {}),
+        ...seenStates('of a moldy jar', setting, MOLDY),
+        ...seenStates('of a moldy jar, seen from the side', setting, {
+          'surface-texture': 'unsure',
+          'side-light': 'hairs-or-powder'
+        })
       ]
     ),
     ...together(
@@ -134,8 +145,24 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
   ]
 }
 
+function toldOf(setting: Setting, told: Answers): ToldOutcome {
+  const { tree, office, today } = setting
+  return tellOf(setting, reportOn(evaluate(tree, played(tree, told)), office, today))
+}
+
 function saidOf({ tree, words, sources, office, today }: Setting, told: Answers): Said {
   return say(reportOn(evaluate(tree, played(tree, told)), office, today), words, sources)
+}
+
+/** What was seen, on a screen, on paper, and beside what it is mixed up with. */
+function seenStates(name: string, setting: Setting, told: Answers): readonly State[] {
+  const { seen } = toldOf(setting, told)
+  if (seen === null) return []
+  return [
+    { name: `the drawing ${name}`, show: <SeenPicture seen={seen} /> },
+    { name: `on paper ${name}`, show: <SeenOnPaper seen={seen} /> },
+    { name: `compared ${name}`, show: <SeenCompared seen={seen} /> }
+  ]
 }
 
 /** A verdict by itself, worded as if it alone had come out: no jar of this tree leads to all of them. */

@@ -71,7 +71,8 @@ export function Visit({
           office,
           today
         ),
-        dials: false
+        dials: false,
+        atArmsLength: true
       },
     [ready?.bundle, ready?.texts, ready?.drawings, texts, language, office, today]
   )
