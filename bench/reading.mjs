@@ -78,7 +78,8 @@ async function read(caller, place, language) {
   }
   const walk = { caller: caller.id, place, language }
   try {
-    const screens = await play(browser, server.address, { ...walk, tree: tree.id, answerTo })
+    const says = language === 'es' ? caller.dice : caller.says
+    const screens = await play(browser, server.address, { ...walk, tree: tree.id, says, answerTo })
     return readingOf(walk, screens, needlessIn(tree, told))
   } catch (error) {
     throw new Error(`${Object.values(walk).join(', ')}: ${error.message}`, { cause: error })

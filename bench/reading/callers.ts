@@ -17,7 +17,9 @@ export type Truth =
 /** One caller, and what is true of the jar that the call is about. */
 export interface Caller {
   readonly id: string
+  /** What the call begins with, in English and in Spanish. */
   readonly says: string
+  readonly dice: string
   readonly tree: string
   readonly tells?: Readonly<Record<string, Truth>>
   /** What is answered to a question about anything not told; left out: what an ordinary jar shows. */

@@ -18,10 +18,12 @@ export const hostPage = (tree, language) => `<!doctype html><html lang="${langua
 
 /**
  * Plays one caller in one place and language to the outcome. `answerTo` gives what the caller answers to an
- * observation, as `callers.ts` makes it. Gives what was seen on every screen, the last one being the
- * outcome, with the presses that led on from it.
+ * observation, as `callers.ts` makes it; at the desk the call begins with what the caller `says`. Gives what
+ * was seen on every screen, the last one being the outcome, with the presses that led on from it.
+ *
+ * @throws Error when the desk takes something that is not so.
  */
-export async function play(browser, address, { place, language, tree, answerTo }) {
+export async function play(browser, address, { place, language, tree, says, answerTo }) {
   const context = await browser.newContext({ viewport: PLACES[place], locale: 'en-US' })
   const page = await context.newPage()
   const faults = []
@@ -36,7 +38,8 @@ export async function play(browser, address, { place, language, tree, answerTo }
     screens.at(-1).presses++
   }
   try {
-    const before = await opened(page, address, { place, language, tree, look, press })
+    const opening = await opened(page, address, { place, language, tree, look, press })
+    const before = opening + (place === 'desk' ? await volunteered(page, says, answerTo) : 0)
     for (let screen = 0; ; screen++) {
       const question = page.locator('.question')
       await page.locator('.question, .outcome, .emergency').first().waitFor()
@@ -106,6 +109,43 @@ async function opened(page, address, { place, language, tree, look, press }) {
   await page.locator('.question').waitFor()
   await page.waitForLoadState('networkidle')
   return presses
+}
+
+/** Types what a caller says and takes of the offers what is so; gives the keys that it takes. */
+async function volunteered(page, says, answerTo) {
+  const field = page.locator('.fact-input')
+  await field.fill(says)
+  await field.press('Enter')
+  await page.locator('.fact-message p, .fact').first().waitFor()
+  // A line and its Enter are one.
+  let keys = 1
+  for (;;) {
+    const offers = await page.locator('.fact-candidate').evaluateAll(factsOf)
+    const at = offers.findIndex(fact => isTold(fact, answerTo))
+    if (at < 0) break
+    for (let down = 0; down <= at; down++) await field.press('ArrowDown')
+    await field.press('Enter')
+    keys += at + 2
+  }
+  for (const fact of await page.locator('.fact').evaluateAll(factsOf)) {
+    if (!isTold(fact, answerTo)) throw new Error(`“${says}” is taken as ${JSON.stringify(fact)}`)
+  }
+  // It leaves the field: from here on keys answer.
+  await field.press('Escape')
+  return keys + 1
+}
+
+/** Runs in the page: the facts that elements stand for, each an observation and its answer. */
+function factsOf(elements) {
+  return elements.map(element => JSON.parse(element.getAttribute('data-fact') ?? '[]'))
+}
+
+/** Whether a fact is what the caller would answer: the same answer, reading or sign. */
+function isTold([observation, answer], answerTo) {
+  const told = answerTo(observation)
+  if (typeof answer === 'string' || typeof told === 'string') return answer === told
+  if (told === undefined) return false
+  return answer.every(([key, value]) => (key === 'instrument' ? true : told[key] === value))
 }
 
 /** Gives one answer: what is there is marked or typed, then sent. */

@@ -155,6 +155,7 @@ export function FactField({
             role="option"
             tabIndex={-1}
             class="fact-candidate"
+            data-fact={factKey(candidate)}
             aria-selected={at === active}
             onClick={() => pick(candidate)}
           >

@@ -1,5 +1,6 @@
 import type { Contradiction, Fact } from '../../evaluate/facts.ts'
 import { useSetting } from '../../parts/setting.tsx'
+import { factKey } from '../../reader/fact.ts'
 import { factText, shortName, signText } from './fact-text.ts'
 import type { CallInHand } from './use-call.ts'
 
@@ -47,7 +48,7 @@ function FactChip({ fact, isCurrent, call }: { fact: Fact; isCurrent: boolean; c
   const { words, tree } = useSetting()
   const { name, answer } = factText(words, tree, fact)
   return (
-    <li class="fact" data-observation={fact.observation}>
+    <li class="fact" data-observation={fact.observation} data-fact={factKey(fact)}>
       <button
         type="button"
         class="fact-change"
