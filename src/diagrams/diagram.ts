@@ -1,3 +1,4 @@
+import { must } from '../tree/must.ts'
 import { NumbersMap } from './numbers-map.ts'
 
 /** Thrown where a diagram would grow beyond what one machine holds in memory. */
@@ -5,6 +6,14 @@ export class TooManyVertices extends Error {
   constructor(most: number) {
     super(`more than ${most} diagram vertices`)
   }
+}
+
+/** Diagrams as plain numbers, to keep and to read again. */
+export interface PackedDiagrams {
+  /** The vertices that were asked for. */
+  readonly roots: readonly number[]
+  /** For each vertex its variable and then its children, each after its own children. */
+  readonly vertices: Int32Array
 }
 
 /**
@@ -30,6 +39,36 @@ export class Diagrams {
       this.#variable.push(sizes.length)
       this.#children.push([])
     }
+  }
+
+  /** Diagrams as `packed` gave them. @throws RangeError where they are over other variables. */
+  static of(sizes: readonly number[], { vertices }: PackedDiagrams): Diagrams {
+    const diagrams = new Diagrams(sizes)
+    for (let at = 0; at < vertices.length; ) {
+      const variable = must(vertices[at], 'variable')
+      const size = must(sizes[variable], 'number of values')
+      diagrams.#vertex(variable, [...vertices.subarray(at + 1, at + 1 + size)])
+      at += 1 + size
+    }
+    return diagrams
+  }
+
+  /** Some diagrams, and what they lead to, as plain numbers: `Diagrams.of` makes them again. */
+  packed(roots: readonly number[]): PackedDiagrams {
+    const numbers = new Map<number, number>()
+    const vertices: number[] = []
+    // INVARIANT: children come before whoever leads to them, so that each number is given when it is named.
+    const visit = (diagram: number): number => {
+      if (this.isConstant(diagram)) return diagram
+      const before = numbers.get(diagram)
+      if (before !== undefined) return before
+      const children = this.childrenOf(diagram).map(visit)
+      vertices.push(this.variableOf(diagram), ...children)
+      const number = TERMINALS + numbers.size
+      numbers.set(diagram, number)
+      return number
+    }
+    return { roots: roots.map(visit), vertices: Int32Array.from(vertices) }
   }
 
   /** How many vertices there are, ends included. */

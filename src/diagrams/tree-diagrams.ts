@@ -2,6 +2,8 @@ import type { Interval, SignValue } from '../tree/answers.ts'
 import { leadingTo } from '../tree/circuit.ts'
 import { decide, takesTurn } from '../tree/decide.ts'
 import { type Lens, lensName, levelOf } from '../tree/lens.ts'
+import { must } from '../tree/must.ts'
+import { TRACKS } from '../tree/observation.ts'
 import type {
   Branch,
   Effect,
@@ -10,8 +12,11 @@ import type {
   SignsQuestion,
   Tree
 } from '../tree/tree.ts'
-import { Diagrams } from './diagram.ts'
+import { Diagrams, type PackedDiagrams } from './diagram.ts'
 import { spaceOf, type Variable } from './space.ts'
+
+/** The sides of an outcome that every evaluation asks about; of a note only some do. */
+const SIDES = [...TRACKS, 'use'] as const
 
 /** A tree as one diagram for each side of its outcome, over its answer space without emergencies. */
 export class TreeDiagrams {
@@ -39,6 +44,22 @@ export class TreeDiagrams {
     const other = new TreeDiagrams(tree, this.variables, this.diagrams)
     for (const [key, diagram] of this.#made) other.#made.set(key, diagram)
     return other
+  }
+
+  /** The diagrams of each side but the notes, as `packed` gave them for the very same tree. */
+  static of(tree: Tree, packed: PackedDiagrams): TreeDiagrams {
+    const variables = spaceOf(tree)
+    const sizes = variables.map(variable => variable.values.length)
+    const compiled = new TreeDiagrams(tree, variables, Diagrams.of(sizes, packed))
+    for (const [at, side] of SIDES.entries()) {
+      compiled.#made.set(`${tree.start} ${side}`, must(packed.roots[at], `diagram of ${side}`))
+    }
+    return compiled
+  }
+
+  /** What can still come of any answers, but for the notes, as plain numbers. */
+  packed(): PackedDiagrams {
+    return this.diagrams.packed(SIDES.map(side => this.of(side)))
   }
 
   /** The place in the order of a choice, a measure, or one sign of a screen. */
@@ -167,13 +188,19 @@ function indexOf(variables: readonly Variable[]): ReadonlyMap<string, number> {
   return index
 }
 
-const made = new WeakMap<Tree, TreeDiagrams>()
+const compiled = new WeakMap<Tree, TreeDiagrams>()
+const kept = new WeakMap<Tree, () => TreeDiagrams>()
 
 /** The diagrams of a tree, built once. */
 export function diagramsOf(tree: Tree): TreeDiagrams {
-  const known = made.get(tree) ?? new TreeDiagrams(tree)
-  made.set(tree, known)
-  return known
+  const diagrams = compiled.get(tree) ?? kept.get(tree)?.() ?? new TreeDiagrams(tree)
+  compiled.set(tree, diagrams)
+  return diagrams
+}
+
+/** Says where the diagrams of a tree come from when they are first wanted: they may be kept somewhere. */
+export function keepDiagrams(tree: Tree, diagrams: () => TreeDiagrams): void {
+  kept.set(tree, diagrams)
 }
 
 function taken(tree: Tree, question: MeasureQuestion, value: string | Interval): Branch {
