@@ -1,6 +1,6 @@
 import { answersToKeep } from '../evaluate/keep.ts'
 import type { Answer, Answers, SignValue } from '../tree/answers.ts'
-import { isInterval, SIGN_VALUES } from '../tree/answers.ts'
+import { isInterval, isSignValue } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
 import { measured } from '../tree/reading.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -97,8 +97,8 @@ function readAnswer(observation: Observation, text: string): Answer | undefined 
       for (const one of told) {
         const [sign = '', value] = one.split('.')
         const known = observation.signs.some(({ id }) => id === sign)
-        if (!known || !SIGN_VALUES.includes(value as SignValue)) return undefined
-        signs[sign] = value as SignValue
+        if (!known || !isSignValue(value)) return undefined
+        signs[sign] = value
       }
       return signs
     }

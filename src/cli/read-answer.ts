@@ -1,5 +1,5 @@
 import { nearestNames } from '../findings/nearest-name.ts'
-import type { Answer, SignValue } from '../tree/answers.ts'
+import type { Answer, Signs, SignValue } from '../tree/answers.ts'
 import type {
   ChoiceObservation,
   MeasureObservation,
@@ -33,7 +33,8 @@ function readChoice({ id, answers }: ChoiceObservation, said: string): Answer {
   throw unknown(`\`${id}\` has no answer \`${said}\`.`, said, names)
 }
 
-function readSign({ id, signs }: SignsObservation, said: string): Answer {
+/** Reads what was said of one sign: `sign`, or `sign:no`. @throws BadUse that names the nearest sign. */
+export function readSign({ id, signs }: SignsObservation, said: string): Signs {
   const [sign = '', value = 'yes', ...rest] = said.split(':')
   if (['none', 'unsure'].includes(sign)) {
     throw new BadUse(`For the open signs of \`${id}\` use \`--${sign} ${id}\`.`)

@@ -44,7 +44,7 @@ function maskOf(tree: Tree, variable: Variable, answers: Answers): readonly bool
   switch (observation?.kind) {
     case 'choice': {
       const open = openChoices(tree, observation, answers)
-      return variable.values.map(({ answer }) => open.has(answer as string))
+      return variable.values.map(({ answer }) => typeof answer === 'string' && open.has(answer))
     }
     case 'measure':
       return openBands(tree, observation, variable, answers)

@@ -1,4 +1,4 @@
-import { must } from '../tree/must.ts'
+import { at } from '../tree/must.ts'
 import { NumbersMap } from './numbers-map.ts'
 
 /** Thrown where a diagram would grow beyond what one machine holds in memory. */
@@ -44,11 +44,11 @@ export class Diagrams {
   /** Diagrams as `packed` gave them. @throws RangeError where they are over other variables. */
   static of(sizes: readonly number[], { vertices }: PackedDiagrams): Diagrams {
     const diagrams = new Diagrams(sizes)
-    for (let at = 0; at < vertices.length; ) {
-      const variable = must(vertices[at], 'variable')
-      const size = must(sizes[variable], 'number of values')
-      diagrams.#vertex(variable, [...vertices.subarray(at + 1, at + 1 + size)])
-      at += 1 + size
+    for (let place = 0; place < vertices.length; ) {
+      const variable = at(vertices, place)
+      const size = at(sizes, variable)
+      diagrams.#vertex(variable, [...vertices.subarray(place + 1, place + 1 + size)])
+      place += 1 + size
     }
     return diagrams
   }
@@ -98,7 +98,7 @@ export class Diagrams {
 
   /** Asks `variable` and goes on with the chosen diagram, which may ask any variable, earlier ones too. */
   select(variable: number, choices: readonly number[]): number {
-    const first = choices[0] as number
+    const first = at(choices, 0)
     if (choices.every(choice => choice === first) && this.variableOf(first) !== variable)
       return first
     const known = this.#selected.get(variable, choices)
@@ -113,7 +113,7 @@ export class Diagrams {
           )
         : this.#vertex(
             top,
-            listOf(this.sizes[top] as number, value =>
+            listOf(at(this.sizes, top), value =>
               this.select(
                 variable,
                 choices.map(choice => this.#child(choice, top, value))
@@ -135,7 +135,7 @@ export class Diagrams {
     const top = Math.min(this.variableOf(a), this.variableOf(b))
     const made = this.#vertex(
       top,
-      listOf(this.sizes[top] as number, value =>
+      listOf(at(this.sizes, top), value =>
         this.join(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
@@ -154,7 +154,7 @@ export class Diagrams {
     const top = Math.min(this.variableOf(a), this.variableOf(b))
     const made = this.#vertex(
       top,
-      listOf(this.sizes[top] as number, value =>
+      listOf(at(this.sizes, top), value =>
         this.meet(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
@@ -165,13 +165,13 @@ export class Diagrams {
   /** Combines any number of diagrams value by value. */
   combine(diagrams: readonly number[], f: (levels: readonly number[]) => number): number {
     const known = new NumbersMap()
-    const visit = (at: readonly number[]): number => {
-      const before = known.get(0, at)
+    const visit = (vertices: readonly number[]): number => {
+      const before = known.get(0, vertices)
       if (before !== undefined) return before
-      const made = at.every(diagram => this.isConstant(diagram))
-        ? this.constant(f(at))
-        : this.#split(at, visit)
-      known.add(0, at, made)
+      const made = vertices.every(diagram => this.isConstant(diagram))
+        ? this.constant(f(vertices))
+        : this.#split(vertices, visit)
+      known.add(0, vertices, made)
       return made
     }
     return visit(diagrams)
@@ -180,14 +180,14 @@ export class Diagrams {
   /** The diagram with one variable fixed. */
   restrict(diagram: number, variable: number, value: number): number {
     const known = new Map<number, number>()
-    const visit = (at: number): number => {
-      const top = this.variableOf(at)
-      if (top > variable) return at
-      if (top === variable) return this.childrenOf(at)[value] as number
-      const before = known.get(at)
+    const visit = (vertex: number): number => {
+      const top = this.variableOf(vertex)
+      if (top > variable) return vertex
+      if (top === variable) return at(this.childrenOf(vertex), value)
+      const before = known.get(vertex)
       if (before !== undefined) return before
-      const made = this.#vertex(top, this.childrenOf(at).map(visit))
-      known.set(at, made)
+      const made = this.#vertex(top, this.childrenOf(vertex).map(visit))
+      known.set(vertex, made)
       return made
     }
     return visit(diagram)
@@ -196,13 +196,13 @@ export class Diagrams {
   /** The highest level over the open values of some variables, as a diagram of all the others. */
   highestOver(diagram: number, over: ReadonlyMap<number, readonly boolean[]>): number {
     const known = new Map<number, number>()
-    const visit = (at: number): number => {
-      if (this.isConstant(at)) return at
-      const before = known.get(at)
+    const visit = (vertex: number): number => {
+      if (this.isConstant(vertex)) return vertex
+      const before = known.get(vertex)
       if (before !== undefined) return before
-      const variable = this.variableOf(at)
+      const variable = this.variableOf(vertex)
       const open = over.get(variable)
-      const children = this.childrenOf(at)
+      const children = this.childrenOf(vertex)
       const made =
         open === undefined
           ? this.#vertex(variable, children.map(visit))
@@ -210,18 +210,18 @@ export class Diagrams {
               .filter((_, value) => open[value])
               .map(visit)
               .reduce((a, b) => this.join(a, b))
-      known.set(at, made)
+      known.set(vertex, made)
       return made
     }
     return visit(diagram)
   }
 
-  #split(at: readonly number[], visit: (at: readonly number[]) => number): number {
-    const top = Math.min(...at.map(diagram => this.variableOf(diagram)))
+  #split(vertices: readonly number[], visit: (vertices: readonly number[]) => number): number {
+    const top = Math.min(...vertices.map(diagram => this.variableOf(diagram)))
     return this.#vertex(
       top,
-      listOf(this.sizes[top] as number, value =>
-        visit(at.map(diagram => this.#child(diagram, top, value)))
+      listOf(at(this.sizes, top), value =>
+        visit(vertices.map(diagram => this.#child(diagram, top, value)))
       )
     )
   }
@@ -234,7 +234,7 @@ export class Diagrams {
 
   #vertex(variable: number, children: readonly number[]): number {
     // INVARIANT: one vertex for each variable and its children, so equal diagrams are equal numbers.
-    const first = children[0] as number
+    const first = at(children, 0)
     if (children.every(child => child === first)) return first
     const known = this.#unique.get(variable, children)
     if (known !== undefined) return known
@@ -254,8 +254,8 @@ const MOST_VERTICES = 4_000_000
 const PAIR = 2 ** 26
 
 /** A list made entry by entry: this runs millions of times, and `Array.from` is several times slower. */
-function listOf(size: number, entry: (at: number) => number): number[] {
+function listOf(size: number, entry: (place: number) => number): number[] {
   const list = new Array<number>(size)
-  for (let at = 0; at < size; at++) list[at] = entry(at)
+  for (let place = 0; place < size; place++) list[place] = entry(place)
   return list
 }

@@ -1,8 +1,8 @@
-import type { Interval, SignValue } from '../tree/answers.ts'
+import type { Interval } from '../tree/answers.ts'
 import { leadingTo } from '../tree/circuit.ts'
 import { decide, takesTurn } from '../tree/decide.ts'
 import { type Lens, lensName, levelOf } from '../tree/lens.ts'
-import { must } from '../tree/must.ts'
+import { at, must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type {
   Branch,
@@ -51,8 +51,8 @@ export class TreeDiagrams {
     const variables = spaceOf(tree)
     const sizes = variables.map(variable => variable.values.length)
     const compiled = new TreeDiagrams(tree, variables, Diagrams.of(sizes, packed))
-    for (const [at, side] of SIDES.entries()) {
-      compiled.#made.set(`${tree.start} ${side}`, must(packed.roots[at], `diagram of ${side}`))
+    for (const [index, side] of SIDES.entries()) {
+      compiled.#made.set(`${tree.start} ${side}`, at(packed.roots, index))
     }
     return compiled
   }
@@ -77,7 +77,7 @@ export class TreeDiagrams {
     const key = `${question} ${lensName(lens)}`
     const known = this.#made.get(key)
     if (known !== undefined) return known
-    const made = this.#ofQuestion(this.tree.questions[question] as Question, lens)
+    const made = this.#ofQuestion(must(this.tree.questions[question], 'question'), lens)
     this.#made.set(key, made)
     return made
   }
@@ -120,10 +120,10 @@ export class TreeDiagrams {
         const observation = this.tree.observations[question.asks]
         if (observation?.kind === 'choice' && observation.settles !== undefined) {
           // Reached only while the settled observation stays unsure, and so is this one.
-          return this.#branch(question.answers.unsure as Branch, lens)
+          return this.#branch(must(question.answers.unsure, 'branch'), lens)
         }
         return this.#select(question.asks, value =>
-          this.#branch(question.answers[value as string] as Branch, lens)
+          this.#branch(must(question.answers[String(value)], 'branch'), lens)
         )
       }
     }
@@ -138,7 +138,7 @@ export class TreeDiagrams {
         const other = made
         made = this.#select(
           question.asks,
-          value => (takesTurn(value as SignValue, turn.orUnsure) ? taken : other),
+          value => (takesTurn(value, turn.orUnsure) ? taken : other),
           sign
         )
       }
@@ -146,7 +146,8 @@ export class TreeDiagrams {
     for (const [sign, effects] of Object.entries(question.signs)) {
       const effect = this.#select(
         question.asks,
-        value => (value === 'no' ? 0 : this.#constant(effects[value as 'yes' | 'unsure'], lens)),
+        value =>
+          value === 'no' ? 0 : this.#constant(value === 'yes' ? effects.yes : effects.unsure, lens),
         sign
       )
       made = diagrams.join(made, effect)
@@ -159,11 +160,11 @@ export class TreeDiagrams {
     choose: (value: string | Interval) => number,
     sign?: string
   ): number {
-    const index = this.indexOf(observation, sign) as number
-    const { values } = this.variables[index] as Variable
+    const index = must(this.indexOf(observation, sign), 'variable')
+    const { values } = at(this.variables, index)
     return this.diagrams.select(
       index,
-      values.map(value => choose(value.answer as string | Interval))
+      values.map(value => choose(value.answer))
     )
   }
 
@@ -204,7 +205,7 @@ export function keepDiagrams(tree: Tree, diagrams: () => TreeDiagrams): void {
 }
 
 function taken(tree: Tree, question: MeasureQuestion, value: string | Interval): Branch {
-  return decide(tree, question, { [question.asks]: value })?.branch as Branch
+  return must(decide(tree, question, { [question.asks]: value })?.branch, 'branch')
 }
 
 function keyOf(observation: string, sign?: string): string {

@@ -2,6 +2,7 @@ import { type Answer, type Answers, type Interval, isInterval } from '../tree/an
 import { bandsOf, isExact } from '../tree/bands.ts'
 import { level, useLevel } from '../tree/caution.ts'
 import { rank } from '../tree/effective.ts'
+import { at } from '../tree/must.ts'
 import type { MeasureObservation, Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { rounded } from '../tree/reading.ts'
@@ -52,13 +53,13 @@ export function callOf(tree: Tree, facts: readonly Fact[]): Call {
     }
     const distinctly = distinct(said)
     const ways = waysToTake(tree, observation, distinctly)
-    answers = { ...answers, [observation.id]: ways[0] as Answer }
+    answers = { ...answers, [observation.id]: at(ways, 0) }
     if (distinctly.length > 1) {
       told.push({ observation: observation.id, sign: null, answers: ways, told: distinctly })
     }
   }
   const either = told.map(one => worstFirst(tree, answers, one))
-  for (const one of either) answers = taking(answers, one, one.answers[0] as Answer)
+  for (const one of either) answers = taking(answers, one, at(one.answers, 0))
   return {
     answers,
     either: either
@@ -92,8 +93,11 @@ function waysToTake(
     const known = told.filter(answer => answer !== 'unsure')
     // Where the answers are listed by caution the first of them is as strict as all, which is proved.
     if (observation.unordered !== true && known.length > 1) {
-      const [first] = [...known].sort((a, b) => rank(observation, a) - rank(observation, b))
-      return told.length === known.length ? [first as Answer] : [first as Answer, 'unsure']
+      const worst = at(
+        [...known].sort((a, b) => rank(observation, a) - rank(observation, b)),
+        0
+      )
+      return told.length === known.length ? [worst] : [worst, 'unsure']
     }
     return [...told].sort((a, b) => rank(observation, a) - rank(observation, b))
   }
@@ -154,9 +158,9 @@ function worstFirst(tree: Tree, answers: Answers, one: Told): Told {
     answer,
     least: possible(tree, taking(answers, one, answer)).atLeast
   }))
-  const [first] =
+  const ordered =
     one.sign === null ? [...least].sort((a, b) => worse(tree, b.least, a.least)) : least
-  const counts = first?.answer as Answer
+  const { answer: counts } = at(ordered, 0)
   return { ...one, answers: [counts, ...all.filter(answer => answer !== counts)] }
 }
 

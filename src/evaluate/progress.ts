@@ -1,7 +1,8 @@
-import type { Answer, Answers, Signs } from '../tree/answers.ts'
+import { type Answer, type Answers, isSigns } from '../tree/answers.ts'
 import { branchesOf, reachedFrom } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
 import { linkedOf, settlersOf } from '../tree/linked.ts'
+import { must } from '../tree/must.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
 import type { Walk } from './walk.ts'
 
@@ -48,7 +49,7 @@ function wasAsked(tree: Tree, { asks }: Question, answer: Answer | undefined): b
   if (!(linkedOf(tree).questions.get(asks) ?? []).some(stops)) return false
   if (observation.kind !== 'signs') return true
   return observation.signs.every(
-    ({ id, volunteered }) => volunteered || Object.hasOwn(answer as Signs, id)
+    ({ id, volunteered }) => volunteered || (isSigns(answer) && Object.hasOwn(answer, id))
   )
 }
 
@@ -128,7 +129,7 @@ function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> 
           ? [decision.branch]
           : waysFrom(tree, question)
       const stopsFor =
-        decision === undefined && stops(question) ? (bits.get(question.asks) as bigint) : 0n
+        decision === undefined && stops(question) ? must(bits.get(question.asks), 'bit') : 0n
       const back = heardBefore(tree, question).flatMap(heard => waysFrom(tree, heard))
       return [question.id, { stopsFor, leads: ledTo(branches), back: ledTo(back) }]
     })

@@ -34,6 +34,9 @@ const editionSchema = z.object({
   spoken: z.string()
 })
 
+const isEdition = (value: unknown): value is PublishedEdition =>
+  editionSchema.safeParse(value).success
+
 /** Where an edition stands in a project. */
 export const editionPath = (tree: string, edition: number): string =>
   `trees/editions/${tree}@${edition}.json`
@@ -42,8 +45,8 @@ export const editionPath = (tree: string, edition: number): string =>
 export function readEdition(text: string): PublishedEdition | null {
   if (nestsBeyond(text, DEEPEST)) return null
   try {
-    const read = editionSchema.safeParse(JSON.parse(text))
-    return read.success ? (read.data as unknown as PublishedEdition) : null
+    const edition: unknown = JSON.parse(text)
+    return isEdition(edition) ? edition : null
   } catch {
     return null
   }

@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Place } from '../findings/place.ts'
+import { at } from '../tree/must.ts'
 import type { Authored, Keys } from './authored.ts'
 import { likeAnother } from './like.ts'
 import { unknownName } from './linking.ts'
@@ -86,7 +87,7 @@ export function expand(
     questions,
     after: Object.keys(tree.after ?? {}).map((id, index) => ({
       id,
-      body: after[index] as AuthoredQuestion,
+      body: at(after, index),
       place: (keys, part) => doc.place(['after', id, ...keys], part),
       because: [],
       leads: new Map()

@@ -64,10 +64,13 @@ export function tellIssue(
   }
 }
 
+/** What a text or a list is counted in. */
+const COUNTED: Readonly<Record<string, string>> = { string: ' letters', array: ' entries' }
+
 function boundOf(issue: Extract<Issue, { code: 'too_small' | 'too_big' }>): string {
   const bound = issue.code === 'too_small' ? issue.minimum : issue.maximum
   const least = issue.inclusive ? 'at least' : 'more than'
-  const unit = { string: ' letters', array: ' entries' }[issue.origin as string] ?? ''
+  const unit = COUNTED[issue.origin] ?? ''
   return `${issue.code === 'too_small' ? least : 'at most'} ${bound}${unit}`
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { groupOf } from '../tree/group.ts'
 import type { FileKind } from './kinds-of-file.ts'
 import { followUpsSchema } from './schemas/follow-ups.ts'
 import { glossarySchema } from './schemas/glossary.ts'
@@ -110,10 +111,10 @@ function withoutNoise({ jsonSchema }: { jsonSchema: { maximum?: number } }): voi
 /** A file of JSON names its schema in a key, where one of YAML does so in a comment. */
 function withSchemaKey(schema: Group): Group {
   const own = { $schema: { type: 'string', description: 'Where this schema stands, for editors.' } }
-  const { properties, propertyNames } = schema as { properties?: Group; propertyNames?: unknown }
+  const { properties, propertyNames } = schema
   return {
     ...schema,
-    properties: { ...own, ...properties },
+    properties: { ...own, ...groupOf(properties) },
     ...(propertyNames !== undefined && {
       propertyNames: { anyOf: [{ const: '$schema' }, propertyNames] }
     })

@@ -1,8 +1,4 @@
-import type {
-  ChoiceObservation,
-  MeasureObservation,
-  SignsObservation
-} from '../tree/observation.ts'
+import type { ChoiceObservation, SignsObservation } from '../tree/observation.ts'
 import type { ChoiceQuestion, Question, SignsQuestion } from '../tree/tree.ts'
 import type { DraftQuestion } from './expand.ts'
 import { KIND_WORDS } from './kind-words.ts'
@@ -72,7 +68,7 @@ export function linkQuestion(linking: Linking, draft: DraftQuestion): Question |
       return {
         ...base,
         kind: 'measure',
-        ...linkMeasure(linking, draft, observation as MeasureObservation)
+        ...linkMeasure(linking, draft, observation)
       }
   }
 }

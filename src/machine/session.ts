@@ -2,11 +2,11 @@ import { createActor } from 'xstate'
 import type { Either } from '../evaluate/either.ts'
 import { type Evaluation, evaluate } from '../evaluate/evaluate.ts'
 import type { Walks } from '../evaluate/possible.ts'
-import type { Answer, Answers } from '../tree/answers.ts'
+import { type Answer, type Answers, isSigns } from '../tree/answers.ts'
 import type { Tree } from '../tree/tree.ts'
 import { machineOf, walkOf } from './compile-machine.ts'
 import { withDerived } from './derived/derive.ts'
-import { type ScreenState, screenMachine } from './screen.ts'
+import { type ScreenState, screenMachine, screenState } from './screen.ts'
 
 /** One caller's walk, as it goes. Only the answers are ever kept; no snapshot is. */
 export interface Session {
@@ -71,16 +71,13 @@ export function createSession(
     tree,
     told: () => told,
     evaluation: () => shown().context.evaluation,
-    shows: () => shown().value as ScreenState,
+    shows: () => screenState(shown().value),
     changing: () => shown().context.changing,
     moved: () => shown().context.moved,
     observe: (observation, answer) => {
       const before = told[observation]
-      const both =
-        typeof answer === 'object' && !('reading' in answer) && typeof before === 'object'
-          ? { ...before, ...answer }
-          : answer
-      tell('told', { ...told, [observation]: both as Answer })
+      const both = isSigns(answer) && isSigns(before) ? { ...before, ...answer } : answer
+      tell('told', { ...told, [observation]: both })
     },
     replace: (observation, answer) => tell('told', { ...told, [observation]: answer }),
     add: (observation, answer) => tell('added', { ...told, [observation]: answer }),

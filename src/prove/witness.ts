@@ -31,14 +31,14 @@ export function shortestTo(
     if (known !== undefined) return known?.cost ?? Number.POSITIVE_INFINITY
     const index = diagrams.variableOf(at)
     let found: { cost: number; value: number } | null = null
-    diagrams.childrenOf(at).forEach((child, value) => {
-      if (!open[index]?.[value]) return
+    for (const [value, child] of diagrams.childrenOf(at).entries()) {
+      if (!open[index]?.[value]) continue
       const skipped = (forced[diagrams.variableOf(child)] ?? 0) - (forced[index + 1] ?? 0)
       const cost = visit(child) + costOf(compiled, index, value) + skipped
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { cost, value }
-    })
+    }
     best.set(at, found)
-    return (found as { cost: number } | null)?.cost ?? Number.POSITIVE_INFINITY
+    return found?.cost ?? Number.POSITIVE_INFINITY
   }
   if (visit(diagram) === Number.POSITIVE_INFINITY) return undefined
   const choice = new Map<number, number>()

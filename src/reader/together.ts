@@ -1,4 +1,5 @@
 import { isInterval } from '../tree/answers.ts'
+import { groupOf } from '../tree/group.ts'
 import { type Candidate, type Fragment, factKey } from './fact.ts'
 import { AND, COLD, EXCEPTING, KIN, NEGATORS, PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'
@@ -91,7 +92,7 @@ function amounting(parts: readonly ReadPart[], { both }: PhraseBook): readonly F
   )
 }
 
-const yesOf = (answer: object, sign: string): unknown => (answer as Record<string, unknown>)[sign]
+const yesOf = (answer: object, sign: string): unknown => groupOf(answer)[sign]
 
 /** Whether two parts are one, or the later follows on the earlier and names no other person. */
 function isSame(parts: readonly ReadPart[], one: number, other: number): boolean {
@@ -263,7 +264,7 @@ const speaksAgainst = (one: Candidate, said: Candidate): boolean =>
   one.observation === said.observation &&
   typeof one.answer === 'object' &&
   Object.entries(one.answer).some(
-    ([sign, value]) => value !== 'no' && Object.hasOwn(said.answer as object, sign)
+    ([sign, value]) => value !== 'no' && Object.hasOwn(groupOf(said.answer), sign)
   )
 
 /** Whether one fact cannot be told beside another that corrects it. */

@@ -96,13 +96,16 @@ function ions({ pKa, molar }: Acid, hydrogen: number, gammas: readonly number[])
   let all = 1
   let charge = 0
   let strength = 0
-  pKa.forEach((one, at) => {
-    const before = at === 0 ? 1 : (gammas[at - 1] as number)
-    form *= ((10 ** -one / hydrogen) * before) / (gammas[at] as number)
+  let before = 1
+  for (const [index, gamma] of gammas.entries()) {
+    const constant = pKa[index]
+    if (constant === undefined) break
+    form *= ((10 ** -constant / hydrogen) * before) / gamma
     all += form
-    charge += (at + 1) * form
-    strength += (at + 1) ** 2 * form
-  })
+    charge += (index + 1) * form
+    strength += (index + 1) ** 2 * form
+    before = gamma
+  }
   return { charge: (molar * charge) / all, strength: (molar * strength) / all }
 }
 

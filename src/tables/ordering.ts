@@ -1,5 +1,5 @@
 import type { Diagrams } from '../diagrams/diagram.ts'
-import { must } from '../tree/must.ts'
+import { at, must } from '../tree/must.ts'
 
 interface Vertex {
   readonly variable: number
@@ -125,7 +125,7 @@ export class Ordering {
 
   /** The variable at this place and the next one change places; every function stays what it is. */
   #swap(place: number): void {
-    const [upper, lower] = this.#order.slice(place, place + 2) as [number, number]
+    const [upper, lower] = [at(this.#order, place), at(this.#order, place + 1)]
     const asksLower = (child: number) => this.#vertices.get(child)?.variable === lower
     const kept = new Map<string, number>()
     const changing: [number, Vertex][] = []

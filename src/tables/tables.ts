@@ -8,7 +8,7 @@ import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { adviceOf, becauseOf, fits } from './because.ts'
-import { type Columns, columnsOf, type Way } from './columns.ts'
+import { type Columns, columnsOf } from './columns.ts'
 import { type AlarmingVariable, alarmsOf } from './emergencies.ts'
 import type { Ordering } from './ordering.ts'
 import { type Kept, MOST_ROWS, sharesOf } from './split.ts'
@@ -101,7 +101,7 @@ function drawn(
       return
     }
     const { variable, children } = ordering.vertexOf(at)
-    for (const way of must(columns[variable], 'columns').ways(children) as readonly Way[]) {
+    for (const way of must(columns[variable], 'columns').ways(children)) {
       visit(way.leads, new Map([...cells, [variable, way.cells]]))
     }
   }

@@ -19,10 +19,19 @@ export type Signs = Readonly<Record<string, SignValue>>
 /** The answers told so far, by observation id. A set: no order, no history. */
 export type Answers = Readonly<Record<string, Answer>>
 
+export const isSignValue = (value: unknown): value is SignValue =>
+  SIGN_VALUES.some(each => each === value)
+
+/** @throws RangeError where it is none. */
+export function signValueOf(value: unknown): SignValue {
+  if (!isSignValue(value)) throw new RangeError(`A sign cannot be ${JSON.stringify(value)}.`)
+  return value
+}
+
 /** The signs told of a `signs` observation. */
 export function signsOf(answers: Answers, observation: string): Signs {
   const told = own(answers, observation)
-  return typeof told === 'object' && !isInterval(told) ? told : {}
+  return isSigns(told) ? told : {}
 }
 
 /** The interval told of a measure, `unsure`, or undefined when it is not told. */
@@ -37,9 +46,17 @@ export function choiceOf(answers: Answers, observation: string): string | undefi
   return typeof told === 'string' ? told : undefined
 }
 
-export function isInterval(answer: Answer | undefined): answer is Interval {
-  return typeof answer === 'object' && 'reading' in answer && typeof answer.reading === 'number'
+export function isInterval(answer: unknown): answer is Interval {
+  return (
+    typeof answer === 'object' &&
+    answer !== null &&
+    'reading' in answer &&
+    typeof answer.reading === 'number'
+  )
 }
+
+export const isSigns = (answer: Answer | undefined): answer is Signs =>
+  typeof answer === 'object' && !isInterval(answer)
 
 /** Ids come from outside: only an own property is an answer. */
 function own(answers: Answers, observation: string): Answer | undefined {

@@ -40,9 +40,7 @@ const quoted = (label: string): string => `“${label}”`
 
 function valuesText(words: Words, tree: Tree, { observation, values }: Common): string {
   if (tree.observations[observation]?.kind === 'measure') {
-    const named = values.map(({ label, answer }) =>
-      isInterval(answer as never) ? label : 'unsure'
-    )
+    const named = values.map(({ label, answer }) => (isInterval(answer) ? label : 'unsure'))
     return [...new Set(named)].join(' / ')
   }
   return values.map(({ label }) => quoted(answerLabel(words, observation, label))).join(' or ')

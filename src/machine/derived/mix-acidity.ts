@@ -1,4 +1,5 @@
 import { mix, STARTER_KINDS, type Starter, shareOf } from '../../science/mix.ts'
+import { hasKey } from '../../tree/group.ts'
 import {
   type Inputs,
   isUntold,
@@ -36,9 +37,7 @@ function starterOf({
   if (reading !== null) return { ph: spanOf(reading) }
   const kind = nameOf(source)
   if (kind !== null) {
-    return Object.hasOwn(STARTER_KINDS, kind)
-      ? { kind: kind as keyof typeof STARTER_KINDS }
-      : 'unsure'
+    return hasKey(STARTER_KINDS, kind) ? { kind } : 'unsure'
   }
   return isUntold(ph) || isUntold(source) ? null : 'unsure'
 }

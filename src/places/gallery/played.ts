@@ -1,5 +1,5 @@
 import { walk } from '../../evaluate/walk.ts'
-import type { Answer, Answers, Signs } from '../../tree/answers.ts'
+import { type Answer, type Answers, isSigns, signsOf } from '../../tree/answers.ts'
 import type { Observation, Unit } from '../../tree/observation.ts'
 import { measured } from '../../tree/reading.ts'
 import { noneOf } from '../../tree/tell.ts'
@@ -42,7 +42,7 @@ export function playedUntil(tree: Tree, told: Answers, observation: string): Ans
 function completed(observation: Observation, told: Answer | undefined): Answer {
   switch (observation.kind) {
     case 'signs':
-      return { ...(noneOf({}, observation)[observation.id] as Signs), ...(told as Signs) }
+      return { ...signsOf(noneOf({}, observation), observation.id), ...(isSigns(told) && told) }
     case 'choice':
       return told ?? observation.answers.filter(({ usual }) => usual).at(-1)?.id ?? 'unsure'
     case 'measure':

@@ -4,7 +4,7 @@ import { QuestionFrame } from '../../parts/question-frame.tsx'
 import type { Setting } from '../../parts/setting.tsx'
 import { Strip } from '../../parts/strip.tsx'
 import type { Answer, Interval } from '../../tree/answers.ts'
-import type { MeasureObservation, Observation } from '../../tree/observation.ts'
+import type { Observation } from '../../tree/observation.ts'
 import { measured } from '../../tree/reading.ts'
 import { unsureOf } from '../../tree/tell.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
@@ -90,7 +90,8 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
 function measures(setting: Setting): readonly State[] {
   const measure = (name: string, id: string, told?: Told, typed?: string): State => {
     const observation = observationOf(setting, id)
-    const interval = told && measured(observation as MeasureObservation, ...told)
+    const interval =
+      told && observation.kind === 'measure' ? measured(observation, ...told) : undefined
     return {
       name,
       show: (

@@ -37,8 +37,8 @@ export const anUnsureDangerSignIsNotGentle: Property = {
     )
     const open = demands.find(({ want }) => typeof want === 'string')?.want
     if (typeof open === 'string') return undecided(this.id, this.kind, open)
-    const cases = demands.map(({ variable, index, want }) =>
-      tooGentle(compiled, variable, index, want as Want, places)
+    const cases = demands.flatMap(({ variable, index, want }) =>
+      typeof want === 'string' ? [] : [tooGentle(compiled, variable, index, want, places)]
     )
     return standing(this.id, this.kind, cases)
   }

@@ -1,7 +1,7 @@
 import { diagramsOf } from '../../diagrams/tree-diagrams.ts'
 import { adviceFor } from '../../evaluate/advice.ts'
 import { walk } from '../../evaluate/walk.ts'
-import type { Answers } from '../../tree/answers.ts'
+import type { Answer, Answers } from '../../tree/answers.ts'
 import { type EmergencySign, emergencySigns } from '../../tree/emergency.ts'
 import { must } from '../../tree/must.ts'
 import type { SpokenRule, Tree } from '../../tree/tree.ts'
@@ -79,12 +79,12 @@ function inEmergency(
 }
 
 function told({ observations }: Tree, signs: readonly EmergencySign[]): Answers {
-  const entries = signs.map(({ observation, sign }) => {
-    if (observations[observation]?.kind !== 'signs') return [observation, sign] as const
+  const entries = signs.map(({ observation, sign }): readonly [string, Answer] => {
+    if (observations[observation]?.kind !== 'signs') return [observation, sign]
     const beside = signs.filter(other => other.observation === observation)
-    return [observation, Object.fromEntries(beside.map(other => [other.sign, 'yes']))] as const
+    return [observation, Object.fromEntries(beside.map(other => [other.sign, 'yes' as const]))]
   })
-  return Object.fromEntries(entries) as Answers
+  return Object.fromEntries(entries)
 }
 
 function breachIn(
