@@ -71,15 +71,15 @@ process.exitCode = breaches.length > 0 ? 1 : 0
 
 async function read(caller, place, language) {
   const tree = loaded.trees.find(({ id }) => id === caller.tree)
-  const told = {}
+  const figures = {}
   const answerTo = observation => {
-    told[observation] = answerOf(caller, tree, tree.observations[observation])
-    return told[observation]
+    figures[observation] = answerOf(caller, tree, tree.observations[observation])
+    return figures[observation]
   }
   const walk = { caller: caller.id, place, language }
   try {
     const screens = await play(browser, server.address, { ...walk, tree: tree.id, answerTo })
-    return readingOf(walk, screens, needlessIn(tree, told))
+    return readingOf(walk, screens, needlessIn(tree, figures))
   } catch (error) {
     throw new Error(`${Object.values(walk).join(', ')}: ${error.message}`, { cause: error })
   }

@@ -145,9 +145,9 @@ export const cautionsOf = (tag: string, ui: Texts): Texts | null =>
 /** The texts of a namespace that tell people what to do or what to beware of, groups kept. */
 function safetyOf(texts: Texts, above: readonly string[] = []): Texts {
   const kept = Object.entries(texts).flatMap(([key, text]): [string, unknown][] => {
-    const at = [...above, key]
-    if (typeof text === 'string') return isSafetyText('ui', at.join('.')) ? [[key, text]] : []
-    const group = safetyOf(groupOf(text), at)
+    const keys = [...above, key]
+    if (typeof text === 'string') return isSafetyText('ui', keys.join('.')) ? [[key, text]] : []
+    const group = safetyOf(groupOf(text), keys)
     return Object.keys(group).length > 0 ? [[key, group]] : []
   })
   return Object.fromEntries(kept)

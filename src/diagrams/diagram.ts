@@ -101,11 +101,11 @@ export class Diagrams {
     const first = at(choices, 0)
     if (choices.every(choice => choice === first) && this.variableOf(first) !== variable)
       return first
-    const known = this.#selected.get(variable, choices)
-    if (known !== undefined) return known
+    const before = this.#selected.get(variable, choices)
+    if (before !== undefined) return before
     let top = variable
     for (const choice of choices) top = Math.min(top, this.variableOf(choice))
-    const made =
+    const vertex =
       top === variable
         ? this.#vertex(
             top,
@@ -120,8 +120,8 @@ export class Diagrams {
               )
             )
           )
-    this.#selected.add(variable, choices, made)
-    return made
+    this.#selected.add(variable, choices, vertex)
+    return vertex
   }
 
   /** The higher level of the two, everywhere. */
@@ -130,17 +130,17 @@ export class Diagrams {
     if (a === 0) return b
     if (this.isConstant(a) && this.isConstant(b)) return Math.max(a, b)
     const key = a < b ? a * PAIR + b : b * PAIR + a
-    const known = this.#joined.get(key)
-    if (known !== undefined) return known
+    const before = this.#joined.get(key)
+    if (before !== undefined) return before
     const top = Math.min(this.variableOf(a), this.variableOf(b))
-    const made = this.#vertex(
+    const vertex = this.#vertex(
       top,
       listOf(at(this.sizes, top), value =>
         this.join(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
-    this.#joined.set(key, made)
-    return made
+    this.#joined.set(key, vertex)
+    return vertex
   }
 
   /** The lower level of the two, everywhere. */
@@ -149,69 +149,69 @@ export class Diagrams {
     if (b === 0) return b
     if (this.isConstant(a) && this.isConstant(b)) return Math.min(a, b)
     const key = a < b ? a * PAIR + b : b * PAIR + a
-    const known = this.#met.get(key)
-    if (known !== undefined) return known
+    const before = this.#met.get(key)
+    if (before !== undefined) return before
     const top = Math.min(this.variableOf(a), this.variableOf(b))
-    const made = this.#vertex(
+    const vertex = this.#vertex(
       top,
       listOf(at(this.sizes, top), value =>
         this.meet(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
-    this.#met.set(key, made)
-    return made
+    this.#met.set(key, vertex)
+    return vertex
   }
 
   /** Combines any number of diagrams value by value. */
   combine(diagrams: readonly number[], f: (levels: readonly number[]) => number): number {
-    const known = new NumbersMap()
+    const cache = new NumbersMap()
     const visit = (vertices: readonly number[]): number => {
-      const before = known.get(0, vertices)
+      const before = cache.get(0, vertices)
       if (before !== undefined) return before
-      const made = vertices.every(diagram => this.isConstant(diagram))
+      const vertex = vertices.every(diagram => this.isConstant(diagram))
         ? this.constant(f(vertices))
         : this.#split(vertices, visit)
-      known.add(0, vertices, made)
-      return made
+      cache.add(0, vertices, vertex)
+      return vertex
     }
     return visit(diagrams)
   }
 
   /** The diagram with one variable fixed. */
   restrict(diagram: number, variable: number, value: number): number {
-    const known = new Map<number, number>()
+    const cache = new Map<number, number>()
     const visit = (vertex: number): number => {
       const top = this.variableOf(vertex)
       if (top > variable) return vertex
       if (top === variable) return at(this.childrenOf(vertex), value)
-      const before = known.get(vertex)
+      const before = cache.get(vertex)
       if (before !== undefined) return before
-      const made = this.#vertex(top, this.childrenOf(vertex).map(visit))
-      known.set(vertex, made)
-      return made
+      const result = this.#vertex(top, this.childrenOf(vertex).map(visit))
+      cache.set(vertex, result)
+      return result
     }
     return visit(diagram)
   }
 
   /** The highest level over the open values of some variables, as a diagram of all the others. */
   highestOver(diagram: number, over: ReadonlyMap<number, readonly boolean[]>): number {
-    const known = new Map<number, number>()
+    const cache = new Map<number, number>()
     const visit = (vertex: number): number => {
       if (this.isConstant(vertex)) return vertex
-      const before = known.get(vertex)
+      const before = cache.get(vertex)
       if (before !== undefined) return before
       const variable = this.variableOf(vertex)
       const open = over.get(variable)
       const children = this.childrenOf(vertex)
-      const made =
+      const result =
         open === undefined
           ? this.#vertex(variable, children.map(visit))
           : children
               .filter((_, value) => open[value])
               .map(visit)
               .reduce((a, b) => this.join(a, b))
-      known.set(vertex, made)
-      return made
+      cache.set(vertex, result)
+      return result
     }
     return visit(diagram)
   }
@@ -236,13 +236,13 @@ export class Diagrams {
     // INVARIANT: one vertex for each variable and its children, so equal diagrams are equal numbers.
     const first = at(children, 0)
     if (children.every(child => child === first)) return first
-    const known = this.#unique.get(variable, children)
-    if (known !== undefined) return known
+    const before = this.#unique.get(variable, children)
+    if (before !== undefined) return before
     if (this.count >= this.#most) throw new TooManyVertices(this.#most)
-    const made = this.#variable.push(variable) - 1
+    const vertex = this.#variable.push(variable) - 1
     this.#children.push(children)
-    this.#unique.add(variable, children, made)
-    return made
+    this.#unique.add(variable, children, vertex)
+    return vertex
   }
 }
 

@@ -76,9 +76,9 @@ function named(answer: string): Value {
 /** Adds one coordinate's value to a set of answers. */
 export function withValue(answers: Answers, variable: Variable, value: Value): Answers {
   if (variable.sign === undefined) return { ...answers, [variable.observation]: value.answer }
-  const told: Signs = signsOf(answers, variable.observation)
+  const signs: Signs = signsOf(answers, variable.observation)
   return {
     ...answers,
-    [variable.observation]: { ...told, [variable.sign]: signValueOf(value.answer) }
+    [variable.observation]: { ...signs, [variable.sign]: signValueOf(value.answer) }
   }
 }

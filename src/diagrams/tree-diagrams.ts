@@ -75,11 +75,11 @@ export class TreeDiagrams {
   /** The level of caution that a walk meets from a question on. */
   from(question: string, lens: Lens): number {
     const key = `${question} ${lensName(lens)}`
-    const known = this.#made.get(key)
-    if (known !== undefined) return known
-    const made = this.#ofQuestion(must(this.tree.questions[question], 'question'), lens)
-    this.#made.set(key, made)
-    return made
+    const before = this.#made.get(key)
+    if (before !== undefined) return before
+    const diagram = this.#ofQuestion(must(this.tree.questions[question], 'question'), lens)
+    this.#made.set(key, diagram)
+    return diagram
   }
 
   /** The level on one side if, from a question on, a walk met another one: what the question is for. */
@@ -90,8 +90,8 @@ export class TreeDiagrams {
     for (const id of this.#apartFrom(question)) {
       // What does not lead to the question stays as it is known.
       const key = `${id} ${name}`
-      const known = this.#made.get(key)
-      if (known !== undefined) other.#made.set(key, known)
+      const before = this.#made.get(key)
+      if (before !== undefined) other.#made.set(key, before)
     }
     other.#made.set(`${question} ${name}`, diagram)
     return other.of(lens)
@@ -99,8 +99,8 @@ export class TreeDiagrams {
 
   /** The questions from which no walk comes to this one. */
   #apartFrom(question: string): readonly string[] {
-    const known = this.#apart.get(question)
-    if (known !== undefined) return known
+    const entry = this.#apart.get(question)
+    if (entry !== undefined) return entry
     const questions = new Map(Object.entries(this.tree.questions))
     const before = leadingTo(questions, question)
     const apart = [...questions.keys()].filter(id => !before.has(id))
@@ -131,12 +131,12 @@ export class TreeDiagrams {
 
   #ofSigns(question: SignsQuestion, lens: Lens): number {
     const { diagrams } = this
-    let made = this.#branch(question.otherwise, lens)
+    let diagram = this.#branch(question.otherwise, lens)
     for (const turn of [...question.turns].reverse()) {
       const taken = this.#branch(turn, lens)
       for (const sign of turn.signs) {
-        const other = made
-        made = this.#select(
+        const other = diagram
+        diagram = this.#select(
           question.asks,
           value => (takesTurn(value, turn.orUnsure) ? taken : other),
           sign
@@ -150,9 +150,9 @@ export class TreeDiagrams {
           value === 'no' ? 0 : this.#constant(value === 'yes' ? effects.yes : effects.unsure, lens),
         sign
       )
-      made = diagrams.join(made, effect)
+      diagram = diagrams.join(diagram, effect)
     }
-    return made
+    return diagram
   }
 
   #select(

@@ -104,7 +104,7 @@ function untoldOf(
   if (observation?.kind !== 'choice') return [answers]
   return [observation, ...settlersOf(tree, id)]
     .filter(one => !Object.hasOwn(answers, one.id))
-    .filter(one => !concerned.some(({ observation: told }) => told === one.id))
+    .filter(one => !concerned.some(({ observation: answer }) => answer === one.id))
     .reduce<readonly Answers[]>(
       (sets, one) =>
         sets.flatMap(set =>

@@ -78,8 +78,8 @@ function stopsFrom(tree: Tree, answers: Answers, start: string): number {
       const key = `${id} ${asked}`
       // A settled question is read again, and so the ways can come round.
       cameRound ||= begun.has(key)
-      const known = round.get(key)
-      if (known !== undefined) return known
+      const entry = round.get(key)
+      if (entry !== undefined) return entry
       round.set(key, found.get(key) ?? 0)
       begun.add(key)
       const station = stations.get(id)
@@ -120,7 +120,7 @@ function askableFrom(stations: ReadonlyMap<string, Station>): ReadonlyMap<string
 }
 
 function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> {
-  const bits = new Map(Object.keys(tree.observations).map((id, at) => [id, 1n << BigInt(at)]))
+  const bits = new Map(Object.keys(tree.observations).map((id, index) => [id, 1n << BigInt(index)]))
   return new Map(
     Object.values(tree.questions).map(question => {
       const decision = decide(tree, question, answers)

@@ -53,12 +53,12 @@ export function walk(tree: Tree, answers: Answers): Walk {
   }
   let outcome = NOTHING_YET
   const trail: Step[] = []
-  let at = tree.start
+  let id = tree.start
   for (;;) {
-    const question = must(tree.questions[at], 'question')
+    const question = must(tree.questions[id], 'question')
     const decision = decide(tree, question, answers)
     if (decision === undefined) {
-      return { finished: false, asks: { question: at, observation: question.asks }, trail, outcome }
+      return { finished: false, asks: { question: id, observation: question.asks }, trail, outcome }
     }
     const { leads, raise } = decision.branch
     const raised = 'end' in leads ? [...raise, leads.end] : raise
@@ -72,7 +72,7 @@ export function walk(tree: Tree, answers: Answers): Walk {
       }
     }
     outcome = join(tree, outcome, decision.branch)
-    at = leads.to
+    id = leads.to
   }
 }
 

@@ -109,11 +109,11 @@ const OWN: ReadonlySet<string> = new Set(['use', 'verdicts', 'cautions'])
 
 /** What was worked out of a value is not worked out again: most files of words are those of every tree. */
 function once<A, B>(make: (of: A) => B): (of: A) => B {
-  const known = new Map<A, B>()
+  const cache = new Map<A, B>()
   return of => {
-    const made = known.get(of) ?? make(of)
-    known.set(of, made)
-    return made
+    const result = cache.get(of) ?? make(of)
+    cache.set(of, result)
+    return result
   }
 }
 

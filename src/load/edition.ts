@@ -59,9 +59,9 @@ const DEEPEST = 60
 function nestsBeyond(text: string, deepest: number): boolean {
   let depth = 0
   let quoted = false
-  for (let at = 0; at < text.length; at++) {
-    const sign = text[at]
-    if (quoted && sign === '\\') at += 1
+  for (let index = 0; index < text.length; index++) {
+    const sign = text[index]
+    if (quoted && sign === '\\') index += 1
     else if (sign === '"') quoted = !quoted
     else if (!quoted && (sign === '[' || sign === '{')) depth += 1
     else if (!quoted && (sign === ']' || sign === '}')) depth -= 1

@@ -130,8 +130,8 @@ function pieceOwner(
   const place = tree.doc.place(['pieces', piece.id])
   const because = [{ label: 'Copied in here', place }]
   if (!leads.has(piece.start)) {
-    const at = doc.place(['start'], 'value')
-    unknownName(report, 'unknown-question', at, piece.start, leads.keys(), because)
+    const place = doc.place(['start'], 'value')
+    unknownName(report, 'unknown-question', place, piece.start, leads.keys(), because)
   }
   // An author is told of an exit once: what uses it is not at fault.
   for (const exit of piece.exits) leads.set(exit, '')
@@ -139,8 +139,8 @@ function pieceOwner(
     const lead = treeLeads.get(to)
     if (lead !== undefined) leads.set(exit, lead)
     else {
-      const at = tree.doc.place(['pieces', piece.id, exit], 'value')
-      unknownName(report, 'unknown-question', at, to, treeLeads.keys())
+      const place = tree.doc.place(['pieces', piece.id, exit], 'value')
+      unknownName(report, 'unknown-question', place, to, treeLeads.keys())
     }
   }
   return { doc, questions: piece.questions, leads, prefix: `${piece.id}-`, because }

@@ -26,9 +26,9 @@ export function tellIssue(
   }
   switch (issue.code) {
     case 'unrecognized_keys': {
-      const known = knownKeys(schema, keys)
+      const allowed = knownKeys(schema, keys)
       for (const name of issue.keys) {
-        const facts = { key: name, near: report.near(name, known), known }
+        const facts = { key: name, near: report.near(name, allowed), known: allowed }
         report.add('unknown-key', doc.place([...keys, name]), facts)
       }
       break

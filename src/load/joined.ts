@@ -32,12 +32,12 @@ export function joined<T extends object>(
   if (before === null || more === null) return before ?? more
   const { what, sections } = FORMATS[format]
   const [first, second] = [groupOf(before.value), groupOf(more.value)]
-  const merge = (one: Group, other: Group, at: Keys): Group => {
-    const way = ADDS_UP[`${at[0]}`]
+  const merge = (one: Group, other: Group, place: Keys): Group => {
+    const way = ADDS_UP[`${place[0]}`]
     const twice = Object.keys(other).filter(id => Object.hasOwn(one, id))
     for (const id of way === undefined ? twice : []) {
-      const because = { label: 'First here', place: before.doc.place([...at, id]) }
-      report.add('duplicate-id', more.doc.place([...at, id]), { what, id }, [because])
+      const because = { label: 'First here', place: before.doc.place([...place, id]) }
+      report.add('duplicate-id', more.doc.place([...place, id]), { what, id }, [because])
     }
     const added = twice.map(id => [id, way === undefined ? one[id] : sum(one[id], other[id], way)])
     return { ...one, ...other, ...Object.fromEntries(added) }
@@ -54,7 +54,7 @@ export function joined<T extends object>(
     file: before.doc.file,
     value,
     place(keys, part) {
-      const held = at(first, keys.slice(0, sections ? 2 : 1))
+      const held = partAt(first, keys.slice(0, sections ? 2 : 1))
       if (held === undefined) return more.doc.place(keys, part)
       const way = sections ? ADDS_UP[`${keys[0]}`] : undefined
       const index = way && keys[2 + way.length]
@@ -68,7 +68,7 @@ export function joined<T extends object>(
   return { value: value as T, doc }
 }
 
-const at = (value: Group, keys: Keys): unknown =>
+const partAt = (value: Group, keys: Keys): unknown =>
   keys.reduce<unknown>(
     (inside, key) => (isGroup(inside) && Object.hasOwn(inside, key) ? inside[`${key}`] : undefined),
     value

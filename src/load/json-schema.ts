@@ -82,8 +82,8 @@ const FORMATS: readonly Format[] = [
 /** The schemas of all authored formats, made of those that loading checks with. */
 export function jsonSchemas(): readonly JsonSchema[] {
   return FORMATS.map(({ stem, describes, title, schema }) => {
-    const made: Group = z.toJSONSchema(schema, { io: 'input', override: withoutNoise })
-    const { $schema, ...rest } = describes.endsWith('.json') ? withSchemaKey(made) : made
+    const json: Group = z.toJSONSchema(schema, { io: 'input', override: withoutNoise })
+    const { $schema, ...rest } = describes.endsWith('.json') ? withSchemaKey(json) : json
     const text = JSON.stringify({ $schema, title, description: describes, ...rest }, null, 2)
     return { name: `${stem}.schema.json`, describes, text: `${text}\n` }
   })

@@ -33,15 +33,15 @@ export function linkCondition(
     case 'choice': {
       if (typeof authored === 'object' && !Array.isArray(authored)) break
       const among = typeof authored === 'string' ? [authored] : authored
-      const known = [...observation.answers.map(answer => answer.id), 'unsure']
-      checkNames(linking, rule, 'unknown-answer', among, known, keys)
+      const names = [...observation.answers.map(answer => answer.id), 'unsure']
+      checkNames(linking, rule, 'unknown-answer', among, names, keys)
       return [{ kind: 'choice', observation: id, among }]
     }
     case 'signs': {
       if (Array.isArray(authored)) break
-      const known = observation.signs.map(sign => sign.id)
+      const names = observation.signs.map(sign => sign.id)
       const signs: Group = typeof authored === 'string' ? { [authored]: 'yes' } : authored
-      checkNames(linking, rule, 'unknown-sign', Object.keys(signs), known, keys)
+      checkNames(linking, rule, 'unknown-sign', Object.keys(signs), names, keys)
       return Object.entries(signs).map(([sign, values]) => ({
         kind: 'sign',
         observation: id,
@@ -69,12 +69,12 @@ function checkNames(
   { place }: Asking,
   code: 'unknown-answer' | 'unknown-sign',
   names: readonly string[],
-  known: readonly string[],
+  all: readonly string[],
   keys: Keys
 ): void {
   for (const name of names) {
-    if (known.includes(name)) continue
-    unknownName(report, code, place([...keys, name], 'value'), name, known)
+    if (all.includes(name)) continue
+    unknownName(report, code, place([...keys, name], 'value'), name, all)
   }
 }
 

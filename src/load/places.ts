@@ -60,16 +60,16 @@ function ofQuestion(
   under: string,
   { id, body, place }: DraftQuestion
 ): readonly (readonly [string, Place])[] {
-  const at = `${under}/${id}`
+  const spot = `${under}/${id}`
   const named = (key: 'answers' | 'signs') =>
-    Object.keys(body[key] ?? {}).map(name => [`${at}/${name}`, place([key, name])] as const)
+    Object.keys(body[key] ?? {}).map(name => [`${spot}/${name}`, place([key, name])] as const)
   const numbered = (key: 'ranges' | 'branch' | 'taste', prefix: string) =>
-    (body[key] ?? []).map((_, index) => [`${at}/${prefix}${index}`, place([key, index])] as const)
+    (body[key] ?? []).map((_, index) => [`${spot}/${prefix}${index}`, place([key, index])] as const)
   const alone = (['borderline', 'unsure'] as const).flatMap(key =>
-    body[key] ? [[`${at}/${key}`, place([key])] as const] : []
+    body[key] ? [[`${spot}/${key}`, place([key])] as const] : []
   )
   return [
-    [at, place([])],
+    [spot, place([])],
     ...alone,
     ...named('answers'),
     ...named('signs'),

@@ -35,9 +35,9 @@ export function shapedFile<T>(
   const doc = ofJson ? withoutSchemaKey(read) : read
   const value = shaped(doc, format, report)
   if (value === null) return null
-  const made = { value, doc }
-  if (report.findings.length === found) keep(file, format, made)
-  return made
+  const result = { value, doc }
+  if (report.findings.length === found) keep(file, format, result)
+  return result
 }
 
 function keep(file: AuthoredFile, format: z.ZodType, shaped: Shaped<unknown>): void {

@@ -138,28 +138,31 @@ function exitsOf(tree: Tree, question: Question): readonly { guard: Guard; branc
       const turns = question.turns.map(branch => ({
         branch,
         guard: (args: { context: Context }) => {
-          const told = signsOf(args.context.answers, question.asks)
-          return answered(args) && branch.signs.some(sign => takesTurn(told[sign], branch.orUnsure))
+          const signs = signsOf(args.context.answers, question.asks)
+          return (
+            answered(args) && branch.signs.some(sign => takesTurn(signs[sign], branch.orUnsure))
+          )
         }
       }))
       return [...turns, { branch: question.otherwise, guard: answered }]
     }
     case 'measure': {
-      const told = ({ context }: { context: Context }) => measureOf(context.answers, question.asks)
+      const readingOf = ({ context }: { context: Context }) =>
+        measureOf(context.answers, question.asks)
       return [
         {
           branch: question.unsure,
           // What is only heard and was not told is not waited for.
-          guard: args => (told(args) ?? (question.volunteered ? 'unsure' : null)) === 'unsure'
+          guard: args => (readingOf(args) ?? (question.volunteered ? 'unsure' : null)) === 'unsure'
         },
         ...question.ranges.map(branch => ({
           branch,
           guard: (args: { context: Context }) => {
-            const interval = told(args)
+            const interval = readingOf(args)
             return typeof interval === 'object' && holdsAll(branch.range, interval)
           }
         })),
-        { branch: question.borderline, guard: args => told(args) !== undefined }
+        { branch: question.borderline, guard: args => readingOf(args) !== undefined }
       ]
     }
   }
@@ -183,9 +186,12 @@ function withdrawn({ context, event }: Heard): Partial<Context> {
 }
 
 function emergency(tree: Tree, answers: Answers): Pick<Context, 'outcome' | 'trail'> {
-  const told = emergenciesTold(tree, answers)
-  const joined = told.reduce((outcome, { effect }) => join(tree, outcome, effect), NOTHING_YET)
-  const asked = [...new Set(told.map(({ question }) => question))]
+  const emergencies = emergenciesTold(tree, answers)
+  const joined = emergencies.reduce(
+    (outcome, { effect }) => join(tree, outcome, effect),
+    NOTHING_YET
+  )
+  const asked = [...new Set(emergencies.map(({ question }) => question))]
   return {
     outcome: { ...joined, container: null, batch: null },
     trail: asked.map(id => stepOf(must(tree.questions[id], 'question'), answers, [EMERGENCY], []))

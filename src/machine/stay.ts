@@ -228,7 +228,7 @@ export function createStay(read: () => ClockReading, timers?: Timers): Stay {
     input: { read },
     ...(timers && { clock: timers })
   }).start()
-  const made = (): StayView => {
+  const viewNow = (): StayView => {
     const snapshot = actor.getSnapshot()
     const { language, tree, chosen, told, visitors, idle } = snapshot.context
     const isWarned = snapshot.matches({ visit: { presence: 'warned' } })
@@ -242,10 +242,10 @@ export function createStay(read: () => ClockReading, timers?: Timers): Stay {
       visitors
     }
   }
-  let view = made()
+  let view = viewNow()
   const listeners = new Set<() => void>()
   actor.subscribe(() => {
-    const next = made()
+    const next = viewNow()
     // Every touch is heard; few of them change what is shown.
     if (Object.entries(next).every(([key, one]) => hasKey(view, key) && view[key] === one)) return
     view = next

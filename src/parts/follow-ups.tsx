@@ -10,11 +10,11 @@ export function FollowUps({ said, beside }: SaidTwice) {
   return (
     <section class="follow-ups">
       <h2>{words.t('ui:follow-ups.title')}</h2>
-      {said.followUps.map(({ id, ask, answer, sources }, at) => (
+      {said.followUps.map(({ id, ask, answer, sources }, index) => (
         <details key={id} data-follow-up={id}>
           <summary>{ask}</summary>
           <p>
-            <Both text={answer} second={beside?.followUps[at]?.answer} />
+            <Both text={answer} second={beside?.followUps[index]?.answer} />
           </p>
           <p class="follow-up-sources">
             {words.t('ui:sources')}: {sources.map(sourceLine).join('; ')}

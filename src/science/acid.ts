@@ -72,12 +72,12 @@ export function phOf({ acids, strongIons = 0, buffer }: Solution): number {
   let ph = 7
   for (let round = 0; round < ROUNDS; round++) {
     const gammas = [1, 2, 3].map(charge => activity(charge, ionicStrength))
-    const given = (at: number) => acids.map(acid => ions(acid, 10 ** -at, gammas))
+    const given = (index: number) => acids.map(acid => ions(acid, 10 ** -index, gammas))
     const [one = 1] = gammas
-    ph = phWhere(at => {
-      const hydrogen = 10 ** -at
-      const taken = buffer ? buffer.capacity * Math.max(0, buffer.neutral - at) : 0
-      const negative = given(at).reduce((sum, { charge }) => sum + charge, 0)
+    ph = phWhere(trial => {
+      const hydrogen = 10 ** -trial
+      const taken = buffer ? buffer.capacity * Math.max(0, buffer.neutral - trial) : 0
+      const negative = given(trial).reduce((sum, { charge }) => sum + charge, 0)
       return hydrogen / one + strongIons + taken - negative - WATER / (hydrogen * one)
     })
     const hydrogen = 10 ** -ph

@@ -69,8 +69,8 @@ function phOn(
   day: number
 ) {
   const faster = (celsius < 25 ? below : above) ** ((celsius - 25) / 10)
-  const made = rate * faster * Math.max(0, day - lag)
-  return phWith(tea, acidAt(tea, start) + made)
+  const acid = rate * faster * Math.max(0, day - lag)
+  return phWith(tea, acidAt(tea, start) + acid)
 }
 
 /**

@@ -30,20 +30,20 @@ export function signValueOf(value: unknown): SignValue {
 
 /** The signs told of a `signs` observation. */
 export function signsOf(answers: Answers, observation: string): Signs {
-  const told = own(answers, observation)
-  return isSigns(told) ? told : {}
+  const answer = own(answers, observation)
+  return isSigns(answer) ? answer : {}
 }
 
 /** The interval told of a measure, `unsure`, or undefined when it is not told. */
 export function measureOf(answers: Answers, observation: string): Interval | 'unsure' | undefined {
-  const told = own(answers, observation)
-  return told === 'unsure' || isInterval(told) ? told : undefined
+  const answer = own(answers, observation)
+  return answer === 'unsure' || isInterval(answer) ? answer : undefined
 }
 
 /** The answer told of a choice, itself and not what settles it. */
 export function choiceOf(answers: Answers, observation: string): string | undefined {
-  const told = own(answers, observation)
-  return typeof told === 'string' ? told : undefined
+  const answer = own(answers, observation)
+  return typeof answer === 'string' ? answer : undefined
 }
 
 export function isInterval(answer: unknown): answer is Interval {

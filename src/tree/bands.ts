@@ -89,8 +89,8 @@ export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[
 }
 
 /** Equal for two intervals that no limit on the measure tells apart. */
-export function bandKey(tree: Tree, measure: MeasureObservation, told: Interval): string {
-  return keyOf(cutsOn(tree, measure), tasteCuts(tree, measure), told)
+export function bandKey(tree: Tree, measure: MeasureObservation, interval: Interval): string {
+  return keyOf(cutsOn(tree, measure), tasteCuts(tree, measure), interval)
 }
 
 function keyOf(

@@ -73,10 +73,10 @@ function pickSettled({ settledBy }: Effective): { settledBy?: string } {
 
 function decideSigns(tree: Tree, question: SignsQuestion, answers: Answers): Decision | undefined {
   const observation = observationOf(tree.observations, question.asks, 'signs')
-  const told = signsOf(answers, question.asks)
-  const open = observation.signs.some(sign => !sign.volunteered && !Object.hasOwn(told, sign.id))
+  const signs = signsOf(answers, question.asks)
+  const open = observation.signs.some(sign => !sign.volunteered && !Object.hasOwn(signs, sign.id))
   if (open && !question.volunteered) return undefined
-  const says = (sign: string) => (Object.hasOwn(told, sign) ? told[sign] : 'no')
+  const says = (sign: string) => (Object.hasOwn(signs, sign) ? signs[sign] : 'no')
   const effects = Object.entries(question.signs).flatMap(([sign, effect]) => {
     const value = says(sign)
     return value === undefined || value === 'no' ? [] : [effect[value]]
@@ -103,11 +103,12 @@ export function mergeEffects(effects: readonly Effect[]): Effect {
 }
 
 function decideMeasure(question: MeasureQuestion, answers: Answers): Decision | undefined {
-  const told = measureOf(answers, question.asks)
-  if (told === undefined && !question.volunteered) return undefined
-  if (told === undefined || told === 'unsure') return { branch: question.unsure }
-  const taste = question.taste.filter(({ range }) => holds(range, told.reading))
-  const branch = question.ranges.find(({ range }) => holdsAll(range, told)) ?? question.borderline
+  const reading = measureOf(answers, question.asks)
+  if (reading === undefined && !question.volunteered) return undefined
+  if (reading === undefined || reading === 'unsure') return { branch: question.unsure }
+  const taste = question.taste.filter(({ range }) => holds(range, reading.reading))
+  const branch =
+    question.ranges.find(({ range }) => holdsAll(range, reading)) ?? question.borderline
   return { branch: { ...mergeEffects([...taste, branch]), leads: branch.leads } }
 }
 

@@ -18,9 +18,9 @@ const linked = new WeakMap<Tree, Linked>()
 
 /** The indexes of a tree, made once. */
 export function linkedOf(tree: Tree): Linked {
-  const known = linked.get(tree) ?? link(tree)
-  linked.set(tree, known)
-  return known
+  const before = linked.get(tree) ?? link(tree)
+  linked.set(tree, before)
+  return before
 }
 
 /** The observations whose answers count as a second answer to this one. */

@@ -44,6 +44,6 @@ function saltOf({ 'salt-weight': weight, 'salt-volume': volume, 'salt-kind': kin
   const weighed = numberOf(weight)
   if (weighed !== null) return weighedSalt(amount(weighed.reading, 'g'))
   const named = nameOf(kind) ?? 'unknown'
-  const known: SaltKind = hasKey(TABLESPOON, named) ? named : 'unknown'
-  return saltWeight(amount(numberOf(volume)?.reading ?? 0, 'mL'), known)
+  const saltKind: SaltKind = hasKey(TABLESPOON, named) ? named : 'unknown'
+  return saltWeight(amount(numberOf(volume)?.reading ?? 0, 'mL'), saltKind)
 }

@@ -101,7 +101,7 @@ function KnownTree({
           tag={tag}
           quiet={round === 0 && attempt === 0}
           waiting={at === 'waiting'}
-          onAnswer={told => send({ type: 'answered', answers: told })}
+          onAnswer={answer => send({ type: 'answered', answers: answer })}
         />
       )}
     </Surround>

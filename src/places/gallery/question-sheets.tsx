@@ -14,12 +14,12 @@ const nothing = () => undefined
 /** Every kind of answer in its states, and the frame of a question. */
 export function questionSheets(setting: Setting): readonly Sheet[] {
   const { drawings } = setting
-  const answers = (name: string, observation: Observation, told?: Answer): State => ({
+  const answers = (name: string, observation: Observation, answer?: Answer): State => ({
     name,
     show: (
       <Answers
         observation={observation}
-        told={told === undefined ? {} : { [observation.id]: told }}
+        told={answer === undefined ? {} : { [observation.id]: answer }}
         onAnswer={nothing}
         onInputs={nothing}
       />
@@ -88,10 +88,10 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
 }
 
 function measures(setting: Setting): readonly State[] {
-  const measure = (name: string, id: string, told?: Told, typed?: string): State => {
+  const measure = (name: string, id: string, reading?: Told, typed?: string): State => {
     const observation = observationOf(setting, id)
     const interval =
-      told && observation.kind === 'measure' ? measured(observation, ...told) : undefined
+      reading && observation.kind === 'measure' ? measured(observation, ...reading) : undefined
     return {
       name,
       show: (

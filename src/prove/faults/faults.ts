@@ -228,7 +228,10 @@ function movedLimits(tree: Tree, question: Question): readonly Edit[] {
         ranges: question.ranges.map(one => ({
           ...one,
           range: Object.fromEntries(
-            Object.entries(one.range).map(([key, at]) => [key, at === limit ? limit + by : at])
+            Object.entries(one.range).map(([key, number]) => [
+              key,
+              number === limit ? limit + by : number
+            ])
           )
         }))
       }
@@ -278,5 +281,5 @@ function droppedUnsure(question: Question): readonly Edit[] {
 
 const textOf = (range: Range): string =>
   Object.entries(range)
-    .map(([key, at]) => `${key} ${at}`)
+    .map(([key, limit]) => `${key} ${limit}`)
     .join(' ') || 'any'

@@ -53,12 +53,12 @@ function pairsOf(compiled: TreeDiagrams): readonly Pair[] {
     const values = index === undefined ? [] : (compiled.variables[index]?.values ?? [])
     return settler.answers.flatMap(({ id, standsFor = '' }) => {
       const counts = values.findIndex(({ answer }) => answer === standsFor)
-      return values.flatMap(({ answer }, told) =>
+      return values.flatMap(({ answer }, first) =>
         index !== undefined &&
         counts >= 0 &&
         answer !== 'unsure' &&
         rank(settled, standsFor) < rank(settled, answer)
-          ? [{ index, told, counts, settler: settler.id, second: id }]
+          ? [{ index, told: first, counts, settler: settler.id, second: id }]
           : []
       )
     })

@@ -49,7 +49,7 @@ function neighborsOf(compiled: TreeDiagrams): readonly Neighbors[] {
     const listed = values.flatMap(({ answer }, value) => (answer === 'unsure' ? [] : [value]))
     return listed
       .slice(1)
-      .map((after, at) => ({ index, before: must(listed[at], 'answer'), after }))
+      .map((after, place) => ({ index, before: must(listed[place], 'answer'), after }))
   })
 }
 

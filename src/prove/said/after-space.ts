@@ -10,10 +10,10 @@ import type { AfterQuestion, Tree } from '../../tree/tree.ts'
  */
 export function spaceWithAfter(tree: Tree): readonly Variable[] {
   const space = spaceOf(tree)
-  const known = new Set(space.map(({ observation }) => observation))
+  const names = new Set(space.map(({ observation }) => observation))
   const asked = new Map(tree.after.map(question => [question.asks, question]))
   const more = [...asked.values()]
-    .filter(({ asks }) => !known.has(asks))
+    .filter(({ asks }) => !names.has(asks))
     .flatMap(question => variablesOf(question))
   return [...space, ...more]
 }
