@@ -61,7 +61,7 @@ function amounting(parts: readonly ReadPart[], { both }: PhraseBook): readonly F
       const tells = (fragment: Fragment | undefined, text: string) =>
         fragment?.candidates.find(
           ({ observation: id, answer }) =>
-            id === observation && typeof answer === 'object' && 'yes' === yesOf(answer, text)
+            id === observation && typeof answer === 'object' && 'yes' === groupOf(answer)[text]
         )
       const drinkers = fragments.flatMap((fragment, index) =>
         tells(fragment, what) ? [index] : []
@@ -93,8 +93,6 @@ function amounting(parts: readonly ReadPart[], { both }: PhraseBook): readonly F
     parts.map(({ fragment }) => fragment)
   )
 }
-
-const yesOf = (answer: object, sign: string): unknown => groupOf(answer)[sign]
 
 /** Whether two parts are one, or the later follows on the earlier and names no other person. */
 function isSame(parts: readonly ReadPart[], one: number, other: number): boolean {
