@@ -50,16 +50,17 @@ async function prepared(page, jar) {
   const question = page.locator('.question')
   if ((await question.count()) === 0) return null
   const observation = await question.getAttribute('data-observation')
-  const told = jar[observation]
-  if (told === undefined) throw new Error(`this jar says nothing of ${observation}`)
-  if (typeof told === 'string') return { observation, button: `.question [data-answer="${told}"]` }
+  const answer = jar[observation]
+  if (answer === undefined) throw new Error(`this jar says nothing of ${observation}`)
+  if (typeof answer === 'string')
+    return { observation, button: `.question [data-answer="${answer}"]` }
   if (MEASURES.includes(observation)) {
-    const [reading, instrument] = told
+    const [reading, instrument] = answer
     if (instrument !== undefined) await page.check(`.question input[value="${instrument}"]`)
     await page.fill(`#measure-${observation}`, reading)
     return { observation, button: '.question [type="submit"]' }
   }
-  for (const sign of told) await page.check(`[data-sign="${sign}"]`)
+  for (const sign of answer) await page.check(`[data-sign="${sign}"]`)
   return { observation, button: '.question [data-answer="none"]' }
 }
 

@@ -1,22 +1,30 @@
-// npm run -s bench: the page and the engine. npm run -s bench -- prove: the prover beside others. -- science: the models. -- commands: the command line. -- tally: the logs of several desks. -- quarter: a report in the browser.
-const [what = 'page'] = process.argv.slice(2)
-if (what === 'page') await import('./page.mjs')
-else if (what === 'prove') await import('./prove.mjs')
-else if (what === 'science') {
-  const { measureScience } = await import('./science.mjs')
-  process.stdout.write(`${JSON.stringify(await measureScience(), null, 2)}\n`)
-} else if (what === 'commands') {
-  const { measureCommands } = await import('./commands.mjs')
-  process.stdout.write(`${JSON.stringify(measureCommands(), null, 2)}\n`)
-} else if (what === 'tally') {
-  const { measureTally } = await import('./tally.mjs')
-  process.stdout.write(`${JSON.stringify(await measureTally(), null, 2)}\n`)
-} else if (what === 'quarter') {
-  const { measureQuarter } = await import('./quarter.mjs')
-  process.stdout.write(`${JSON.stringify(await measureQuarter(), null, 2)}\n`)
+// npm run -s bench: the page and the engine. npm run -s bench -- <part>: another part, of those below.
+// With --record what was measured is kept in bench/measured, and docs/measured.md is written from all that is.
+import { parseArgs } from 'node:util'
+
+/** The parts that give their figures, so that they can be recorded. */
+const PARTS = {
+  page: async () => (await import('./page.mjs')).measurePage(),
+  commands: async () => (await import('./commands.mjs')).measureCommands(),
+  science: async () => (await import('./science.mjs')).measureScience(),
+  tally: async () => (await import('./tally.mjs')).measureTally(),
+  quarter: async () => (await import('./quarter.mjs')).measureQuarter()
+}
+
+const { values, positionals } = parseArgs({
+  options: { record: { type: 'boolean', default: false } },
+  allowPositionals: true
+})
+const [part = 'page'] = positionals
+if (part === 'prove') await import('./prove.mjs')
+else if (Object.hasOwn(PARTS, part)) {
+  const figures = await PARTS[part]()
+  process.stdout.write(`${JSON.stringify(figures, null, 2)}\n`)
+  if (values.record) {
+    const { record } = await import('./record.mjs')
+    process.stderr.write(`${record(part, figures)} is written.\n`)
+  }
 } else {
-  process.stderr.write(
-    `There is no bench \`${what}\`: page, prove, science, commands, tally, quarter.\n`
-  )
+  process.stderr.write(`There is no bench \`${part}\`: prove, ${Object.keys(PARTS).join(', ')}.\n`)
   process.exitCode = 2
 }

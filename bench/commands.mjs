@@ -7,9 +7,9 @@ const RUNS = 15
 const TROUBLED = ['walk', 'kombucha-jar', '--json', '--given', 'surface-texture=dry-fuzzy']
 const UNTROUBLED = [
   ...['walk', 'kombucha-jar', '--json', '--strict'],
-  ...['people-signs', 'container-signs', 'jar-signs', 'smell-and-liquid'].flatMap(id => [
-    ...['--none', id]
-  ]),
+  ...['people-signs', 'container-signs', 'jar-signs', 'smell-and-liquid', 'drinkers'].flatMap(
+    id => [...['--none', id]]
+  ),
   ...[
     'surface-texture=wet-film',
     'spots-and-color=plain-color',

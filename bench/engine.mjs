@@ -16,10 +16,10 @@ export async function measureEngine() {
     projects.push(made.loaded)
   }
   const trees = {}
-  for (const [at, { id }] of projects[0].trees.entries()) {
+  for (const [index, { id }] of projects[0].trees.entries()) {
     // Each run has a tree of its own: what is compiled for one is kept with it.
     trees[id] = await measureTree(
-      projects.map(({ trees, places, sources }) => ({ tree: trees[at], places, sources }))
+      projects.map(({ trees, places, sources }) => ({ tree: trees[index], places, sources }))
     )
   }
   return { runs: RUNS, loadMs: median(loads), trees }
@@ -30,8 +30,8 @@ async function measureTree(copies) {
   const proofs = []
   for (const { tree, places, sources } of copies) {
     const compile = await timed(() => {
-      const made = new TreeDiagrams(tree)
-      for (const side of SIDES) made.of(side)
+      const compiled = new TreeDiagrams(tree)
+      for (const side of SIDES) compiled.of(side)
     })
     compiles.push(compile.ms)
     proofs.push(await timed(() => prove(tree, places[tree.id], sources)))

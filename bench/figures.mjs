@@ -13,6 +13,6 @@ export const tenth = value => Math.round(value * 10) / 10
 /** How many milliseconds a piece of work takes, and what it gives. */
 export async function timed(work) {
   const start = performance.now()
-  const made = await work()
-  return { ms: performance.now() - start, made }
+  const result = await work()
+  return { ms: performance.now() - start, made: result }
 }

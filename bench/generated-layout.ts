@@ -11,8 +11,8 @@ export const GENTLE_ENDS = ['normal-growth', 'normal-growth', 'wait-and-recheck'
 export function layersOf(depth: number, budget: number): readonly number[] {
   const widths = (cap: number) => {
     let width = 1
-    return Array.from({ length: depth }, (_, at) => {
-      width = at === 0 ? 1 : Math.min(cap, width * 2)
+    return Array.from({ length: depth }, (_, index) => {
+      width = index === 0 ? 1 : Math.min(cap, width * 2)
       return width
     })
   }
@@ -20,14 +20,14 @@ export function layersOf(depth: number, budget: number): readonly number[] {
   if (budget < depth) throw new RangeError(`${budget} questions cannot ask ${depth} observations`)
   let cap = 1
   while (sum(widths(cap + 1)) <= budget && cap < budget) cap++
-  const made = [...widths(cap)]
+  const sizes = [...widths(cap)]
   // What is left over widens the last layers, one by one and round again.
-  const widest = made.filter(width => width < cap).length
-  for (let left = budget - sum(made), at = depth - 1; left > 0; left--, at--) {
-    if (at <= widest) at = depth - 1
-    made[at] = (made[at] as number) + 1
+  const widest = sizes.filter(width => width < cap).length
+  for (let left = budget - sum(sizes), index = depth - 1; left > 0; left--, index--) {
+    if (index <= widest) index = depth - 1
+    sizes[index] = (sizes[index] as number) + 1
   }
-  return made
+  return sizes
 }
 
 /** Which questions stand where. */
@@ -56,14 +56,14 @@ export function namesOf(screens: number, widths: readonly number[], some: number
   const spread = (count: number, shift: number) =>
     Array.from(
       { length: count },
-      (_, at) =>
-        inner[Math.floor(((at + shift) * inner.length) / (count + 1)) % inner.length] as string
+      (_, index) =>
+        inner[Math.floor(((index + shift) * inner.length) / (count + 1)) % inner.length] as string
     )
   const [afterGate, afterAgain] = [spread(some, 0.4), spread(some, 0.8)]
   const through = new Map<string, string>()
-  for (const [at, to] of afterGate.entries()) through.set(to, gates[at] as string)
-  for (const [at, to] of afterAgain.entries()) {
-    if (!through.has(to)) through.set(to, again[at] as string)
+  for (const [index, to] of afterGate.entries()) through.set(to, gates[index] as string)
+  for (const [index, to] of afterAgain.entries()) {
+    if (!through.has(to)) through.set(to, again[index] as string)
   }
   return {
     all: [...first, ...layers.flat()],

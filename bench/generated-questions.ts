@@ -78,8 +78,8 @@ export function questionOf(
     }
   }
   const limits = pick.below(2) === 0 ? [4] : [4, 7]
-  const ranges: Range[] = limits.map((at, index) =>
-    index === 0 ? { atMost: at } : { over: limits[index - 1] as number, atMost: at }
+  const ranges: Range[] = limits.map((limit, index) =>
+    index === 0 ? { atMost: limit } : { over: limits[index - 1] as number, atMost: limit }
   )
   // Made first: what is owed a way may not lie behind a borderline that a count never has.
   const notSure = unsure()

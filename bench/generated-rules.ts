@@ -13,9 +13,9 @@ export function generatedRules(tree: Tree, pick: Pick): readonly Rule[] {
   const all = Object.values(tree.observations)
   const screens = all.filter(one => one.kind === 'signs')
   const body = all.filter(one => one.kind !== 'signs')
-  return Array.from({ length: RULES }, (_, at): Rule => {
-    const rule = { unless: [], basis: 'own-caution', because: [], id: `rule-${at}` } as const
-    const kind = at % 3
+  return Array.from({ length: RULES }, (_, index): Rule => {
+    const rule = { unless: [], basis: 'own-caution', because: [], id: `rule-${index}` } as const
+    const kind = index % 3
     if (kind === 0) {
       const screen = pick.from(screens)
       const verdict =

@@ -32,7 +32,9 @@ export interface Size {
 export function generatedTree(size: Size): Tree {
   const pick = picks(size.seed ?? 1)
   const observations = observationsOf(size.observations)
-  const made = size.hostile ? hostile(size, observations, pick) : shaped(size, observations, pick)
+  const questions = size.hostile
+    ? hostile(size, observations, pick)
+    : shaped(size, observations, pick)
   const tree: Tree = {
     id: 'generated',
     edition: 1,
@@ -40,7 +42,7 @@ export function generatedTree(size: Size): Tree {
     verdicts: VERDICTS,
     observations: Object.fromEntries(observations.map(one => [one.id, one])),
     start: 'q0',
-    questions: Object.fromEntries(made.map(question => [question.id, question])),
+    questions: Object.fromEntries(questions.map(question => [question.id, question])),
     ...SAYS_NOTHING
   }
   return { ...tree, rules: generatedRules(tree, pick) }
@@ -49,24 +51,24 @@ export function generatedTree(size: Size): Tree {
 /** A fifth are screens of signs, at least three; of the rest two thirds choices, one third measures. */
 function observationsOf(count: number): readonly Observation[] {
   const screens = Math.max(3, Math.round(count / 5))
-  return Array.from({ length: count }, (_, at): Observation => {
-    const id = `o${at}`
-    if (at < screens) {
-      const about = at === 0 ? 'person' : at === 1 ? 'container' : 'batch'
+  return Array.from({ length: count }, (_, index): Observation => {
+    const id = `o${index}`
+    if (index < screens) {
+      const about = index === 0 ? 'person' : index === 1 ? 'container' : 'batch'
       const signs = Array.from({ length: SIGNS }, (_, sign) => ({
         id: `s${sign}`,
         danger: sign < 2,
-        volunteered: at === 2 && sign === SIGNS - 1
+        volunteered: index === 2 && sign === SIGNS - 1
       }))
       return { kind: 'signs', id, about, signs }
     }
-    if (at % 3 === 2) {
-      const instruments = at % 2 === 0 ? [] : [{ id: 'meter', plusMinus: 0.05 }]
+    if (index % 3 === 2) {
+      const instruments = index % 2 === 0 ? [] : [{ id: 'meter', plusMinus: 0.05 }]
       const span = { from: 0, to: 14 }
       const unit = instruments.length === 0 ? 'day' : 'ph'
       return { kind: 'measure', id, about: 'batch', unit, instruments, span, usual: { atMost: 4 } }
     }
-    const answers = Array.from({ length: 4 + (at % 4) }, (_, answer) => ({
+    const answers = Array.from({ length: 4 + (index % 4) }, (_, answer) => ({
       id: `a${answer}`,
       danger: answer === 0,
       usual: answer >= 2
@@ -83,25 +85,27 @@ function shaped({ questions }: Size, observations: readonly Observation[], pick:
   const names = namesOf(screens.length, layers, some)
   const first = body.find(({ kind }) => kind === 'choice') as Observation
   const tail = (): Branch['leads'] => ({ to: pick.from(names.tails) })
-  const made: Question[] = screens.map((screen, at) => {
-    const next = names.all[at + 1] as string
-    return signsQuestion(names.all[at] as string, screen, { to: next }, tail, pick)
+  const questionList: Question[] = screens.map((screen, index) => {
+    const next = names.all[index + 1] as string
+    return signsQuestion(names.all[index] as string, screen, { to: next }, tail, pick)
   })
   for (const [depth, layer] of names.layers.entries()) {
     for (const [column, id] of layer.entries()) {
       let turn = 0
       const leads: Leads = () => onward(names, depth, column, turn++, pick, tail)
-      made.push(questionOf(id, body[depth] as Observation, leads, tail, pick))
+      questionList.push(questionOf(id, body[depth] as Observation, leads, tail, pick))
     }
   }
-  for (const [at, id] of names.gates.entries()) {
-    made.push(gate(id, screens[1] as Observation, { to: names.afterGate[at] as string }, tail))
+  for (const [index, id] of names.gates.entries()) {
+    questionList.push(
+      gate(id, screens[1] as Observation, { to: names.afterGate[index] as string }, tail)
+    )
   }
-  for (const [at, id] of names.again.entries()) {
-    made.push(askedAgain(id, first, { to: names.afterAgain[at] as string }, tail))
+  for (const [index, id] of names.again.entries()) {
+    questionList.push(askedAgain(id, first, { to: names.afterAgain[index] as string }, tail))
   }
-  for (const id of names.tails) made.push(tailQuestion(id, screens[0] as Observation))
-  return made
+  for (const id of names.tails) questionList.push(tailQuestion(id, screens[0] as Observation))
+  return questionList
 }
 
 /** Every question asks anything, and leads to any of the next twenty. */
@@ -110,15 +114,15 @@ function hostile(
   observations: readonly Observation[],
   pick: Pick
 ): Question[] {
-  return Array.from({ length: questions }, (_, at) => {
+  return Array.from({ length: questions }, (_, index) => {
     let turn = 0
     const leads: Leads = () =>
-      at === questions - 1
+      index === questions - 1
         ? { end: pick.from(GENTLE_ENDS) }
-        : { to: `q${Math.min(questions - 1, at + 1 + (turn++ === 0 ? 0 : pick.below(20)))}` }
+        : { to: `q${Math.min(questions - 1, index + 1 + (turn++ === 0 ? 0 : pick.below(20)))}` }
     const observation = pick.from(observations)
     return observation.kind === 'signs'
-      ? signsQuestion(`q${at}`, observation, leads(), leads, pick)
-      : questionOf(`q${at}`, observation, leads, leads, pick)
+      ? signsQuestion(`q${index}`, observation, leads(), leads, pick)
+      : questionOf(`q${index}`, observation, leads, leads, pick)
   })
 }

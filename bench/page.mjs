@@ -1,4 +1,3 @@
-// Measures the page and the engine: npm run -s bench. JSON on stdout, a small table on stderr.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -15,31 +14,34 @@ const HOST = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Host</
 <script type="module" src="./jarside-walk.js"></script>
 <h1>Food at home</h1><jarside-walk tree="kombucha-jar"></jarside-walk>`
 
-const engine = await measureEngine()
-const folder = mkdtempSync(join(tmpdir(), 'jarside-bench-'))
-await buildAll({ outDir: folder, logLevel: 'error' })
-writeFileSync(join(folder, 'host.html'), HOST)
-const server = await serveBrotli(folder)
-const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_FLAGS })
-try {
-  const firstQuestion = await measureFirstQuestion(browser, `${server.address}#/kombucha-jar`)
-  const embedded = await measureFirstQuestion(browser, `${server.address}host.html`)
-  const answering = await measureAnswers(browser, server.address)
-  const machine = { node: process.version, browser: browser.version(), cores: cpus().length }
-  const figures = {
-    on: new Date().toISOString().slice(0, 10),
-    machine,
-    firstQuestion,
-    embedded,
-    answering,
-    engine
+/** The page and the engine; a small table of them on stderr. */
+export async function measurePage() {
+  const engine = await measureEngine()
+  const folder = mkdtempSync(join(tmpdir(), 'jarside-bench-'))
+  await buildAll({ outDir: folder, logLevel: 'error' })
+  writeFileSync(join(folder, 'host.html'), HOST)
+  const server = await serveBrotli(folder)
+  const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_FLAGS })
+  try {
+    const firstQuestion = await measureFirstQuestion(browser, `${server.address}#/kombucha-jar`)
+    const embedded = await measureFirstQuestion(browser, `${server.address}host.html`)
+    const answering = await measureAnswers(browser, server.address)
+    const machine = { node: process.version, browser: browser.version(), cores: cpus().length }
+    const figures = {
+      on: new Date().toISOString().slice(0, 10),
+      machine,
+      firstQuestion,
+      embedded,
+      answering,
+      engine
+    }
+    process.stderr.write(`${table(figures)}\n`)
+    return figures
+  } finally {
+    await browser.close()
+    await server.close()
+    rmSync(folder, { recursive: true, force: true })
   }
-  process.stdout.write(`${JSON.stringify(figures, null, 2)}\n`)
-  process.stderr.write(`${table(figures)}\n`)
-} finally {
-  await browser.close()
-  await server.close()
-  rmSync(folder, { recursive: true, force: true })
 }
 
 function table({ firstQuestion: first, embedded, answering, engine: { loadMs, trees } }) {

@@ -33,12 +33,12 @@ const WORKS = { prover, shipped, force, generation, large, diagrams }
 
 const MOST_VERTICES = 2_000_000
 
-const say = (told: object) => process.stdout.write(`${JSON.stringify(told)}\n`)
+const say = (value: object) => process.stdout.write(`${JSON.stringify(value)}\n`)
 
 function timed<T>(work: () => T): { ms: number; made: T } {
   const start = performance.now()
-  const made = work()
-  return { ms: performance.now() - start, made }
+  const result = work()
+  return { ms: performance.now() - start, made: result }
 }
 
 /** Every rule by this prover, from a tree never seen before. */
@@ -46,8 +46,8 @@ function prover(fresh: () => Tree): void {
   const runs = Array.from({ length: 7 }, () => {
     const tree = fresh()
     return timed(() => {
-      const made = new TreeDiagrams(tree)
-      return tree.rules.map(rule => proveRule(made, rule, {}).standing)
+      const compiled = new TreeDiagrams(tree)
+      return tree.rules.map(rule => proveRule(compiled, rule, {}).standing)
     })
   })
   const times = runs.map(({ ms }) => ms).sort((a, b) => a - b)
@@ -65,9 +65,9 @@ function shipped(fresh: () => Tree): void {
   const runs = Array.from({ length: 5 }, () => {
     const tree = fresh()
     return timed(() => {
-      const made = new TreeDiagrams(tree)
-      const proved = proveWith(made, {}, ledger)
-      return { proved, vertices: made.diagrams.count }
+      const compiled = new TreeDiagrams(tree)
+      const proved = proveWith(compiled, {}, ledger)
+      return { proved, vertices: compiled.diagrams.count }
     })
   })
   const times = runs.map(({ ms }) => ms).sort((a, b) => a - b)
@@ -131,13 +131,13 @@ function generation(fresh: () => Tree, { withAnswers }: Case): void {
 function large(fresh: () => Tree): void {
   const tree = fresh()
   const start = performance.now()
-  const made = new TreeDiagrams(tree)
-  const reached = searchOf(made).reached(everything(made))
+  const compiled = new TreeDiagrams(tree)
+  const reached = searchOf(compiled).reached(everything(compiled))
   const reachedMs = performance.now() - start
   const standings: string[] = []
-  const told = () => ({
+  const figures = () => ({
     questions: Object.keys(tree.questions).length,
-    readsAgain: searchOf(made).readsAgain,
+    readsAgain: searchOf(compiled).readsAgain,
     reached: reached?.size ?? null,
     reachedMs,
     rules: standings.length,
@@ -145,12 +145,12 @@ function large(fresh: () => Tree): void {
     ms: performance.now() - start,
     ...memory()
   })
-  say({ stopped: 'seconds', ...told() })
+  say({ stopped: 'seconds', ...figures() })
   for (const rule of tree.rules) {
-    standings.push(standingOf(made, rule))
-    say({ stopped: 'seconds', ...told() })
+    standings.push(standingOf(compiled, rule))
+    say({ stopped: 'seconds', ...figures() })
   }
-  say(told())
+  say(figures())
 }
 
 /** The whole diagrams of person, container, batch and use, and the properties that compare two of them. */
@@ -162,27 +162,31 @@ function diagrams(fresh: () => Tree): void {
     variables.map(({ values }) => values.length),
     MOST_VERTICES
   )
-  const made = new TreeDiagrams(tree, variables, all)
+  const compiled = new TreeDiagrams(tree, variables, all)
   const done: string[] = []
-  const told = () => ({ done, vertices: all.count, ms: performance.now() - start, ...memory() })
+  const figures = () => ({ done, vertices: all.count, ms: performance.now() - start, ...memory() })
   const steps: [string, () => unknown][] = [
     ...(['person', 'container', 'batch', 'use'] as const).map(
-      lens => [lens, () => made.of(lens)] as [string, () => unknown]
+      lens => [lens, () => compiled.of(lens)] as [string, () => unknown]
     ),
-    ['not-knowing', () => notKnowingNeverReassures.prove(made, {}, undefined)],
-    ['danger-unsure', () => anUnsureDangerSignIsNotGentle.prove(made, {}, undefined)]
+    ['not-knowing', () => notKnowingNeverReassures.prove(compiled, {}, undefined)],
+    ['danger-unsure', () => anUnsureDangerSignIsNotGentle.prove(compiled, {}, undefined)]
   ]
   for (const [name, step] of steps) {
-    say({ stopped: 'seconds', at: name, ...told() })
+    say({ stopped: 'seconds', at: name, ...figures() })
     try {
       step()
       done.push(name)
     } catch (error) {
-      say({ stopped: error instanceof RangeError ? 'call stack' : 'vertices', at: name, ...told() })
+      say({
+        stopped: error instanceof RangeError ? 'call stack' : 'vertices',
+        at: name,
+        ...figures()
+      })
       return
     }
   }
-  say(told())
+  say(figures())
 }
 
 const memory = () => ({

@@ -54,9 +54,9 @@ const stops = []
 for (const tree of ['shape', 'hostile']) {
   for (const questions of tree === 'shape' ? [100, 300, 1000, 3000, 10000] : [20, 30, 60, 100]) {
     const size = { tree, questions, observations: questions < 60 ? 10 : 20, seconds: 30 }
-    const made = await alone({ work: 'diagrams', ...size })
+    const result = await alone({ work: 'diagrams', ...size })
     const search = tree === 'hostile' ? await alone({ work: 'large', ...size }) : undefined
-    stops.push({ ...size, diagrams: made, ...(search && { search }) })
+    stops.push({ ...size, diagrams: result, ...(search && { search }) })
   }
 }
 
@@ -83,13 +83,13 @@ function alone(wanted) {
     child.on('close', (_, signal) => {
       clearTimeout(timer)
       const last = said.trimEnd().split('\n').at(-1)
-      const told =
+      const text =
         last === undefined || last === ''
           ? { stopped: signal === 'SIGKILL' ? `${wanted.seconds} s` : 'memory' }
           : JSON.parse(last)
       const seconds = ((performance.now() - start) / 1000).toFixed(1)
-      process.stderr.write(`${JSON.stringify(wanted)} ${seconds} s ${JSON.stringify(told)}\n`)
-      done(told)
+      process.stderr.write(`${JSON.stringify(wanted)} ${seconds} s ${JSON.stringify(text)}\n`)
+      done(text)
     })
   })
 }
@@ -97,7 +97,7 @@ function alone(wanted) {
 /** The growth exponent: the slope of least squares of time over size, both as logarithms. */
 function slope(pairs) {
   const logs = pairs.map(([size, ms]) => [Math.log(size), Math.log(ms)])
-  const mean = at => logs.reduce((sum, pair) => sum + pair[at], 0) / logs.length
+  const mean = side => logs.reduce((sum, pair) => sum + pair[side], 0) / logs.length
   const [x, y] = [mean(0), mean(1)]
   const above = logs.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0)
   const below = logs.reduce((sum, [a]) => sum + (a - x) ** 2, 0)

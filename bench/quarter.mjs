@@ -37,7 +37,7 @@ export async function measureQuarter() {
         })
         opening.result.close()
       },
-      [...Array(RECORDS).keys()].map(at => JSON.stringify({ ...madeUp(at * 20), edit: 0 }))
+      [...Array(RECORDS).keys()].map(number => JSON.stringify({ ...madeUp(number * 20), edit: 0 }))
     )
     const times = []
     let contacts = 0

@@ -71,16 +71,16 @@ process.exitCode = breaches.length > 0 ? 1 : 0
 
 async function read(caller, place, language) {
   const tree = loaded.trees.find(({ id }) => id === caller.tree)
-  const told = {}
+  const figures = {}
   const answerTo = observation => {
-    told[observation] = answerOf(caller, tree, tree.observations[observation])
-    return told[observation]
+    figures[observation] = answerOf(caller, tree, tree.observations[observation])
+    return figures[observation]
   }
   const walk = { caller: caller.id, place, language }
   try {
     const says = language === 'es' ? caller.dice : caller.says
     const screens = await play(browser, server.address, { ...walk, tree: tree.id, says, answerTo })
-    return readingOf(walk, screens, needlessIn(tree, told))
+    return readingOf(walk, screens, needlessIn(tree, figures))
   } catch (error) {
     throw new Error(`${Object.values(walk).join(', ')}: ${error.message}`, { cause: error })
   }

@@ -25,13 +25,13 @@ function goOn(tree: Tree, seed: number) {
     seed
   }) as [[Parameters<typeof callOf>[1], Readonly<Record<string, never>>]]
   const stages: Evaluation[] = []
-  for (let told = facts; ; ) {
-    const { answers, either } = callOf(tree, told)
+  for (let sofar = facts; ; ) {
+    const { answers, either } = callOf(tree, sofar)
     const now = evaluate(tree, answers, either)
     stages.push(now)
     if (now.walk.asks === null) return { facts, stages }
     const { observation } = now.walk.asks
-    told = [...told, missing(answers, observation, rest[observation] as never)]
+    sofar = [...sofar, missing(answers, observation, rest[observation] as never)]
   }
 }
 

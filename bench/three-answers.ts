@@ -5,22 +5,25 @@ import { rule, type Sketch, sketch } from '../tests/helpers/sketch.ts'
 export function threeAnswers(count: number): Tree {
   const questions: Record<string, Sketch[string]> = {}
   const usual: Record<string, string> = {}
-  for (let at = 0; at < count; at++) {
-    const leads = at + 1 < count ? `→ q${at + 1}` : '= normal-growth'
-    questions[`q${at}`] = {
+  for (let index = 0; index < count; index++) {
+    const leads = index + 1 < count ? `→ q${index + 1}` : '= normal-growth'
+    questions[`q${index}`] = {
       '!dry': `+likely-mold ${leads}`,
       wet: leads,
       unsure: `+wait-and-recheck ${leads}`
     }
-    usual[`q${at}`] = 'wet'
+    usual[`q${index}`] = 'wet'
   }
   const choice = (observation: string, answer: string) =>
     ({ kind: 'choice', observation, among: [answer] }) as const
-  const rules = Array.from({ length: count }, (_, at) => [
-    rule(`dry-${at}`, [choice(`q${at}`, 'dry')], { kind: 'at-least', verdict: 'likely-mold' }),
+  const rules = Array.from({ length: count }, (_, index) => [
+    rule(`dry-${index}`, [choice(`q${index}`, 'dry')], {
+      kind: 'at-least',
+      verdict: 'likely-mold'
+    }),
     rule(
-      `unsure-${at}`,
-      [choice(`q${at}`, 'unsure')],
+      `unsure-${index}`,
+      [choice(`q${index}`, 'unsure')],
       { kind: 'at-most', verdict: 'wait-and-recheck' },
       { restUsual: true }
     )

@@ -7,8 +7,8 @@ const METHODS = ['phone', 'phone', 'call-back', 'walk-in', 'email']
 const TOPICS = ['canning', 'pickling', 'freezing', 'drying']
 
 /** A made-up record, another one for each number; about one in twenty is a later edit of an earlier one. */
-export function madeUp(at) {
-  const of = at % 20 === 19 ? at - 7 : at
+export function madeUp(number) {
+  const of = number % 20 === 19 ? number - 7 : number
   const hex = Math.imul(of + 1, 0x9e3779b1) >>> 0
   const id = hex.toString(16).padStart(8, '0')
   const about = of % 3 === 0
@@ -16,8 +16,8 @@ export function madeUp(at) {
   return {
     kind: 'contact',
     id: `${id}-0000-4000-8000-${of.toString(16).padStart(12, '0')}`,
-    edit: of === at ? 0 : 1,
-    mark: (Math.imul(at + 1, 0x85ebca6b) >>> 0).toString(16).padStart(8, '0'),
+    edit: of === number ? 0 : 1,
+    mark: (Math.imul(number + 1, 0x85ebca6b) >>> 0).toString(16).padStart(8, '0'),
     date: day.toISOString().slice(0, 10),
     volunteer: (of % 40) + 1,
     tree: about ? null : TREES[of % 4],
@@ -44,8 +44,8 @@ export function madeUp(at) {
 /** Writes so many lines of one log to a file. */
 export async function writeLog(file, from, until) {
   const stream = createWriteStream(file)
-  for (let at = from; at < until; at++) {
-    if (!stream.write(`${JSON.stringify(madeUp(at))}\n`)) await once(stream, 'drain')
+  for (let index = from; index < until; index++) {
+    if (!stream.write(`${JSON.stringify(madeUp(index))}\n`)) await once(stream, 'drain')
   }
   stream.end()
   await once(stream, 'finish')

@@ -37,24 +37,24 @@ export const callers = (): readonly Caller[] =>
  */
 export function answerOf(caller: Caller, tree: Tree, observation: Observation): Answer {
   const { id } = observation
-  const told = caller.tells?.[id]
-  if (told === undefined) return caller.otherwise === 'unsure' ? unsure(observation) : usual()
-  const wrong = () => new Error(`${caller.id}: ${JSON.stringify(told)} is no answer to ${id}`)
-  if (told === 'unsure') return unsure(observation)
+  const answer = caller.tells?.[id]
+  if (answer === undefined) return caller.otherwise === 'unsure' ? unsure(observation) : usual()
+  const wrong = () => new Error(`${caller.id}: ${JSON.stringify(answer)} is no answer to ${id}`)
+  if (answer === 'unsure') return unsure(observation)
   switch (observation.kind) {
     case 'choice':
-      if (!observation.answers.some(each => each.id === told)) throw wrong()
-      return told as string
+      if (!observation.answers.some(each => each.id === answer)) throw wrong()
+      return answer as string
     case 'signs': {
-      if (!Array.isArray(told)) throw wrong()
-      const seen = observation.signs.filter(sign => told.includes(sign.id))
-      if (seen.length < told.length) throw wrong()
-      return signs(observation, sign => (told.includes(sign) ? 'yes' : 'no'))
+      if (!Array.isArray(answer)) throw wrong()
+      const seen = observation.signs.filter(sign => answer.includes(sign.id))
+      if (seen.length < answer.length) throw wrong()
+      return signs(observation, sign => (answer.includes(sign) ? 'yes' : 'no'))
     }
     case 'measure':
-      if (typeof told === 'number') return measured(observation, told)
-      if (typeof told !== 'object' || !('reading' in told)) throw wrong()
-      return measured(observation, told.reading, told.by)
+      if (typeof answer === 'number') return measured(observation, answer)
+      if (typeof answer !== 'object' || !('reading' in answer)) throw wrong()
+      return measured(observation, answer.reading, answer.by)
   }
 
   function usual(): Answer {

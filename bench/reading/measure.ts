@@ -59,8 +59,8 @@ export function readingOf(
   const end = screens.at(-1)
   if (end === undefined) throw new Error('nothing was seen')
   const passed = screens.slice(0, -1)
-  const shown = (screen: SeenScreen, at: number) =>
-    words(screen.texts.filter(({ part }) => part !== 'frame' || at === 0))
+  const shown = (screen: SeenScreen, index: number) =>
+    words(screen.texts.filter(({ part }) => part !== 'frame' || index === 0))
   const each = passed.map(shown)
   const outcome = words(end.texts.filter(({ part }) => part !== 'frame'))
   const before = {

@@ -11,12 +11,12 @@ import type { Tree } from '../../src/tree/tree.ts'
  *
  * Signs are tried one at a time, and all unsure. An answer that leaves something open counts as a change.
  */
-export function needlessIn(tree: Tree, told: Answers): readonly string[] {
-  const reached = saidOf(tree, told)
+export function needlessIn(tree: Tree, answers: Answers): readonly string[] {
+  const reached = saidOf(tree, answers)
   if (reached === OPEN) throw new Error(`${tree.id}: the walk is not at its end`)
-  return Object.keys(told).filter(id =>
-    otherAnswers(tree, tree.observations[id], told[id]).every(
-      answer => saidOf(tree, { ...told, [id]: answer }) === reached
+  return Object.keys(answers).filter(id =>
+    otherAnswers(tree, tree.observations[id], answers[id]).every(
+      answer => saidOf(tree, { ...answers, [id]: answer }) === reached
     )
   )
 }
@@ -24,8 +24,8 @@ export function needlessIn(tree: Tree, told: Answers): readonly string[] {
 const OPEN = 'open'
 
 /** Everything that is decided and everything that is to be done; `open` while either can still change. */
-function saidOf(tree: Tree, told: Answers): string {
-  const { settled } = evaluate(tree, withDerived(tree, told))
+function saidOf(tree: Tree, answers: Answers): string {
+  const { settled } = evaluate(tree, withDerived(tree, answers))
   if (settled === null) return OPEN
   const { person, container, batch, use } = settled.outcome
   const { doNow, later, clean, keep, startAgain, refer, recheck } = settled.advice

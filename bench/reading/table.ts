@@ -6,11 +6,11 @@ const LANGUAGES: Readonly<Record<string, string>> = { en: 'English', es: 'Spanis
 
 /** A table in Markdown, its columns as wide as what is in them. */
 export function tableOf(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const widths = head.map((name, at) =>
-    Math.max(3, name.length, ...rows.map(row => (row[at] ?? '').length))
+  const widths = head.map((name, index) =>
+    Math.max(3, name.length, ...rows.map(row => (row[index] ?? '').length))
   )
   const line = (row: readonly string[]) =>
-    `| ${widths.map((width, at) => (row[at] ?? '').padEnd(width)).join(' | ')} |`
+    `| ${widths.map((width, index) => (row[index] ?? '').padEnd(width)).join(' | ')} |`
   return [line(head), line(widths.map(width => '-'.repeat(width))), ...rows.map(line)].join('\n')
 }
 

@@ -21,9 +21,9 @@ export class Claimed {
   }
 
   /** What a question makes of answers not read before; `place` is that of what is read again, else below 0. */
-  first(at: number, place: number, open: Open, costs: Costs): readonly Exit[] {
-    const spot = this.#plan.spots[at] as Spot
-    const grades = this.#ways[at] ?? []
+  first(index: number, place: number, open: Open, costs: Costs): readonly Exit[] {
+    const spot = this.#plan.spots[index] as Spot
+    const grades = this.#ways[index] ?? []
     if (spot.variable !== NONE) {
       return exitsOfOne(spot, grades, open, costs, value =>
         place < 0 ? -1 : this.#remembered.standIn(place, value)
@@ -34,18 +34,18 @@ export class Claimed {
       return { cells, grades: this.#cells[one] ?? [], turns: ways.length - 1 }
     }
     const again = place < 0 ? [] : this.#remembered.readings(place).map(reading)
-    return exitsOfSigns(reading(at), again, grades, open, costs)
+    return exitsOfSigns(reading(index), again, grades, open, costs)
   }
 
   /** What a question makes of an answer remembered. */
-  again(at: number, known: Exit): Exit {
-    const { variable } = this.#plan.spots[at] as Spot
+  again(exit: number, found: Exit): Exit {
+    const { variable } = this.#plan.spots[exit] as Spot
     const none = { taken: [], standIn: -1, cost: 0, picks: null }
-    const grades = this.#ways[at] ?? []
+    const grades = this.#ways[exit] ?? []
     if (variable !== NONE) {
-      return { ...none, way: known.standIn, grade: grades[known.standIn] ?? 0 }
+      return { ...none, way: found.standIn, grade: grades[found.standIn] ?? 0 }
     }
-    const { turn, grade } = known.taken[this.#remembered.readingOf(at)] as Taken
+    const { turn, grade } = found.taken[this.#remembered.readingOf(exit)] as Taken
     return { ...none, way: turn, grade: Math.max(grade, grades[turn] ?? 0) }
   }
 }

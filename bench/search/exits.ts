@@ -38,8 +38,8 @@ export function exitsOfOne(
     const stands = standIn(value)
     const grade = grades[value] ?? 0
     const key = `${to} ${grade} ${stands}`
-    const known = best.get(key)
-    if (known !== undefined && known.cost <= cost) continue
+    const before = best.get(key)
+    if (before !== undefined && before.cost <= cost) continue
     const picks = { variable, value, before: null }
     best.set(key, { way: value, grade, taken: [], standIn: stands, cost, picks })
   }
@@ -81,11 +81,11 @@ export function exitsOfSigns(
     const best = new Map<string, Part>()
     for (const part of parts) {
       for (const { value, taken, cost } of values) {
-        const both = part.taken.map((one, at) => joined(one, taken[at] as Taken))
+        const both = part.taken.map((one, index) => joined(one, taken[index] as Taken))
         const key = keyOf(both)
-        const known = best.get(key)
+        const before = best.get(key)
         const sum = part.cost + cost
-        if (known !== undefined && known.cost <= sum) continue
+        if (before !== undefined && before.cost <= sum) continue
         best.set(key, { taken: both, cost: sum, picks: { variable, value, before: part.picks } })
       }
     }
@@ -107,11 +107,13 @@ function valuesOf(readings: readonly Reading[], variable: number, open: Open, co
   >()
   for (const [value, isOpen] of (open[variable] ?? []).entries()) {
     if (!isOpen) continue
-    const taken = readings.map(({ cells, grades, turns }, at) => ({
-      turn: cells[of[at] as number]?.turns[value] ?? turns,
-      grade: grades[of[at] as number]?.[value] ?? 0
+    const taken = readings.map(({ cells, grades, turns }, index) => ({
+      turn: cells[of[index] as number]?.turns[value] ?? turns,
+      grade: grades[of[index] as number]?.[value] ?? 0
     }))
-    const idle = taken.every(({ turn, grade }, at) => turn === readings[at]?.turns && grade === 0)
+    const idle = taken.every(
+      ({ turn, grade }, index) => turn === readings[index]?.turns && grade === 0
+    )
     const cost = costs[variable]?.[value] ?? 0
     const key = keyOf(taken)
     if ((best.get(key)?.cost ?? Number.POSITIVE_INFINITY) > cost) {

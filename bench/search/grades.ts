@@ -12,12 +12,12 @@ export interface Levels {
 }
 
 export function levelsOf(tree: Tree, { spots }: Plan, lens: Lens): Levels {
-  const known = new Map<Effect, number>()
+  const cache = new Map<Effect, number>()
   const level = (effect: Effect | null, end?: string): number => {
     if (effect === null) return 0
-    const made = known.get(effect) ?? levelOf(tree, lens, effect, end)
-    known.set(effect, made)
-    return made
+    const result = cache.get(effect) ?? levelOf(tree, lens, effect, end)
+    cache.set(effect, result)
+    return result
   }
   return {
     ways: spots.map(({ ways }) => ways.map(({ effect, end }) => level(effect, end))),

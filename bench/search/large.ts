@@ -9,13 +9,13 @@ import { Search } from './search.ts'
 /** From so many questions on a tree is searched first: its diagrams may not fit in memory. */
 export const LARGE = 100
 
-const made = new WeakMap<TreeDiagrams, Search>()
+const cache = new WeakMap<TreeDiagrams, Search>()
 
 /** The search of a tree, laid out once. */
 export function searchOf(diagrams: TreeDiagrams): Search {
-  const known = made.get(diagrams) ?? new Search(diagrams)
-  made.set(diagrams, known)
-  return known
+  const before = cache.get(diagrams) ?? new Search(diagrams)
+  cache.set(diagrams, before)
+  return before
 }
 
 /** The trees whose diagrams were asked once: they answer sooner than a search from then on. */

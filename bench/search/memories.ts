@@ -31,8 +31,8 @@ export class Memories {
 
   #number(entries: readonly (readonly [number, Exit, string])[]): number {
     const key = entries.map(([, , text]) => text).join('|')
-    const known = this.#known.get(key)
-    if (known !== undefined) return known
+    const before = this.#known.get(key)
+    if (before !== undefined) return before
     this.#known.set(key, this.#all.length)
     return this.#all.push(entries) - 1
   }

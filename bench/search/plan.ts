@@ -48,33 +48,33 @@ export interface Way {
 export const NONE = -1
 
 /** Lays out every question that the start leads to. */
-export function planOf(made: TreeDiagrams): Plan {
-  const { tree } = made
+export function planOf(compiled: TreeDiagrams): Plan {
+  const { tree } = compiled
   const order = sorted(tree)
-  const places = new Map(order.map((id, at) => [id, at]))
+  const places = new Map(order.map((id, index) => [id, index]))
   const wayTo = (branch: Branch): Way => {
     const { leads } = branch
     return 'end' in leads
       ? { to: -1, effect: branch, end: leads.end }
       : { to: places.get(leads.to) as number, effect: branch }
   }
-  return { spots: order.map(id => spotOf(made, tree.questions[id] as Question, wayTo)) }
+  return { spots: order.map(id => spotOf(compiled, tree.questions[id] as Question, wayTo)) }
 }
 
-function spotOf(made: TreeDiagrams, question: Question, wayTo: (branch: Branch) => Way): Spot {
+function spotOf(compiled: TreeDiagrams, question: Question, wayTo: (branch: Branch) => Way): Spot {
   const { id, asks } = question
   const spot = { question: id, asks, variable: NONE, cells: [] }
   if (question.kind === 'signs') {
     const ways = [...question.turns, question.otherwise].map(wayTo)
-    return { ...spot, cells: cellsOf(made, question), ways }
+    return { ...spot, cells: cellsOf(compiled, question), ways }
   }
-  const variable = made.indexOf(asks)
+  const variable = compiled.indexOf(asks)
   const { unsure } = question.kind === 'choice' ? question.answers : question
   if (variable === undefined) return { ...spot, ways: [wayTo(unsure as Branch)] }
-  const branches = (made.variables[variable] as Variable).values.map(({ answer }) =>
+  const branches = (compiled.variables[variable] as Variable).values.map(({ answer }) =>
     question.kind === 'choice'
       ? (question.answers[answer as string] as Branch)
-      : rangeTaken(made.tree, question, answer as Interval | 'unsure')
+      : rangeTaken(compiled.tree, question, answer as Interval | 'unsure')
   )
   return { ...spot, variable, ways: branches.map(wayTo) }
 }
@@ -83,11 +83,11 @@ const rangeTaken = (tree: Tree, question: MeasureQuestion, answer: Interval | 'u
   decide(tree, question, { [question.asks]: answer })?.branch as Branch
 
 /** The signs that do something at this question. */
-function cellsOf(made: TreeDiagrams, { asks, signs, turns }: SignsQuestion): readonly Cell[] {
+function cellsOf(compiled: TreeDiagrams, { asks, signs, turns }: SignsQuestion): readonly Cell[] {
   const read = new Set([...Object.keys(signs), ...turns.flatMap(turn => turn.signs)])
   return [...read].map(sign => {
-    const variable = made.indexOf(asks, sign) as number
-    const values = (made.variables[variable] as Variable).values.map(
+    const variable = compiled.indexOf(asks, sign) as number
+    const values = (compiled.variables[variable] as Variable).values.map(
       ({ answer }) => answer as SignValue
     )
     return {

@@ -29,19 +29,19 @@ export class Remembered {
     cellGrades: CellGrades
   ) {
     const readers = observations.map(id =>
-      spots.flatMap(({ asks }, at) => (asks === id && again[at] ? [at] : []))
+      spots.flatMap(({ asks }, index) => (asks === id && again[index] ? [index] : []))
     )
     this.#alike = readers.map(of => alike(spots, of, wayGrades))
     this.#readings = readers.map(of => {
-      const known = new Map<string, number>()
+      const cache = new Map<string, number>()
       const first: number[] = []
-      for (const at of of) {
-        const key = readingText((spots[at] as Spot).cells, cellGrades[at] ?? [])
-        if (!known.has(key)) {
-          known.set(key, first.length)
-          first.push(at)
+      for (const place of of) {
+        const key = readingText((spots[place] as Spot).cells, cellGrades[place] ?? [])
+        if (!cache.has(key)) {
+          cache.set(key, first.length)
+          first.push(place)
         }
-        this.#readingOf.set(at, known.get(key) as number)
+        this.#readingOf.set(place, cache.get(key) as number)
       }
       return first
     })
@@ -65,7 +65,7 @@ export class Remembered {
 
 function readingText(cells: readonly Cell[], grades: readonly (readonly number[])[]): string {
   return cells
-    .map(({ variable, turns }, at) => `${variable}:${turns}:${grades[at] ?? ''}`)
+    .map(({ variable, turns }, index) => `${variable}:${turns}:${grades[index] ?? ''}`)
     .sort()
     .join(' ')
 }
@@ -79,13 +79,13 @@ function alike(
   const first = spots[readers[0] ?? -1]
   if (first === undefined || first.cells.length > 0) return []
   let parts = first.ways.map(() => 0)
-  for (const at of readers) {
-    const known = new Map<string, number>()
-    const { ways } = spots[at] as Spot
+  for (const reader of readers) {
+    const cache = new Map<string, number>()
+    const { ways } = spots[reader] as Spot
     parts = parts.map((part, value) => {
-      const key = `${part} ${ways[value]?.to} ${wayGrades[at]?.[value]}`
-      if (!known.has(key)) known.set(key, known.size)
-      return known.get(key) as number
+      const key = `${part} ${ways[value]?.to} ${wayGrades[reader]?.[value]}`
+      if (!cache.has(key)) cache.set(key, cache.size)
+      return cache.get(key) as number
     })
   }
   return parts.map(part => parts.indexOf(part))

@@ -14,23 +14,25 @@ export interface Rereading {
 export function rereadingOf({ spots }: Plan): Rereading {
   const all = [...new Set(spots.map(({ asks }) => asks))]
   const above = bits(spots.length, all.length)
-  const place = new Map(all.map((id, at) => [id, at]))
-  const again = spots.map(({ asks, ways }, at) => {
+  const place = new Map(all.map((id, index) => [id, index]))
+  const again = spots.map(({ asks, ways }, index) => {
     const own = place.get(asks) as number
-    const read = above.has(at, own)
+    const read = above.has(index, own)
     for (const { to } of ways) {
       if (to < 0) continue
-      above.addAll(to, at)
+      above.addAll(to, index)
       above.add(to, own)
     }
     return read
   })
-  const observations = [...new Set(spots.filter((_, at) => again[at]).map(({ asks }) => asks))]
+  const observations = [
+    ...new Set(spots.filter((_, index) => again[index]).map(({ asks }) => asks))
+  ]
   const live = bits(spots.length, observations.length)
-  for (let at = spots.length - 1; at >= 0; at--) {
-    const { asks, ways } = spots[at] as (typeof spots)[number]
-    if (again[at]) live.add(at, observations.indexOf(asks))
-    for (const { to } of ways) if (to >= 0) live.addAll(at, to)
+  for (let index = spots.length - 1; index >= 0; index--) {
+    const { asks, ways } = spots[index] as (typeof spots)[number]
+    if (again[index]) live.add(index, observations.indexOf(asks))
+    for (const { to } of ways) if (to >= 0) live.addAll(index, to)
   }
   return { again, observations, isLive: live.has }
 }
@@ -43,13 +45,13 @@ function bits(rows: number, width: number) {
     has: (row: number, one: number): boolean =>
       (((held[row * words + (one >>> 5)] as number) >>> (one & 31)) & 1) === 1,
     add: (row: number, one: number): void => {
-      const at = row * words + (one >>> 5)
-      held[at] = (held[at] as number) | (1 << (one & 31))
+      const cell = row * words + (one >>> 5)
+      held[cell] = (held[cell] as number) | (1 << (one & 31))
     },
     addAll: (row: number, from: number): void => {
       for (let word = 0; word < words; word++) {
-        const at = row * words + word
-        held[at] = (held[at] as number) | (held[from * words + word] as number)
+        const cell = row * words + word
+        held[cell] = (held[cell] as number) | (held[from * words + word] as number)
       }
     }
   }

@@ -41,9 +41,9 @@ export class Search {
   readonly #levels = new Map<string, Levels>()
   readonly #claimed = new Map<string, Claimed>()
 
-  constructor(made: TreeDiagrams) {
-    this.#made = made
-    this.plan = planOf(made)
+  constructor(compiled: TreeDiagrams) {
+    this.#made = compiled
+    this.plan = planOf(compiled)
     this.#rereading = rereadingOf(this.plan)
   }
 
@@ -94,15 +94,15 @@ export class Search {
     const claimed = this.#claim(grades)
     const costs = costsOf(this.#made, open)
     const memories = new Memories()
-    const places = new Map(observations.map((id, at) => [id, at]))
+    const places = new Map(observations.map((id, index) => [id, index]))
     const states: (Map<number, State> | undefined)[] = spots.map(() => undefined)
     const begun: State = { grade: 0, memory: 0, cost: 0, from: null, picks: null }
     states[0] = new Map([[0, begun]])
     let count = 0
-    for (const [at, spot] of spots.entries()) {
-      const here = states[at]
+    for (const [index, spot] of spots.entries()) {
+      const here = states[index]
       if (here === undefined) continue
-      states[at] = undefined
+      states[index] = undefined
       on.met?.(spot)
       count += here.size
       if (count > most || memories.count > MOST_MEMORIES) return false
@@ -110,9 +110,9 @@ export class Search {
       let exits: readonly Exit[] | undefined
       for (const state of here.values()) {
         if (!on.worth(state)) continue
-        const known = place < 0 ? undefined : memories.recall(state.memory, place)
-        exits ??= known === undefined ? claimed.first(at, place, open, costs) : undefined
-        const taken = known === undefined ? (exits ?? []) : [claimed.again(at, known)]
+        const exitBefore = place < 0 ? undefined : memories.recall(state.memory, place)
+        exits ??= exitBefore === undefined ? claimed.first(index, place, open, costs) : undefined
+        const taken = exitBefore === undefined ? (exits ?? []) : [claimed.again(index, exitBefore)]
         for (const exit of taken) {
           const grade = Math.max(state.grade, exit.grade)
           if (grade >= grades.lost) continue
@@ -123,7 +123,7 @@ export class Search {
             continue
           }
           const added =
-            place >= 0 && known === undefined && isLive(to, place)
+            place >= 0 && exitBefore === undefined && isLive(to, place)
               ? memories.add(state.memory, place, exit)
               : state.memory
           const memory = memories.kept(added, one => isLive(to, one))
@@ -169,9 +169,9 @@ function choiceOf(last: State): ValueChoice {
 }
 
 /** An unusual value counts where a usual one is open as well. */
-function costsOf(made: TreeDiagrams, open: Open): Costs {
-  return made.variables.map((variable, index) => {
-    const usual = variable.values.map(value => isUsual(made.tree, variable, value))
+function costsOf(compiled: TreeDiagrams, open: Open): Costs {
+  return compiled.variables.map((variable, index) => {
+    const usual = variable.values.map(value => isUsual(compiled.tree, variable, value))
     const free = usual.some((is, value) => is && open[index]?.[value])
     return usual.map(is => (free && !is ? 1 : 0))
   })

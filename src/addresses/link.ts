@@ -1,6 +1,6 @@
 import { answersToKeep } from '../evaluate/keep.ts'
 import type { Answer, Answers, SignValue } from '../tree/answers.ts'
-import { isInterval, SIGN_VALUES } from '../tree/answers.ts'
+import { isInterval, isSignValue } from '../tree/answers.ts'
 import type { Observation } from '../tree/observation.ts'
 import { measured } from '../tree/reading.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -21,11 +21,11 @@ const END = 'end'
  * Nothing about a person is in it: those questions are asked again.
  */
 export function writeLink(tree: Tree, answers: Answers): string {
-  const told = Object.entries(answersToKeep(tree, answers)).map(
+  const pairs = Object.entries(answersToKeep(tree, answers)).map(
     ([observation, answer]) =>
       `${observation}=${answerText(tree.observations[observation], answer)}`
   )
-  const parts = [`f=${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`, ...told, END]
+  const parts = [`f=${tree.fingerprint.slice(0, FINGERPRINT_LENGTH)}`, ...pairs, END]
   return `${tree.id}?${parts.map(encodeURI).join('&')}`
 }
 
@@ -55,10 +55,10 @@ export function readLink(tree: Tree, query: string): ReadLink {
 }
 
 function splitPart(part: string): [string, string] {
-  const at = part.indexOf('=')
-  if (at < 0) return ['', '']
+  const place = part.indexOf('=')
+  if (place < 0) return ['', '']
   try {
-    return [decodeURI(part.slice(0, at)), decodeURI(part.slice(at + 1))]
+    return [decodeURI(part.slice(0, place)), decodeURI(part.slice(place + 1))]
   } catch {
     return ['', '']
   }
@@ -75,8 +75,8 @@ function answerText(observation: Observation | undefined, answer: Answer): strin
   const isWhole =
     observation?.kind === 'signs' &&
     observation.signs.every(({ id, volunteered }) => volunteered || Object.hasOwn(answer, id))
-  const told = Object.entries(answer).filter(([, value]) => !isWhole || value !== 'no')
-  return [isWhole ? 'none' : 'some', ...told.map(([sign, value]) => `${sign}.${value}`)].join('~')
+  const signs = Object.entries(answer).filter(([, value]) => !isWhole || value !== 'no')
+  return [isWhole ? 'none' : 'some', ...signs.map(([sign, value]) => `${sign}.${value}`)].join('~')
 }
 
 function readAnswer(observation: Observation, text: string): Answer | undefined {
@@ -88,17 +88,17 @@ function readAnswer(observation: Observation, text: string): Answer | undefined 
     case 'measure':
       return text === 'unsure' ? text : readReading(observation, text)
     case 'signs': {
-      const [all, ...told] = text.split('~')
+      const [all, ...marks] = text.split('~')
       if (all !== 'none' && all !== 'some') return undefined
       const asked = observation.signs.filter(({ volunteered }) => !volunteered)
       const signs: Record<string, SignValue> = Object.fromEntries(
         all === 'none' ? asked.map(({ id }) => [id, 'no' as const]) : []
       )
-      for (const one of told) {
+      for (const one of marks) {
         const [sign = '', value] = one.split('.')
-        const known = observation.signs.some(({ id }) => id === sign)
-        if (!known || !SIGN_VALUES.includes(value as SignValue)) return undefined
-        signs[sign] = value as SignValue
+        const isKnown = observation.signs.some(({ id }) => id === sign)
+        if (!isKnown || !isSignValue(value)) return undefined
+        signs[sign] = value
       }
       return signs
     }

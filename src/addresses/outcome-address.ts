@@ -73,7 +73,7 @@ export function readOutcome(
   const [names = '', use, numbers] = text.split('/')
   const general = generalOutcome(tree, names.split('+'))
   if (general === null) return null
-  const named = USES.find(known => known === use)
+  const named = USES.find(each => each === use)
   // A person is in no address of one jar: such a sheet is general.
   const bare = named === undefined || fingerprint === null || general.person !== null
   if (bare) return { outcome: general, standing: 'general' }
@@ -97,11 +97,11 @@ export function readOutcome(
 export function generalOutcome(tree: Tree, verdicts: readonly string[]): Outcome | null {
   let outcome: Outcome = { ...NOTHING_YET, use: 'not-yet' }
   for (const id of verdicts) {
-    const known = tree.verdicts.find(candidate => candidate.id === id)
-    if (known === undefined || outcome[known.track] !== null) return null
+    const found = tree.verdicts.find(candidate => candidate.id === id)
+    if (found === undefined || outcome[found.track] !== null) return null
     // What no such jar is ever used for is not promised by its general sheet either.
-    const use = known.track === 'person' ? 'never' : freestUse(tree, id)
-    outcome = { ...outcome, [known.track]: id, use: lessFree(outcome.use, use) }
+    const use = found.track === 'person' ? 'never' : freestUse(tree, id)
+    outcome = { ...outcome, [found.track]: id, use: lessFree(outcome.use, use) }
   }
   return verdicts.length === 0 || !couldBeTogether(tree, verdicts) ? null : outcome
 }

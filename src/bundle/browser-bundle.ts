@@ -6,6 +6,7 @@ import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
 import type { Catalogue, KnowHowBundle, Texts, TreeBundle } from '../opening/bundle.ts'
 import { prove } from '../prove/prove.ts'
 import { proveKnowHow } from '../prove/prove-know-how.ts'
+import { groupOf } from '../tree/group.ts'
 import type { Tree } from '../tree/tree.ts'
 import { languagesOf } from '../words/languages.ts'
 import { SOURCE_TAG } from '../words/words.ts'
@@ -151,7 +152,7 @@ const eachLanguage = ({ words }: Loaded, of: (texts: Texts) => Texts) =>
 /** What the screens before a tree say. */
 function screenWords(trees: readonly Tree[], words: Texts): Texts {
   const titles = trees.map(({ id }) => {
-    const { title, about } = words[id] as { title: string; about: string }
+    const { title, about } = groupOf(words[id])
     return [id, { title, about }] as const
   })
   const {
@@ -165,28 +166,28 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     // It is put beside the texts when they are loaded.
     'in-english': ________,
     ...ui
-  } = words.ui as Texts
+  } = groupOf(words.ui)
   return { ui, ...Object.fromEntries(titles) }
 }
 
 /** What the workbench says beside the screens' own words: no caller waits for it. */
 function workbenchWords(words: Texts): Texts {
-  const { workbench, reckon } = words.ui as Texts
+  const { workbench, reckon } = groupOf(words.ui)
   return { ui: { workbench, reckon } }
 }
 
 /** What is said of the contact log, with the verdicts by name: the desk and the log alone ask for it. */
 function contactsWords(words: Texts): Texts {
-  const { contacts } = words.ui as Texts
-  const names = Object.entries(words.verdicts as Readonly<Record<string, Texts>>).map(
-    ([id, { name }]) => [id, { name }] as const
+  const { contacts } = groupOf(words.ui)
+  const names = Object.entries(groupOf(words.verdicts)).map(
+    ([id, texts]) => [id, { name: groupOf(texts).name }] as const
   )
   return { ui: { contacts }, verdicts: Object.fromEntries(names) }
 }
 
 /** What practice calls say beside the desk's words: what callers tell, and the verdicts by name. */
 function practiceWords(words: Texts): Texts {
-  const { practice } = words.ui as Texts
+  const { practice } = groupOf(words.ui)
   const { verdicts, ...named } = contactsWords(words)
   return {
     ...named,
@@ -204,7 +205,7 @@ function knowHowIn({ knowHow: { answers, called }, sources }: Loaded): KnowHowBu
 
 /** What is said of how-to answers beside the screens' own words. */
 function knowHowWords(words: Texts): Texts {
-  const { 'know-how': own } = words.ui as Texts
+  const { 'know-how': own } = groupOf(words.ui)
   return { ui: { 'know-how': own }, 'know-how': words['know-how'] }
 }
 
@@ -223,13 +224,13 @@ function saidOf({ observations }: Tree, { said }: Loaded): Loaded['said'] {
 
 /** What the page of look-alikes says beside the screens' own words. */
 function lookAlikeWords(pairs: Loaded['lookAlikes'], words: Texts): Texts {
-  const { photo } = words.ui as Texts
+  const { photo } = groupOf(words.ui)
   return { ui: { photo }, ...wordsOfPairs(pairs, words) }
 }
 
 const wordsOfPairs = (pairs: Loaded['lookAlikes'], words: Texts): Texts => ({
-  'look-alikes': pick(words['look-alikes'], new Set(pairs.map(({ id }) => id))),
-  pictures: pick(words.pictures, new Set(picturesOf(pairs)))
+  'look-alikes': pick(groupOf(words['look-alikes']), new Set(pairs.map(({ id }) => id))),
+  pictures: pick(groupOf(words.pictures), new Set(picturesOf(pairs)))
 })
 
 const picturesOf = (pairs: Loaded['lookAlikes']): readonly string[] =>

@@ -1,6 +1,7 @@
 import type { Texts } from '../opening/bundle.ts'
 import type { FirstQuestion } from '../opening/first-question.ts'
 import type { WholeTree } from '../places/embed/embed-files.ts'
+import { groupOf } from '../tree/group.ts'
 import type { BrowserBundle } from './browser-bundle.ts'
 import { firstQuestion, uiOf } from './first-question.ts'
 
@@ -32,9 +33,9 @@ export function embedTrees(bundle: BrowserBundle): Readonly<Record<string, Embed
 /** By language tag the few words for when no file comes: who to call, and how to try again. */
 export const helpTexts = (bundle: BrowserBundle): Readonly<Record<string, Texts>> =>
   eachTag(bundle, tag => {
-    const { embed, referral = {}, 'who-to-call': who } = uiOf(bundle, tag) as Record<string, Texts>
+    const { embed, referral, 'who-to-call': who } = uiOf(bundle, tag)
     const named = ['emergency', 'poison-help'].map(
-      to => [to, { name: (referral[to] as Texts).name }] as const
+      to => [to, { name: groupOf(groupOf(referral)[to]).name }] as const
     )
     return { ui: { embed, 'who-to-call': who, referral: Object.fromEntries(named) } }
   })

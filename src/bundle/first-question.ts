@@ -1,7 +1,9 @@
 import { progressOf } from '../evaluate/progress.ts'
 import { walk } from '../evaluate/walk.ts'
-import type { Texts, TreeBundle } from '../opening/bundle.ts'
+import type { Texts } from '../opening/bundle.ts'
 import type { FirstQuestion } from '../opening/first-question.ts'
+import { groupOf } from '../tree/group.ts'
+import { must } from '../tree/must.ts'
 import { SAYS_NOTHING } from '../tree/says-nothing.ts'
 import type { Tree } from '../tree/tree.ts'
 import { isSafetyText } from '../words/kinds.ts'
@@ -9,7 +11,7 @@ import { SOURCE_TAG } from '../words/words.ts'
 import type { BrowserBundle } from './browser-bundle.ts'
 
 /** The screens' own words in one language. */
-export const uiOf = ({ screens }: BrowserBundle, tag: string) => screens[tag]?.ui as Texts
+export const uiOf = ({ screens }: BrowserBundle, tag: string) => groupOf(screens[tag]?.ui)
 
 /** What a tree's first question needs in one language; `more`: what a place says beside it. @throws Error when the tree begins with a number. */
 export function firstQuestion(
@@ -18,7 +20,7 @@ export function firstQuestion(
   tag: string,
   more: readonly string[] = []
 ): FirstQuestion {
-  const { tree, sources, pictures } = bundle.trees[id] as TreeBundle
+  const { tree, sources, pictures } = must(bundle.trees[id], `tree ${id}`)
   const walked = walk(tree, {})
   const asks = walked.asks
   const question = asks && tree.questions[asks.question]
@@ -27,7 +29,7 @@ export function firstQuestion(
   if (observation.kind === 'measure') {
     throw new Error(`${id} asks for a number first, which no first screen can take`)
   }
-  const words = bundle.words[id]?.[tag] as Record<string, Texts>
+  const words = groupOf(bundle.words[id]?.[tag])
   return {
     tree: firstOf(tree, question, observation),
     sources: Object.fromEntries(
@@ -36,8 +38,8 @@ export function firstQuestion(
     pictures: only(pictures, [observation.id]),
     texts: {
       ui: { ...firstWords(uiOf(bundle, tag)), ...only(uiOf(bundle, tag), more) },
-      observations: only(words.observations ?? {}, [observation.id]),
-      [id]: { title: words[id]?.title }
+      observations: only(groupOf(words.observations), [observation.id]),
+      [id]: { title: groupOf(words[id]).title }
     },
     cautions: cautionsOf(tag, firstWords(uiOf(bundle, SOURCE_TAG))),
     atMostMore: progressOf(tree, {}, walked).atMostMore
@@ -103,8 +105,8 @@ const LATER = [
 
 /** What the foot of a screen says of whom to call: the two numbers by name, the office with its doubt. */
 export function footReferral(ui: Texts): Texts {
-  const referral = ui.referral as Readonly<Record<string, Texts>>
-  const named = ['emergency', 'poison-help'].map(to => [to, only(referral[to] ?? {}, ['name'])])
+  const referral = groupOf(ui.referral)
+  const named = ['emergency', 'poison-help'].map(to => [to, only(groupOf(referral[to]), ['name'])])
   return { ...Object.fromEntries(named), ...only(referral, ['office-missing', 'office-stale']) }
 }
 
@@ -146,9 +148,9 @@ export const cautionsOf = (tag: string, ui: Texts): Texts | null =>
 /** The texts of a namespace that tell people what to do or what to beware of, groups kept. */
 function safetyOf(texts: Texts, above: readonly string[] = []): Texts {
   const kept = Object.entries(texts).flatMap(([key, text]): [string, unknown][] => {
-    const at = [...above, key]
-    if (typeof text === 'string') return isSafetyText('ui', at.join('.')) ? [[key, text]] : []
-    const group = safetyOf(text as Texts, at)
+    const keys = [...above, key]
+    if (typeof text === 'string') return isSafetyText('ui', keys.join('.')) ? [[key, text]] : []
+    const group = safetyOf(groupOf(text), keys)
     return Object.keys(group).length > 0 ? [[key, group]] : []
   })
   return Object.fromEntries(kept)

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import type { Texts } from '../opening/bundle.ts'
 import { choicesFile, type FrontBundle, firstFile, type TreeChoices } from '../opening/front.ts'
+import { groupOf } from '../tree/group.ts'
 import { SOURCE_TAG } from '../words/words.ts'
 import type { BrowserBundle } from './browser-bundle.ts'
 import { cautionsOf, firstQuestion, footReferral, only, uiOf } from './first-question.ts'
@@ -71,7 +72,7 @@ function wordsOf(bundle: BrowserBundle, tag: string, keys: readonly string[]): T
   const { 'look-alikes': pairs, ...rest } = only(ui, keys)
   return {
     ...rest,
-    ...(pairs !== undefined && { 'look-alikes': only(pairs as Texts, ['see-all']) }),
+    ...(pairs !== undefined && { 'look-alikes': only(groupOf(pairs), ['see-all']) }),
     referral: footReferral(ui)
   }
 }

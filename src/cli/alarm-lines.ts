@@ -3,8 +3,12 @@ import { alarmsOf, type KnownVerdicts } from '../words/alarms.ts'
 import type { Making } from './making.ts'
 
 /** What cannot wait for the end of the walk, a line each. */
-export function alarmLines(tree: Tree, known: KnownVerdicts, { words, paint }: Making): string[] {
-  return alarmsOf(tree, known, words).map(
+export function alarmLines(
+  tree: Tree,
+  verdicts: KnownVerdicts,
+  { words, paint }: Making
+): string[] {
+  return alarmsOf(tree, verdicts, words).map(
     ({ signal, signalWord, message, meanwhile }) =>
       `${paint.signal(signal, signalWord)}  ${paint.strong(message)} ${meanwhile}`
   )

@@ -15,8 +15,8 @@ export function cacheFolder(
   const packages = join(project, 'node_modules')
   const beside = existsSync(packages) ? [join(packages, '.cache')] : []
   for (const folder of [...beside, usersCache(env)]) {
-    const at = join(folder, 'jarside', kind)
-    if (canWrite(at)) return at
+    const path = join(folder, 'jarside', kind)
+    if (canWrite(path)) return path
   }
   return null
 }

@@ -36,15 +36,15 @@ export const cites: Command = {
       help: { type: 'boolean' }
     })
     const { loaded } = await open(values.in)
-    const known = Object.keys(loaded.sources)
+    const names = Object.keys(loaded.sources)
     const [source, ...rest] = positionals
     if (source === undefined || rest.length > 0) {
-      throw new BadUse(`Name one source: ${known.join(', ')}.`)
+      throw new BadUse(`Name one source: ${names.join(', ')}.`)
     }
     const entry = Object.hasOwn(loaded.sources, source) ? loaded.sources[source] : undefined
     if (entry === undefined) {
       throw new BadUse(
-        `There is no source \`${source}\`.${didYouMean(nearestNames(source, known))} Sources: ${known.join(', ')}.`
+        `There is no source \`${source}\`.${didYouMean(nearestNames(source, names))} Sources: ${names.join(', ')}.`
       )
     }
     const trees = loaded.trees.map(tree => ({ tree: tree.id, cites: citing(tree, source) }))

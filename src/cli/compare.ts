@@ -77,8 +77,8 @@ export const compareCommand: Command = {
       say(terminal.output, ...comparisonText(comparison, wording, making))
     }
     if (!isLessCautious(comparison)) return 0
-    const told = accepted.length > 0 ? `Accepted: ${accepted.join(', ')}.` : NOT_ACCEPTED
-    say(terminal.errors, told)
+    const verdict = accepted.length > 0 ? `Accepted: ${accepted.join(', ')}.` : NOT_ACCEPTED
+    say(terminal.errors, verdict)
     return accepted.length > 0 ? 0 : 1
   }
 }

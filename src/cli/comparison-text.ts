@@ -27,7 +27,10 @@ export function comparisonText(
   const parts = kinds.flatMap(kind =>
     patterns
       .filter(({ change }) => change === kind)
-      .flatMap((pattern, at) => ['', ...patternLines(pattern, at + 1, sets, tree, words, paint)])
+      .flatMap((pattern, index) => [
+        '',
+        ...patternLines(pattern, index + 1, sets, tree, words, paint)
+      ])
   )
   const more = truncated.map(
     kind =>
@@ -72,12 +75,12 @@ function differences(
     ['Not asked any more', onlyBefore],
     ['Asked anew', onlyAfter]
   ] as const
-  const told = lines.filter(([, all]) => all.length > 0)
-  if (told.length === 0) return []
+  const full = lines.filter(([, all]) => all.length > 0)
+  if (full.length === 0) return []
   return [
     '',
     paint.strong('What only one of the two knows'),
-    ...told.map(
+    ...full.map(
       ([title, all]) =>
         `${title}: ${all.map(({ observation, answer }) => [observation, answer].filter(Boolean).join(' ')).join(', ')}`
     )

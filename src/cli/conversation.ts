@@ -83,8 +83,11 @@ export async function changed(
   print(
     terminal,
     words.t('ui:trail'),
-    ...listed.map(({ id, observation, answer }, at) =>
-      numbered(at, `${words.t(`observations:${id}.ask`)} ${answerText(words, observation, answer)}`)
+    ...listed.map(({ id, observation, answer }, index) =>
+      numbered(
+        index,
+        `${words.t(`observations:${id}.ask`)} ${answerText(words, observation, answer)}`
+      )
     ),
     PROMPTS.changeWhich
   )

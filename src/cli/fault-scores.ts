@@ -57,11 +57,11 @@ function countsText(
   found: number,
   unfound: readonly string[]
 ): string {
-  const known = unfound.filter(name => Object.hasOwn(unfoundFaults, name)).length
+  const count = unfound.filter(name => Object.hasOwn(unfoundFaults, name)).length
   return [
     `${found} of ${faults} found`,
-    ...(known > 0 ? [`${known} known`] : []),
-    ...(unfound.length > known ? [`${unfound.length - known} without a reason`] : [])
+    ...(count > 0 ? [`${count} known`] : []),
+    ...(unfound.length > count ? [`${unfound.length - count} without a reason`] : [])
   ].join(', ')
 }
 

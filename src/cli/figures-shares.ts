@@ -5,7 +5,7 @@ import type { Answer, Signs, SignValue } from '../tree/answers.ts'
 import type { Observation, SignsObservation } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
-import { readAnswer } from './read-answer.ts'
+import { readAnswer, readSign } from './read-answer.ts'
 
 /** What a file of shares says, and one sentence for each thing in it that cannot be meant. */
 export interface ReadShares {
@@ -88,7 +88,7 @@ function signsSaid(observation: SignsObservation, said: string): Answer {
   if (named.length === 1 && named[0] === 'none') return all('no')
   if (named.length === 1 && named[0] === 'unsure') return all('unsure')
   const signs = named.map(part => {
-    if (part !== 'none' && part !== 'unsure') return readAnswer(observation, part) as Signs
+    if (part !== 'none' && part !== 'unsure') return readSign(observation, part)
     throw new BadUse(`\`${observation.id}\`: \`${part}\` stands alone, not beside other signs.`)
   })
   return Object.assign({}, all('no'), ...signs)

@@ -72,9 +72,9 @@ export const figures: Command = {
       else print(terminal, ...sheetsText(sheets, createPaint(terminal.colors)))
       return 0
     }
-    const made = figuresOf(tree, counted)
-    if (values.json) say(terminal.output, JSON.stringify(made, null, 2))
-    else print(terminal, ...figuresText(made, createPaint(terminal.colors)))
+    const result = figuresOf(tree, counted)
+    if (values.json) say(terminal.output, JSON.stringify(result, null, 2))
+    else print(terminal, ...figuresText(result, createPaint(terminal.colors)))
     return 0
   }
 }

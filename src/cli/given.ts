@@ -30,27 +30,27 @@ export interface NameableTrees {
  * @throws BadUse when an observation or an answer is unknown, or two facts cannot both be meant.
  */
 export function readTold(
-  known: NameableTrees,
-  told: GivenOptions
+  nameable: NameableTrees,
+  options: GivenOptions
 ): Pick<Call, 'answers' | 'either'> {
-  const facts = told.given.map((fact): Fact => {
+  const facts = options.given.map((fact): Fact => {
     const { id, said } = split(fact)
-    const observation = observationOf(known, id)
+    const observation = observationOf(nameable, id)
     return { observation: id, answer: readAnswer(observation, said) }
   })
-  const { answers: given, either } = callOf(known.tree, facts)
+  const { answers: given, either } = callOf(nameable.tree, facts)
   let answers = given
-  const twice = told.none.find(id => told.unsure.includes(id))
+  const twice = options.none.find(id => options.unsure.includes(id))
   if (twice) throw new BadUse(`\`${twice}\` cannot be both \`--none\` and \`--unsure\`: give one.`)
-  for (const id of told.none) {
-    const observation = observationOf(known, id)
+  for (const id of options.none) {
+    const observation = observationOf(nameable, id)
     if (observation.kind !== 'signs') {
       throw new BadUse(`\`${id}\` has no signs to rule out. Use \`--given ${id}=…\` instead.`)
     }
     answers = noneOf(answers, observation)
   }
-  for (const id of told.unsure) {
-    const observation = observationOf(known, id)
+  for (const id of options.unsure) {
+    const observation = observationOf(nameable, id)
     // A choice that is answered stays so: being unsure as well takes nothing back.
     answers =
       observation.kind === 'signs' || !Object.hasOwn(answers, id)
@@ -61,13 +61,13 @@ export function readTold(
 }
 
 function split(fact: string): { id: string; said: string } {
-  const at = fact.indexOf('=')
-  if (at < 1 || at === fact.length - 1) {
+  const place = fact.indexOf('=')
+  if (place < 1 || place === fact.length - 1) {
     throw new BadUse(
       `\`${fact}\` says no answer. Write an observation, \`=\`, and its answer: \`surface-texture=dry-fuzzy\`.`
     )
   }
-  return { id: fact.slice(0, at).trim(), said: fact.slice(at + 1).trim() }
+  return { id: fact.slice(0, place).trim(), said: fact.slice(place + 1).trim() }
 }
 
 function observationOf({ tree, others, observations }: NameableTrees, id: string): Observation {

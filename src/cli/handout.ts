@@ -61,7 +61,7 @@ export const handout: Command = {
 }
 
 function paperNamed(name: string): Paper {
-  const paper = PAPERS.find(known => known === name)
+  const paper = PAPERS.find(each => each === name)
   if (paper === undefined) {
     throw new BadUse(`There is no paper \`${name}\`. Papers: ${PAPERS.join(', ')}.`)
   }
@@ -70,27 +70,27 @@ function paperNamed(name: string): Paper {
 
 function verdictsNamed(tree: Tree, named: readonly string[], all: boolean): readonly string[] {
   // Of a verdict that no answers come to there is nothing to hand out.
-  const known = tree.verdicts.map(({ id }) => id).filter(id => couldBeTogether(tree, [id]))
+  const names = tree.verdicts.map(({ id }) => id).filter(id => couldBeTogether(tree, [id]))
   if (all && named.length > 0) throw new BadUse('Give `--all` or `--verdict`, not both.')
-  if (all) return known
+  if (all) return names
   if (named.length === 0) {
-    throw new BadUse(`Name a verdict, or give \`--all\`. Verdicts: ${known.join(', ')}.`)
+    throw new BadUse(`Name a verdict, or give \`--all\`. Verdicts: ${names.join(', ')}.`)
   }
-  const strange = named.find(id => !known.includes(id))
+  const strange = named.find(id => !names.includes(id))
   if (strange === undefined) return named
-  const near = didYouMean(nearestNames(strange, known))
+  const near = didYouMean(nearestNames(strange, names))
   throw new BadUse(
-    `\`${tree.id}\` never gives \`${strange}\`.${near} Verdicts: ${known.join(', ')}.`
+    `\`${tree.id}\` never gives \`${strange}\`.${near} Verdicts: ${names.join(', ')}.`
   )
 }
 
-function languagesNamed(known: readonly string[], named: readonly string[], all: boolean) {
-  const strange = named.find(tag => !known.includes(tag))
+function languagesNamed(names: readonly string[], named: readonly string[], all: boolean) {
+  const strange = named.find(tag => !names.includes(tag))
   if (strange !== undefined) {
-    throw new BadUse(`There are no words in \`${strange}\`. Languages: ${known.join(', ')}.`)
+    throw new BadUse(`There are no words in \`${strange}\`. Languages: ${names.join(', ')}.`)
   }
   if (named.length > 0) return named
-  return all ? known : [SOURCE_TAG]
+  return all ? names : [SOURCE_TAG]
 }
 
 function homeNamed(address: string | undefined): string {

@@ -21,11 +21,11 @@ export async function openEdition(project: Project, name: string): Promise<Spoke
   const published = loaded.editions.find(({ tree }) => `${tree.id}@${tree.edition}` === name)
   if (published !== undefined) return published
   if (existsSync(name)) return name.endsWith('.json') ? fromEdition(name) : fromTree(project, name)
-  const known = [
+  const names = [
     ...loaded.trees.map(({ id }) => id),
     ...loaded.editions.map(({ tree }) => `${tree.id}@${tree.edition}`)
   ]
-  throw new BadUse(`There is no edition or file \`${name}\`. Editions: ${known.join(', ')}.`)
+  throw new BadUse(`There is no edition or file \`${name}\`. Editions: ${names.join(', ')}.`)
 }
 
 const spokenNow = (tree: Tree, { words, sources }: Project['loaded']): SpokenTree => ({
@@ -54,8 +54,8 @@ async function fromTree({ files }: Project, file: string): Promise<SpokenTree> {
   const [finding] = loaded.findings
   const tree = loaded.trees.find(one => one.id === id)
   if (finding !== undefined || tree === undefined) {
-    const told = finding && formatFinding(finding, at => (at === path ? text : undefined))
-    throw new BadUse(`\`${file}\` cannot be compared before it is fixed:\n\n${told ?? ''}`)
+    const message = finding && formatFinding(finding, file => (file === path ? text : undefined))
+    throw new BadUse(`\`${file}\` cannot be compared before it is fixed:\n\n${message ?? ''}`)
   }
   return spokenNow(tree, loaded)
 }

@@ -10,8 +10,8 @@ const IDENTITY = new URL('code-identity.txt', import.meta.url)
 export const openProject: OpenProject = folder =>
   loadProject(folder, files => {
     const code = existsSync(IDENTITY) ? readFileSync(IDENTITY, 'utf8') : null
-    const at = code === null ? null : cacheFolder(PROJECT, 'loaded')
-    return code === null || at === null
-      ? loadAnew(files)
-      : loadThrough({ folder: at, code }, files, loadAnew)
+    const folder = code === null ? null : cacheFolder(PROJECT, 'loaded')
+    if (code === null || folder === null) return loadAnew(files)
+    const diagrams = cacheFolder(PROJECT, 'diagrams')
+    return loadThrough({ folder, diagrams, code }, files, loadAnew)
   })

@@ -76,8 +76,8 @@ export const practice: Command = {
       ([volunteer, calls]) => [volunteer, practiceScore(calls, verdicts)] as const
     )
     if (values.json) {
-      const told = { office, volunteers: Object.fromEntries(volunteers), unread: unread.length }
-      say(terminal.output, JSON.stringify(told, null, 2))
+      const summary = { office, volunteers: Object.fromEntries(volunteers), unread: unread.length }
+      say(terminal.output, JSON.stringify(summary, null, 2))
     } else {
       const words = createWords(loaded.words, SOURCE_TAG)
       const lines = [

@@ -23,8 +23,10 @@ export function openSigns(
   observation: Extract<Observation, { kind: 'signs' }>,
   answers: Answers
 ): readonly Sign[] {
-  const told = signsOf(answers, observation.id)
-  return observation.signs.filter(({ id, volunteered }) => !volunteered && !Object.hasOwn(told, id))
+  const signs = signsOf(answers, observation.id)
+  return observation.signs.filter(
+    ({ id, volunteered }) => !volunteered && !Object.hasOwn(signs, id)
+  )
 }
 
 /** A question as lines: its heading, how to look, its numbered answers. */
@@ -48,18 +50,18 @@ export function questionText(
 
 /** The instruments of a measure, numbered. */
 export function instrumentLines(observation: Observation, words: Words): string[] {
-  return offered(observation).map((instrument, at) =>
-    numbered(at, words.t(`observations:${observation.id}.instruments.${instrument}`))
+  return offered(observation).map((instrument, index) =>
+    numbered(index, words.t(`observations:${observation.id}.instruments.${instrument}`))
   )
 }
 
 // A sign that was told stays in its line: a number must not come to mean another sign.
 function answerLines(words: Words, observation: Observation, answers: Answers): string[] {
-  const told = signsOf(answers, observation.id)
-  return offered(observation).map((answer, at) => {
-    const value = Object.hasOwn(told, answer) ? told[answer] : undefined
+  const marks = signsOf(answers, observation.id)
+  return offered(observation).map((answer, index) => {
+    const value = Object.hasOwn(marks, answer) ? marks[answer] : undefined
     return numbered(
-      at,
+      index,
       value
         ? `${answerLabel(words, observation.id, answer)} ${PROMPTS.told[value]}`
         : withHint(words, observation.id, answer)
@@ -68,8 +70,8 @@ function answerLines(words: Words, observation: Observation, answers: Answers): 
 }
 
 /** A line of a numbered list. */
-export const numbered = (at: number, text: string): string =>
-  `${String(at + 1).padStart(4)}  ${text}`
+export const numbered = (index: number, text: string): string =>
+  `${String(index + 1).padStart(4)}  ${text}`
 
 function withHint(words: Words, id: string, answer: string): string {
   const hint = answerHint(words, id, answer)

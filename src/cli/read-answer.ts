@@ -1,5 +1,5 @@
 import { nearestNames } from '../findings/nearest-name.ts'
-import type { Answer, SignValue } from '../tree/answers.ts'
+import type { Answer, Signs, SignValue } from '../tree/answers.ts'
 import type {
   ChoiceObservation,
   MeasureObservation,
@@ -33,14 +33,15 @@ function readChoice({ id, answers }: ChoiceObservation, said: string): Answer {
   throw unknown(`\`${id}\` has no answer \`${said}\`.`, said, names)
 }
 
-function readSign({ id, signs }: SignsObservation, said: string): Answer {
+/** Reads what was said of one sign: `sign`, or `sign:no`. @throws BadUse that names the nearest sign. */
+export function readSign({ id, signs }: SignsObservation, said: string): Signs {
   const [sign = '', value = 'yes', ...rest] = said.split(':')
   if (['none', 'unsure'].includes(sign)) {
     throw new BadUse(`For the open signs of \`${id}\` use \`--${sign} ${id}\`.`)
   }
-  const names = signs.map(known => known.id)
+  const names = signs.map(each => each.id)
   if (!names.includes(sign)) throw unknown(`\`${id}\` has no sign \`${sign}\`.`, sign, names)
-  const word = SIGN_WORDS.find(known => known === value)
+  const word = SIGN_WORDS.find(each => each === value)
   if (word === undefined || rest.length > 0) {
     throw new BadUse(`\`${id}=${said}\` is not clear. After \`:\` stands yes, no or unsure.`)
   }
@@ -51,7 +52,7 @@ function readMeasure(measure: MeasureObservation, said: string): Answer {
   if (said === 'unsure') return 'unsure'
   const [digits = '', instrument, ...rest] = said.split('@')
   const value = readNumber(measure, digits)
-  const names = measure.instruments.map(known => known.id)
+  const names = measure.instruments.map(each => each.id)
   if (instrument !== undefined && (rest.length > 0 || !names.includes(instrument))) {
     if (names.length === 0) {
       throw new BadUse(

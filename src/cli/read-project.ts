@@ -100,18 +100,18 @@ export interface Project {
 }
 
 function filesIn(project: string, folder: string, ending: string): string[] {
-  const at = join(project, folder)
-  if (!existsSync(at)) return []
-  return readdirSync(at, { withFileTypes: true })
+  const path = join(project, folder)
+  if (!existsSync(path)) return []
+  return readdirSync(path, { withFileTypes: true })
     .filter(entry => entry.isFile() && entry.name.endsWith(ending))
     .map(entry => `${folder}/${entry.name}`)
     .sort()
 }
 
 function foldersIn(project: string, folder: string): string[] {
-  const at = join(project, folder)
-  if (!existsSync(at)) return []
-  return readdirSync(at, { withFileTypes: true })
+  const path = join(project, folder)
+  if (!existsSync(path)) return []
+  return readdirSync(path, { withFileTypes: true })
     .filter(entry => entry.isDirectory())
     .map(entry => entry.name)
     .sort()

@@ -68,16 +68,16 @@ export const table: Command = {
 }
 
 function formatNamed(given: string | undefined): Format {
-  const format = FORMATS.find(known => known === given)
+  const format = FORMATS.find(each => each === given)
   if (format !== undefined) return format
   const named = given === undefined ? 'Say in which format' : `There is no format \`${given}\``
   throw new BadUse(`${named}: \`--format ${FORMATS.join('|')}\`.`)
 }
 
-function languageNamed(known: Readonly<Record<string, unknown>>, given = SOURCE_TAG): string {
-  if (Object.hasOwn(known, given)) return given
+function languageNamed(languages: Readonly<Record<string, unknown>>, given = SOURCE_TAG): string {
+  if (Object.hasOwn(languages, given)) return given
   throw new BadUse(
-    `There are no words in \`${given}\`. Languages: ${Object.keys(known).join(', ')}.`
+    `There are no words in \`${given}\`. Languages: ${Object.keys(languages).join(', ')}.`
   )
 }
 

@@ -59,7 +59,7 @@ function typedSigns(
   words: Words
 ): Typed {
   const names = offered(observation)
-  const told: Record<string, SignValue> = {}
+  const signs: Record<string, SignValue> = {}
   let others: SignValue | undefined
   for (const part of word.split(/[\s,]+/).filter(Boolean)) {
     if (part === '0' || part === 'u') {
@@ -69,13 +69,14 @@ function typedSigns(
     }
     const sign = pick(part.replace(/\?$/, ''), names)
     if (!sign) return notAChoice(words, names.length)
-    told[sign] = part.endsWith('?') && told[sign] !== 'yes' ? 'unsure' : 'yes'
+    signs[sign] = part.endsWith('?') && signs[sign] !== 'yes' ? 'unsure' : 'yes'
   }
-  if (others === undefined && Object.keys(told).length === 0) return notAChoice(words, names.length)
+  if (others === undefined && Object.keys(signs).length === 0)
+    return notAChoice(words, names.length)
   if (others !== undefined) {
-    for (const { id } of openSigns(observation, answers)) told[id] ??= others
+    for (const { id } of openSigns(observation, answers)) signs[id] ??= others
   }
-  return { kind: 'answer', answer: signsOf(tell(answers, observation, told), observation.id) }
+  return { kind: 'answer', answer: signsOf(tell(answers, observation, signs), observation.id) }
 }
 
 function typedMeasure(word: string, observation: MeasureObservation, words: Words): Typed {

@@ -35,8 +35,8 @@ export const walkCommand: Command = {
     if (!tree) return 1
     const { loaded, office } = project
     const others = loaded.trees.filter(({ id }) => id !== tree.id)
-    const known = { tree, others, observations: Object.keys(loaded.observations) }
-    const { answers: told, either } = readTold(known, values)
+    const nameable = { tree, others, observations: Object.keys(loaded.observations) }
+    const { answers, either } = readTold(nameable, values)
     const { texts, sources } = wordsOfTree(tree, loaded)
     const making: Making = {
       words: createWords(texts, SOURCE_TAG),
@@ -49,13 +49,17 @@ export const walkCommand: Command = {
       const { walkInteractively } = await import('./interactive-walk.ts')
       const lines = readLines(terminal)
       try {
-        const end = await walkInteractively(tree, told, { terminal, lines, making })
+        const end = await walkInteractively(tree, answers, { terminal, lines, making })
         return values.strict && !evaluate(tree, withDerived(tree, end)).walk.finished ? 1 : 0
       } finally {
         lines.close()
       }
     }
-    const report = reportOn(evaluate(tree, withDerived(tree, told), either), office, terminal.today)
+    const report = reportOn(
+      evaluate(tree, withDerived(tree, answers), either),
+      office,
+      terminal.today
+    )
     if (values.json) {
       say(terminal.output, JSON.stringify(reportJson(report, making.words, sources), null, 2))
     } else {

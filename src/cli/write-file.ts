@@ -44,7 +44,7 @@ export function writeWhole(named: string, content: string | Uint8Array): void {
  */
 export function makeFolder(folder: string): void {
   const missing: string[] = []
-  for (let at = resolve(folder); !existsSync(at); at = dirname(at)) missing.unshift(at)
+  for (let path = resolve(folder); !existsSync(path); path = dirname(path)) missing.unshift(path)
   for (const each of missing) mkdirOnce(each)
   if (!statSync(folder).isDirectory()) throw new BadUse(`\`${folder}\` is no folder.`)
 }

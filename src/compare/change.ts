@@ -71,9 +71,9 @@ const same = (level: number): number => level
 /** Both lists as one, gentlest first; what only the older one has stands behind what it stood behind. */
 function merged(before: readonly string[], after: readonly string[]): readonly string[] {
   const all = [...after]
-  before.forEach((id, at) => {
+  before.forEach((id, index) => {
     if (all.includes(id)) return
-    all.splice(all.indexOf(before[at - 1] ?? '') + 1, 0, id)
+    all.splice(all.indexOf(before[index - 1] ?? '') + 1, 0, id)
   })
   return all
 }

@@ -128,7 +128,7 @@ function patternOf(pair: Pair, change: Pattern['change'], box: Open): Pattern {
     when: variables.flatMap(({ observation, sign, values }, index) => {
       const open = must(box[index], 'box')
       if (open.every(Boolean)) return []
-      return [{ observation, sign: sign ?? null, values: values.filter((_, at) => open[at]) }]
+      return [{ observation, sign: sign ?? null, values: values.filter((_, index) => open[index]) }]
     }),
     turns: turnsIn(pair, box),
     example: {
@@ -168,10 +168,10 @@ function turnsIn({ before, after }: Pair, box: Open): readonly SideChange[] {
 }
 
 function emergenciesOnlyIn(tree: Tree, other: Tree): readonly Named[] {
-  const known = new Set(
+  const names = new Set(
     emergencySigns(other).map(({ observation, sign }) => `${observation} ${sign}`)
   )
   return emergencySigns(tree)
-    .filter(({ observation, sign }) => !known.has(`${observation} ${sign}`))
+    .filter(({ observation, sign }) => !names.has(`${observation} ${sign}`))
     .map(({ observation, sign }) => ({ observation, answer: sign }))
 }

@@ -39,10 +39,10 @@ function spoken({ texts }: SpokenTree): Readonly<Record<string, unknown>> {
 
 function leaves(
   group: unknown,
-  at: readonly string[] = []
+  keys: readonly string[] = []
 ): readonly (readonly [string, unknown])[] {
-  if (typeof group !== 'object' || group === null) return [[at.join('.'), group]]
-  return Object.entries(group).flatMap(([key, value]) => leaves(value, [...at, key]))
+  if (typeof group !== 'object' || group === null) return [[keys.join('.'), group]]
+  return Object.entries(group).flatMap(([key, value]) => leaves(value, [...keys, key]))
 }
 
 function changed(

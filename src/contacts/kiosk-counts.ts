@@ -30,9 +30,9 @@ export function countOutcome(
   date: string,
   language: string,
   { tree, edition, fingerprint }: Subject,
-  told: WhatWasTold
+  what: WhatWasTold
 ): KioskCounts {
-  const outcome = told.referred ? SENT_ON : `${told.batch ?? ''}/${told.container ?? ''}`
+  const outcome = what.referred ? SENT_ON : `${what.batch ?? ''}/${what.container ?? ''}`
   return more(counts, [date, language, tree, edition, fingerprint, outcome].join(' '))
 }
 
@@ -69,7 +69,7 @@ export function contactsOf(counts: KioskCounts, area: string | null): readonly C
     const [date = '', language = '', tree, edition, fingerprint, outcome] = line.split(' ')
     if (!tree || !edition || !fingerprint || outcome === undefined) return { line, contact: null }
     const [batch, container] = outcome.split('/')
-    const told: WhatWasTold =
+    const standing: WhatWasTold =
       outcome === SENT_ON
         ? REFERRED
         : {
@@ -87,7 +87,7 @@ export function contactsOf(counts: KioskCounts, area: string | null): readonly C
         edition: Number(edition),
         fingerprint,
         topic: null,
-        ...told,
+        ...standing,
         method: 'event',
         direct: false,
         count,

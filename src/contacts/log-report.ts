@@ -61,8 +61,8 @@ export class LogTally {
     this.#contacts += count
     this.#records += 1
     this.#minutes += minutes
-    this.#tables.forEach((table, at) => {
-      more(table, keys[at] ?? 'none', count)
+    this.#tables.forEach((table, index) => {
+      more(table, keys[index] ?? 'none', count)
     })
   }
 
@@ -82,8 +82,8 @@ export class LogTally {
     this.#contacts += report.contacts
     this.#records += report.records
     this.#minutes += report.minutes
-    LOG_TABLES.forEach((name, at) => {
-      const table = this.#tables[at]
+    LOG_TABLES.forEach((name, index) => {
+      const table = this.#tables[index]
       for (const [key, count] of Object.entries(report.tables[name])) {
         if (table !== undefined) more(table, key, count)
       }
@@ -92,7 +92,7 @@ export class LogTally {
   }
 
   report({ from, until }: DaySpan): LogReport {
-    const tables = LOG_TABLES.map((name, at) => [name, sorted(this.#tables[at])] as const)
+    const tables = LOG_TABLES.map((name, index) => [name, sorted(this.#tables[index])] as const)
     const volunteers = sorted(this.#volunteers)
     return {
       from,

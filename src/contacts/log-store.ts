@@ -64,16 +64,16 @@ export async function openLog(): Promise<ContactLog> {
 
   const merge = async (tx: Writing, entry: LogEntry): Promise<'added' | 'edited' | 'known'> => {
     const entries = tx.objectStore('entries')
-    const known = await entries.index('id').get(entry.id)
-    if (known === undefined) {
+    const kept = await entries.index('id').get(entry.id)
+    if (kept === undefined) {
       await entries.put(entry)
       return 'added'
     }
-    const order = latestFirst(known, entry)
+    const order = latestFirst(kept, entry)
     if (order === 0) return 'known'
-    const [winner, loser] = order < 0 ? [known, entry] : [entry, known]
+    const [winner, loser] = order < 0 ? [kept, entry] : [entry, kept]
     if (order > 0) {
-      await entries.delete([known.date, known.id])
+      await entries.delete([kept.date, kept.id])
       await entries.put(winner)
     }
     const seen = await tx.objectStore('seen').get(entry.id)

@@ -14,7 +14,7 @@ export function mergeLogs(...logs: readonly Iterable<LogEntry>[]): MergedLog {
     for (const entry of log) {
       const versions = merged.get(entry.id)
       if (versions === undefined) merged.set(entry.id, [entry])
-      else if (!versions.some(known => lineOf(known) === lineOf(entry))) versions.push(entry)
+      else if (!versions.some(each => lineOf(each) === lineOf(entry))) versions.push(entry)
     }
   }
   for (const versions of merged.values()) versions.sort(latestFirst)

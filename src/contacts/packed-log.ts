@@ -46,17 +46,17 @@ export class PackedLog {
     this.#pack(entry)
     const row = this.#row
     const slot = this.#slotOf(row)
-    const known = this.#slots[slot] ?? 0
-    if (known === 0) {
+    const taken = this.#slots[slot] ?? 0
+    if (taken === 0) {
       this.#slots[slot] = this.#append(row)
       if (this.#rows * 2 > this.#slots.length) this.#grow()
       return
     }
-    const page = this.#pageOf(known - 1)
-    const at = startOf(known - 1)
-    const order = compare(page, at + EDIT, row, EDIT, WIDTH - EDIT)
+    const page = this.#pageOf(taken - 1)
+    const start = startOf(taken - 1)
+    const order = compare(page, start + EDIT, row, EDIT, WIDTH - EDIT)
     if (order !== 0) this.#edited += 1
-    if (order < 0) page.set(row, at)
+    if (order < 0) page.set(row, start)
   }
 
   report(span: DaySpan): LogReport {
@@ -65,19 +65,19 @@ export class PackedLog {
     const keys: string[] = []
     for (let row = 0; row < this.#rows; row++) {
       const page = this.#pageOf(row)
-      const at = startOf(row)
-      const day = page[at + DAY] ?? 0
-      const kind = page[at + KIND]
+      const start = startOf(row)
+      const day = page[start + DAY] ?? 0
+      const kind = page[start + KIND]
       if (day < from || day > until || kind === VOID) continue
-      const minutes = page[at + MINUTES] ?? 0
+      const minutes = page[start + MINUTES] ?? 0
       if (kind === HOURS) {
-        tally.addHours(String(page[at + KEYS] ?? 0), minutes)
+        tally.addHours(String(page[start + KEYS] ?? 0), minutes)
         continue
       }
       this.#names.forEach((names, table) => {
-        keys[table] = names.nameOf(page[at + KEYS + table] ?? 0)
+        keys[table] = names.nameOf(page[start + KEYS + table] ?? 0)
       })
-      tally.addKeys(keys, page[at + COUNT] ?? 0, minutes)
+      tally.addKeys(keys, page[start + COUNT] ?? 0, minutes)
     }
     return tally.report(span)
   }
@@ -124,11 +124,11 @@ export class PackedLog {
     const mask = this.#slots.length - 1
     let slot = ((row[0] ?? 0) ^ (row[3] ?? 0)) & mask
     for (;;) {
-      const known = this.#slots[slot] ?? 0
-      if (known === 0) return slot
-      const page = this.#pageOf(known - 1)
-      const at = startOf(known - 1)
-      if (compare(page, at, row, 0, EDIT) === 0) return slot
+      const taken = this.#slots[slot] ?? 0
+      if (taken === 0) return slot
+      const page = this.#pageOf(taken - 1)
+      const start = startOf(taken - 1)
+      if (compare(page, start, row, 0, EDIT) === 0) return slot
       slot = (slot + 1) & mask
     }
   }
@@ -137,8 +137,8 @@ export class PackedLog {
     this.#slots = new Uint32Array(this.#slots.length * 2)
     for (let row = 0; row < this.#rows; row++) {
       const page = this.#pageOf(row)
-      const at = startOf(row)
-      this.#slots[this.#slotOf(page.subarray(at, at + WIDTH))] = row + 1
+      const start = startOf(row)
+      this.#slots[this.#slotOf(page.subarray(start, start + WIDTH))] = row + 1
     }
   }
 }
@@ -147,9 +147,15 @@ export class PackedLog {
 const startOf = (row: number): number => (row & (PAGE - 1)) * WIDTH
 
 /** The order of two runs of numbers, the first that differs deciding. */
-function compare(a: Uint32Array, at: number, b: Uint32Array, from: number, length: number): number {
+function compare(
+  a: Uint32Array,
+  index: number,
+  b: Uint32Array,
+  from: number,
+  length: number
+): number {
   for (let n = 0; n < length; n++) {
-    const order = (a[at + n] ?? 0) - (b[from + n] ?? 0)
+    const order = (a[index + n] ?? 0) - (b[from + n] ?? 0)
     if (order !== 0) return order
   }
   return 0
@@ -159,8 +165,8 @@ const numbers = new Map<string, number>()
 
 /** 20261002 for 2026-10-02; a log has few days and asks for each thousands of times. */
 function dayNumber(day: string): number {
-  const known = numbers.get(day)
-  if (known !== undefined) return known
+  const before = numbers.get(day)
+  if (before !== undefined) return before
   const number = Number(day.replaceAll('-', ''))
   numbers.set(day, number)
   return number
@@ -172,8 +178,8 @@ class Names {
   readonly #names: string[] = []
 
   numberOf(name: string): number {
-    const known = this.#numbers.get(name)
-    if (known !== undefined) return known
+    const before = this.#numbers.get(name)
+    if (before !== undefined) return before
     const number = this.#names.length
     this.#names.push(name)
     this.#numbers.set(name, number)

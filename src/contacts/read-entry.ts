@@ -133,8 +133,8 @@ function toldOf(given: Given): WhatWasTold {
     if (flagOf(given, 'sheet')) throw new Wrong('`sheet` is true, and somebody was referred')
     return { referred: true, batch: null, container: null, sheet: false, referral: null }
   }
-  const of = <T extends string>(field: string, known: readonly T[]): T | null =>
-    given[field] === null ? null : oneOf(given, field, known)
+  const of = <T extends string>(field: string, values: readonly T[]): T | null =>
+    given[field] === null ? null : oneOf(given, field, values)
   const [batch, container] = [of('batch', BATCH_VERDICTS), of('container', CONTAINER_VERDICTS)]
   if (given.tree === null && (batch ?? container) !== null) {
     throw new Wrong('a verdict stands beside no tree')
@@ -154,10 +154,10 @@ function none(given: Given, fields: readonly string[], because: string): void {
   }
 }
 
-function oneOf<T extends string>(given: Given, field: string, known: readonly T[]): T {
+function oneOf<T extends string>(given: Given, field: string, values: readonly T[]): T {
   const value = given[field]
-  for (const each of known) if (each === value) return each
-  throw new Wrong(`\`${field}\` is none of ${known.join(', ')}`)
+  for (const each of values) if (each === value) return each
+  throw new Wrong(`\`${field}\` is none of ${values.join(', ')}`)
 }
 
 function textOf(given: Given, field: string, pattern: RegExp): string {
@@ -187,13 +187,13 @@ function flagOf(given: Given, field: string): boolean {
 }
 
 /** Days that were found right before: a log has few, and each is asked about thousands of times. */
-const known = new Set<string>()
+const names = new Set<string>()
 
 function dayOf({ date }: Given): string {
   if (typeof date === 'string') {
-    if (known.has(date)) return date
+    if (names.has(date)) return date
     if (isDay(date) && date >= '2000' && date < '2100') {
-      known.add(date)
+      names.add(date)
       return date
     }
   }

@@ -27,9 +27,9 @@ export function foldAway(
   const byMonth = new Map<string, LogEntry[]>()
   for (const entry of old) {
     const month = entry.date.slice(0, 7)
-    const known = byMonth.get(month)
-    if (known === undefined) byMonth.set(month, [entry])
-    else known.push(entry)
+    const before = byMonth.get(month)
+    if (before === undefined) byMonth.set(month, [entry])
+    else before.push(entry)
   }
   const sums = [...byMonth].map(([month, entries]) => ({
     month,

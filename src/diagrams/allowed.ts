@@ -33,8 +33,8 @@ export function allowedValues(
   // INVARIANT: a mask leaves at least one value; an empty one would make the strictest outcome look certain.
   const mask = maskOf(tree, variable, answers)
   if (!mask.includes(true)) {
-    const told = JSON.stringify(answers[variable.observation])
-    throw new RangeError(`${variable.observation} cannot be ${told} in ${tree.id}`)
+    const answer = JSON.stringify(answers[variable.observation])
+    throw new RangeError(`${variable.observation} cannot be ${answer} in ${tree.id}`)
   }
   return mask
 }
@@ -44,13 +44,13 @@ function maskOf(tree: Tree, variable: Variable, answers: Answers): readonly bool
   switch (observation?.kind) {
     case 'choice': {
       const open = openChoices(tree, observation, answers)
-      return variable.values.map(({ answer }) => open.has(answer as string))
+      return variable.values.map(({ answer }) => typeof answer === 'string' && open.has(answer))
     }
     case 'measure':
       return openBands(tree, observation, variable, answers)
     default: {
-      const told = signsOf(answers, variable.observation)[variable.sign ?? '']
-      return variable.values.map(({ answer }) => told === undefined || answer === told)
+      const value = signsOf(answers, variable.observation)[variable.sign ?? '']
+      return variable.values.map(({ answer }) => value === undefined || answer === value)
     }
   }
 }
@@ -61,17 +61,17 @@ function openBands(
   { values }: Variable,
   answers: Answers
 ): readonly boolean[] {
-  const told = measureOf(answers, measure.id)
-  if (told === undefined) return values.map(() => true)
-  if (told === 'unsure') return values.map(({ answer }) => answer === told)
+  const reading = measureOf(answers, measure.id)
+  if (reading === undefined) return values.map(() => true)
+  if (reading === 'unsure') return values.map(({ answer }) => answer === reading)
   const key = (interval: Interval) => bandKey(tree, measure, interval)
   const keys = values.map(({ answer }) => (isInterval(answer) ? key(answer) : null))
-  const at = (interval: Interval) => keys.indexOf(key(interval))
+  const bandAt = (interval: Interval) => keys.indexOf(key(interval))
   // A count that lies somewhere between two can be each band from the one's to the other's.
   const [first, last] =
-    isExact(measure) && told.low < told.high
-      ? [at(exactly(told.low)), at(exactly(told.high))]
-      : [at(told), at(told)]
+    isExact(measure) && reading.low < reading.high
+      ? [bandAt(exactly(reading.low)), bandAt(exactly(reading.high))]
+      : [bandAt(reading), bandAt(reading)]
   return keys.map((one, index) => one !== null && index >= first && index <= last)
 }
 
@@ -84,9 +84,9 @@ function openChoices(
   answers: Answers
 ): ReadonlySet<string> {
   const all = [...observation.answers.map(answer => answer.id), 'unsure']
-  const told = choiceOf(answers, observation.id)
+  const choice = choiceOf(answers, observation.id)
   const settlers = settlersOf(tree, observation.id)
-  let open = new Set(told === undefined ? all : [told])
+  let open = new Set(choice === undefined ? all : [choice])
   for (const settler of settlers) {
     const said = choiceOf(answers, settler.id)
     const seconds =

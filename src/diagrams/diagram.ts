@@ -1,3 +1,4 @@
+import { at } from '../tree/must.ts'
 import { NumbersMap } from './numbers-map.ts'
 
 /** Thrown where a diagram would grow beyond what one machine holds in memory. */
@@ -5,6 +6,14 @@ export class TooManyVertices extends Error {
   constructor(most: number) {
     super(`more than ${most} diagram vertices`)
   }
+}
+
+/** Diagrams as plain numbers, to keep and to read again. */
+export interface PackedDiagrams {
+  /** The vertices that were asked for. */
+  readonly roots: readonly number[]
+  /** For each vertex its variable and then its children, each after its own children. */
+  readonly vertices: Int32Array
 }
 
 /**
@@ -30,6 +39,36 @@ export class Diagrams {
       this.#variable.push(sizes.length)
       this.#children.push([])
     }
+  }
+
+  /** Diagrams as `packed` gave them. @throws RangeError where they are over other variables. */
+  static of(sizes: readonly number[], { vertices }: PackedDiagrams): Diagrams {
+    const diagrams = new Diagrams(sizes)
+    for (let place = 0; place < vertices.length; ) {
+      const variable = at(vertices, place)
+      const size = at(sizes, variable)
+      diagrams.#vertex(variable, [...vertices.subarray(place + 1, place + 1 + size)])
+      place += 1 + size
+    }
+    return diagrams
+  }
+
+  /** Some diagrams, and what they lead to, as plain numbers: `Diagrams.of` makes them again. */
+  packed(roots: readonly number[]): PackedDiagrams {
+    const numbers = new Map<number, number>()
+    const vertices: number[] = []
+    // INVARIANT: children come before whoever leads to them, so that each number is given when it is named.
+    const visit = (diagram: number): number => {
+      if (this.isConstant(diagram)) return diagram
+      const before = numbers.get(diagram)
+      if (before !== undefined) return before
+      const children = this.childrenOf(diagram).map(visit)
+      vertices.push(this.variableOf(diagram), ...children)
+      const number = TERMINALS + numbers.size
+      numbers.set(diagram, number)
+      return number
+    }
+    return { roots: roots.map(visit), vertices: Int32Array.from(vertices) }
   }
 
   /** How many vertices there are, ends included. */
@@ -59,14 +98,14 @@ export class Diagrams {
 
   /** Asks `variable` and goes on with the chosen diagram, which may ask any variable, earlier ones too. */
   select(variable: number, choices: readonly number[]): number {
-    const first = choices[0] as number
+    const first = at(choices, 0)
     if (choices.every(choice => choice === first) && this.variableOf(first) !== variable)
       return first
-    const known = this.#selected.get(variable, choices)
-    if (known !== undefined) return known
+    const before = this.#selected.get(variable, choices)
+    if (before !== undefined) return before
     let top = variable
     for (const choice of choices) top = Math.min(top, this.variableOf(choice))
-    const made =
+    const vertex =
       top === variable
         ? this.#vertex(
             top,
@@ -74,15 +113,15 @@ export class Diagrams {
           )
         : this.#vertex(
             top,
-            listOf(this.sizes[top] as number, value =>
+            listOf(at(this.sizes, top), value =>
               this.select(
                 variable,
                 choices.map(choice => this.#child(choice, top, value))
               )
             )
           )
-    this.#selected.add(variable, choices, made)
-    return made
+    this.#selected.add(variable, choices, vertex)
+    return vertex
   }
 
   /** The higher level of the two, everywhere. */
@@ -91,17 +130,17 @@ export class Diagrams {
     if (a === 0) return b
     if (this.isConstant(a) && this.isConstant(b)) return Math.max(a, b)
     const key = a < b ? a * PAIR + b : b * PAIR + a
-    const known = this.#joined.get(key)
-    if (known !== undefined) return known
+    const before = this.#joined.get(key)
+    if (before !== undefined) return before
     const top = Math.min(this.variableOf(a), this.variableOf(b))
-    const made = this.#vertex(
+    const vertex = this.#vertex(
       top,
-      listOf(this.sizes[top] as number, value =>
+      listOf(at(this.sizes, top), value =>
         this.join(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
-    this.#joined.set(key, made)
-    return made
+    this.#joined.set(key, vertex)
+    return vertex
   }
 
   /** The lower level of the two, everywhere. */
@@ -110,79 +149,79 @@ export class Diagrams {
     if (b === 0) return b
     if (this.isConstant(a) && this.isConstant(b)) return Math.min(a, b)
     const key = a < b ? a * PAIR + b : b * PAIR + a
-    const known = this.#met.get(key)
-    if (known !== undefined) return known
+    const before = this.#met.get(key)
+    if (before !== undefined) return before
     const top = Math.min(this.variableOf(a), this.variableOf(b))
-    const made = this.#vertex(
+    const vertex = this.#vertex(
       top,
-      listOf(this.sizes[top] as number, value =>
+      listOf(at(this.sizes, top), value =>
         this.meet(this.#child(a, top, value), this.#child(b, top, value))
       )
     )
-    this.#met.set(key, made)
-    return made
+    this.#met.set(key, vertex)
+    return vertex
   }
 
   /** Combines any number of diagrams value by value. */
   combine(diagrams: readonly number[], f: (levels: readonly number[]) => number): number {
-    const known = new NumbersMap()
-    const visit = (at: readonly number[]): number => {
-      const before = known.get(0, at)
+    const cache = new NumbersMap()
+    const visit = (vertices: readonly number[]): number => {
+      const before = cache.get(0, vertices)
       if (before !== undefined) return before
-      const made = at.every(diagram => this.isConstant(diagram))
-        ? this.constant(f(at))
-        : this.#split(at, visit)
-      known.add(0, at, made)
-      return made
+      const vertex = vertices.every(diagram => this.isConstant(diagram))
+        ? this.constant(f(vertices))
+        : this.#split(vertices, visit)
+      cache.add(0, vertices, vertex)
+      return vertex
     }
     return visit(diagrams)
   }
 
   /** The diagram with one variable fixed. */
   restrict(diagram: number, variable: number, value: number): number {
-    const known = new Map<number, number>()
-    const visit = (at: number): number => {
-      const top = this.variableOf(at)
-      if (top > variable) return at
-      if (top === variable) return this.childrenOf(at)[value] as number
-      const before = known.get(at)
+    const cache = new Map<number, number>()
+    const visit = (vertex: number): number => {
+      const top = this.variableOf(vertex)
+      if (top > variable) return vertex
+      if (top === variable) return at(this.childrenOf(vertex), value)
+      const before = cache.get(vertex)
       if (before !== undefined) return before
-      const made = this.#vertex(top, this.childrenOf(at).map(visit))
-      known.set(at, made)
-      return made
+      const result = this.#vertex(top, this.childrenOf(vertex).map(visit))
+      cache.set(vertex, result)
+      return result
     }
     return visit(diagram)
   }
 
   /** The highest level over the open values of some variables, as a diagram of all the others. */
   highestOver(diagram: number, over: ReadonlyMap<number, readonly boolean[]>): number {
-    const known = new Map<number, number>()
-    const visit = (at: number): number => {
-      if (this.isConstant(at)) return at
-      const before = known.get(at)
+    const cache = new Map<number, number>()
+    const visit = (vertex: number): number => {
+      if (this.isConstant(vertex)) return vertex
+      const before = cache.get(vertex)
       if (before !== undefined) return before
-      const variable = this.variableOf(at)
+      const variable = this.variableOf(vertex)
       const open = over.get(variable)
-      const children = this.childrenOf(at)
-      const made =
+      const children = this.childrenOf(vertex)
+      const result =
         open === undefined
           ? this.#vertex(variable, children.map(visit))
           : children
               .filter((_, value) => open[value])
               .map(visit)
               .reduce((a, b) => this.join(a, b))
-      known.set(at, made)
-      return made
+      cache.set(vertex, result)
+      return result
     }
     return visit(diagram)
   }
 
-  #split(at: readonly number[], visit: (at: readonly number[]) => number): number {
-    const top = Math.min(...at.map(diagram => this.variableOf(diagram)))
+  #split(vertices: readonly number[], visit: (vertices: readonly number[]) => number): number {
+    const top = Math.min(...vertices.map(diagram => this.variableOf(diagram)))
     return this.#vertex(
       top,
-      listOf(this.sizes[top] as number, value =>
-        visit(at.map(diagram => this.#child(diagram, top, value)))
+      listOf(at(this.sizes, top), value =>
+        visit(vertices.map(diagram => this.#child(diagram, top, value)))
       )
     )
   }
@@ -195,15 +234,15 @@ export class Diagrams {
 
   #vertex(variable: number, children: readonly number[]): number {
     // INVARIANT: one vertex for each variable and its children, so equal diagrams are equal numbers.
-    const first = children[0] as number
+    const first = at(children, 0)
     if (children.every(child => child === first)) return first
-    const known = this.#unique.get(variable, children)
-    if (known !== undefined) return known
+    const before = this.#unique.get(variable, children)
+    if (before !== undefined) return before
     if (this.count >= this.#most) throw new TooManyVertices(this.#most)
-    const made = this.#variable.push(variable) - 1
+    const vertex = this.#variable.push(variable) - 1
     this.#children.push(children)
-    this.#unique.add(variable, children, made)
-    return made
+    this.#unique.add(variable, children, vertex)
+    return vertex
   }
 }
 
@@ -215,8 +254,8 @@ const MOST_VERTICES = 4_000_000
 const PAIR = 2 ** 26
 
 /** A list made entry by entry: this runs millions of times, and `Array.from` is several times slower. */
-function listOf(size: number, entry: (at: number) => number): number[] {
+function listOf(size: number, entry: (place: number) => number): number[] {
   const list = new Array<number>(size)
-  for (let at = 0; at < size; at++) list[at] = entry(at)
+  for (let place = 0; place < size; place++) list[place] = entry(place)
   return list
 }

@@ -1,4 +1,6 @@
 const FEWEST = 1024
+/** In place of an entry. */
+const NONE = -1
 
 /**
  * Numbers by a number and a list of numbers. Keys of text, which a Map would need, cost more to make and to
@@ -11,20 +13,20 @@ export class NumbersMap {
   readonly #hashes: number[] = []
   /** The entry before this one with the same last bits of its hash; -1 where there is none. */
   readonly #before: number[] = []
-  #last = new Int32Array(FEWEST).fill(-1)
+  #last = new Int32Array(FEWEST).fill(NONE)
 
   get(first: number, rest: readonly number[]): number | undefined {
     const hash = hashOf(first, rest)
-    let at = this.#last[hash & (this.#last.length - 1)] as number
-    while (at >= 0) {
+    let place = this.#last[hash & (this.#last.length - 1)] ?? NONE
+    while (place >= 0) {
       if (
-        this.#hashes[at] === hash &&
-        this.#firsts[at] === first &&
-        isSame(this.#rests[at] as readonly number[], rest)
+        this.#hashes[place] === hash &&
+        this.#firsts[place] === first &&
+        isSame(this.#rests[place], rest)
       ) {
-        return this.#values[at]
+        return this.#values[place]
       }
-      at = this.#before[at] as number
+      place = this.#before[place] ?? NONE
     }
     return undefined
   }
@@ -39,27 +41,27 @@ export class NumbersMap {
     this.#link(this.#values.push(value) - 1, hash)
   }
 
-  #link(at: number, hash: number): void {
+  #link(entry: number, hash: number): void {
     const place = hash & (this.#last.length - 1)
-    this.#before[at] = this.#last[place] as number
-    this.#last[place] = at
+    this.#before[entry] = this.#last[place] ?? NONE
+    this.#last[place] = entry
   }
 
   #grow(): void {
-    this.#last = new Int32Array(this.#last.length * 2).fill(-1)
-    for (const [at, hash] of this.#hashes.entries()) this.#link(at, hash)
+    this.#last = new Int32Array(this.#last.length * 2).fill(NONE)
+    for (const [entry, hash] of this.#hashes.entries()) this.#link(entry, hash)
   }
 }
 
 /** FNV-1a over 32-bit numbers (Fowler, Noll and Vo), its bits mixed once more: the low ones are used. */
 function hashOf(first: number, rest: readonly number[]): number {
   let hash = Math.imul(first ^ 0x811c9dc5, 0x01000193)
-  for (let i = 0; i < rest.length; i++) hash = Math.imul(hash ^ (rest[i] as number), 0x01000193)
+  for (const number of rest) hash = Math.imul(hash ^ number, 0x01000193)
   return hash ^ (hash >>> 15)
 }
 
-function isSame(a: readonly number[], b: readonly number[]): boolean {
-  if (a.length !== b.length) return false
+function isSame(a: readonly number[] | undefined, b: readonly number[]): boolean {
+  if (a?.length !== b.length) return false
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false
   return true
 }

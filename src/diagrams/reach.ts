@@ -7,15 +7,15 @@ export type Open = readonly (readonly boolean[])[]
 export function reachable(diagrams: Diagrams, diagram: number, open: Open): ReadonlySet<number> {
   const levels = new Set<number>()
   const seen = new Set<number>()
-  const visit = (at: number): void => {
-    if (seen.has(at)) return
-    seen.add(at)
-    if (diagrams.isConstant(at)) {
-      levels.add(at)
+  const visit = (vertex: number): void => {
+    if (seen.has(vertex)) return
+    seen.add(vertex)
+    if (diagrams.isConstant(vertex)) {
+      levels.add(vertex)
       return
     }
-    const allowed = open[diagrams.variableOf(at)]
-    diagrams.childrenOf(at).forEach((child, value) => {
+    const allowed = open[diagrams.variableOf(vertex)]
+    diagrams.childrenOf(vertex).forEach((child, value) => {
       if (allowed?.[value]) visit(child)
     })
   }

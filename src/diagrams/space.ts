@@ -1,4 +1,11 @@
-import { type Answer, type Answers, SIGN_VALUES, type Signs, signsOf } from '../tree/answers.ts'
+import {
+  type Answers,
+  type Interval,
+  SIGN_VALUES,
+  type Signs,
+  signsOf,
+  signValueOf
+} from '../tree/answers.ts'
 import { bandsOf } from '../tree/bands.ts'
 import { emergencySigns } from '../tree/emergency.ts'
 import type { Observation } from '../tree/observation.ts'
@@ -16,7 +23,7 @@ export interface Variable {
 export interface Value {
   readonly label: string
   /** The answer in full for a choice or a measure; for a sign its value. */
-  readonly answer: Answer
+  readonly answer: string | Interval
 }
 
 /**
@@ -69,6 +76,9 @@ function named(answer: string): Value {
 /** Adds one coordinate's value to a set of answers. */
 export function withValue(answers: Answers, variable: Variable, value: Value): Answers {
   if (variable.sign === undefined) return { ...answers, [variable.observation]: value.answer }
-  const told: Signs = signsOf(answers, variable.observation)
-  return { ...answers, [variable.observation]: { ...told, [variable.sign]: value.answer as never } }
+  const signs: Signs = signsOf(answers, variable.observation)
+  return {
+    ...answers,
+    [variable.observation]: { ...signs, [variable.sign]: signValueOf(value.answer) }
+  }
 }

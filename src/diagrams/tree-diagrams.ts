@@ -1,7 +1,9 @@
-import type { Interval, SignValue } from '../tree/answers.ts'
+import type { Interval } from '../tree/answers.ts'
 import { leadingTo } from '../tree/circuit.ts'
 import { decide, takesTurn } from '../tree/decide.ts'
 import { type Lens, lensName, levelOf } from '../tree/lens.ts'
+import { at, must } from '../tree/must.ts'
+import { TRACKS } from '../tree/observation.ts'
 import type {
   Branch,
   Effect,
@@ -10,8 +12,11 @@ import type {
   SignsQuestion,
   Tree
 } from '../tree/tree.ts'
-import { Diagrams } from './diagram.ts'
+import { Diagrams, type PackedDiagrams } from './diagram.ts'
 import { spaceOf, type Variable } from './space.ts'
+
+/** The sides of an outcome that every evaluation asks about; of a note only some do. */
+const SIDES = [...TRACKS, 'use'] as const
 
 /** A tree as one diagram for each side of its outcome, over its answer space without emergencies. */
 export class TreeDiagrams {
@@ -41,6 +46,22 @@ export class TreeDiagrams {
     return other
   }
 
+  /** The diagrams of each side but the notes, as `packed` gave them for the very same tree. */
+  static of(tree: Tree, packed: PackedDiagrams): TreeDiagrams {
+    const variables = spaceOf(tree)
+    const sizes = variables.map(variable => variable.values.length)
+    const compiled = new TreeDiagrams(tree, variables, Diagrams.of(sizes, packed))
+    for (const [index, side] of SIDES.entries()) {
+      compiled.#made.set(`${tree.start} ${side}`, at(packed.roots, index))
+    }
+    return compiled
+  }
+
+  /** What can still come of any answers, but for the notes, as plain numbers. */
+  packed(): PackedDiagrams {
+    return this.diagrams.packed(SIDES.map(side => this.of(side)))
+  }
+
   /** The place in the order of a choice, a measure, or one sign of a screen. */
   indexOf(observation: string, sign?: string): number | undefined {
     return this.#index.get(keyOf(observation, sign))
@@ -54,11 +75,11 @@ export class TreeDiagrams {
   /** The level of caution that a walk meets from a question on. */
   from(question: string, lens: Lens): number {
     const key = `${question} ${lensName(lens)}`
-    const known = this.#made.get(key)
-    if (known !== undefined) return known
-    const made = this.#ofQuestion(this.tree.questions[question] as Question, lens)
-    this.#made.set(key, made)
-    return made
+    const before = this.#made.get(key)
+    if (before !== undefined) return before
+    const diagram = this.#ofQuestion(must(this.tree.questions[question], 'question'), lens)
+    this.#made.set(key, diagram)
+    return diagram
   }
 
   /** The level on one side if, from a question on, a walk met another one: what the question is for. */
@@ -69,8 +90,8 @@ export class TreeDiagrams {
     for (const id of this.#apartFrom(question)) {
       // What does not lead to the question stays as it is known.
       const key = `${id} ${name}`
-      const known = this.#made.get(key)
-      if (known !== undefined) other.#made.set(key, known)
+      const before = this.#made.get(key)
+      if (before !== undefined) other.#made.set(key, before)
     }
     other.#made.set(`${question} ${name}`, diagram)
     return other.of(lens)
@@ -78,8 +99,8 @@ export class TreeDiagrams {
 
   /** The questions from which no walk comes to this one. */
   #apartFrom(question: string): readonly string[] {
-    const known = this.#apart.get(question)
-    if (known !== undefined) return known
+    const entry = this.#apart.get(question)
+    if (entry !== undefined) return entry
     const questions = new Map(Object.entries(this.tree.questions))
     const before = leadingTo(questions, question)
     const apart = [...questions.keys()].filter(id => !before.has(id))
@@ -99,10 +120,10 @@ export class TreeDiagrams {
         const observation = this.tree.observations[question.asks]
         if (observation?.kind === 'choice' && observation.settles !== undefined) {
           // Reached only while the settled observation stays unsure, and so is this one.
-          return this.#branch(question.answers.unsure as Branch, lens)
+          return this.#branch(must(question.answers.unsure, 'branch'), lens)
         }
         return this.#select(question.asks, value =>
-          this.#branch(question.answers[value as string] as Branch, lens)
+          this.#branch(must(question.answers[String(value)], 'branch'), lens)
         )
       }
     }
@@ -110,14 +131,14 @@ export class TreeDiagrams {
 
   #ofSigns(question: SignsQuestion, lens: Lens): number {
     const { diagrams } = this
-    let made = this.#branch(question.otherwise, lens)
+    let diagram = this.#branch(question.otherwise, lens)
     for (const turn of [...question.turns].reverse()) {
       const taken = this.#branch(turn, lens)
       for (const sign of turn.signs) {
-        const other = made
-        made = this.#select(
+        const other = diagram
+        diagram = this.#select(
           question.asks,
-          value => (takesTurn(value as SignValue, turn.orUnsure) ? taken : other),
+          value => (takesTurn(value, turn.orUnsure) ? taken : other),
           sign
         )
       }
@@ -125,12 +146,13 @@ export class TreeDiagrams {
     for (const [sign, effects] of Object.entries(question.signs)) {
       const effect = this.#select(
         question.asks,
-        value => (value === 'no' ? 0 : this.#constant(effects[value as 'yes' | 'unsure'], lens)),
+        value =>
+          value === 'no' ? 0 : this.#constant(value === 'yes' ? effects.yes : effects.unsure, lens),
         sign
       )
-      made = diagrams.join(made, effect)
+      diagram = diagrams.join(diagram, effect)
     }
-    return made
+    return diagram
   }
 
   #select(
@@ -138,11 +160,11 @@ export class TreeDiagrams {
     choose: (value: string | Interval) => number,
     sign?: string
   ): number {
-    const index = this.indexOf(observation, sign) as number
-    const { values } = this.variables[index] as Variable
+    const index = must(this.indexOf(observation, sign), 'variable')
+    const { values } = at(this.variables, index)
     return this.diagrams.select(
       index,
-      values.map(value => choose(value.answer as string | Interval))
+      values.map(value => choose(value.answer))
     )
   }
 
@@ -167,17 +189,23 @@ function indexOf(variables: readonly Variable[]): ReadonlyMap<string, number> {
   return index
 }
 
-const made = new WeakMap<Tree, TreeDiagrams>()
+const compiled = new WeakMap<Tree, TreeDiagrams>()
+const kept = new WeakMap<Tree, () => TreeDiagrams>()
 
 /** The diagrams of a tree, built once. */
 export function diagramsOf(tree: Tree): TreeDiagrams {
-  const known = made.get(tree) ?? new TreeDiagrams(tree)
-  made.set(tree, known)
-  return known
+  const diagrams = compiled.get(tree) ?? kept.get(tree)?.() ?? new TreeDiagrams(tree)
+  compiled.set(tree, diagrams)
+  return diagrams
+}
+
+/** Says where the diagrams of a tree come from when they are first wanted: they may be kept somewhere. */
+export function keepDiagrams(tree: Tree, diagrams: () => TreeDiagrams): void {
+  kept.set(tree, diagrams)
 }
 
 function taken(tree: Tree, question: MeasureQuestion, value: string | Interval): Branch {
-  return decide(tree, question, { [question.asks]: value })?.branch as Branch
+  return must(decide(tree, question, { [question.asks]: value })?.branch, 'branch')
 }
 
 function keyOf(observation: string, sign?: string): string {

@@ -243,9 +243,9 @@ const origins = new WeakMap<Tree, ReadonlyMap<string, Track>>()
 
 /** The track whose questions add a note, worked out once for a tree; none for what is asked afterwards. */
 export function originOf(tree: Tree): ReadonlyMap<string, Track> {
-  const known = origins.get(tree) ?? originIn(tree)
-  origins.set(tree, known)
-  return known
+  const before = origins.get(tree) ?? originIn(tree)
+  origins.set(tree, before)
+  return before
 }
 
 /** The track whose questions add a note; of several the first, person before container before batch. */

@@ -39,14 +39,14 @@ export function claimsOf({ tree, answers, walk, possible }: Evaluation): Claims 
 
 /** Every screen told, one at least, was answered no in each of its signs, and nothing else is unsure. */
 function isRuledOut(tree: Tree, answers: Answers, track: Track): boolean {
-  const told = screensOf(tree, track).filter(({ id }) => Object.hasOwn(answers, id))
+  const screens = screensOf(tree, track).filter(({ id }) => Object.hasOwn(answers, id))
   const unsure = Object.values(tree.observations).some(
     ({ id, about }) => about === track && answers[id] === 'unsure'
   )
   return (
-    told.length > 0 &&
+    screens.length > 0 &&
     !unsure &&
-    told.every(
+    screens.every(
       screen =>
         isFull(answers, screen) &&
         Object.values(signsOf(answers, screen.id)).every(value => value === 'no')
@@ -63,6 +63,6 @@ function screensOf(tree: Tree, track: Track): readonly SignsObservation[] {
 
 /** What nobody asks for is not missing. */
 function isFull(answers: Answers, { id, signs }: SignsObservation): boolean {
-  const told = signsOf(answers, id)
-  return signs.every(sign => sign.volunteered || Object.hasOwn(told, sign.id))
+  const marks = signsOf(answers, id)
+  return signs.every(sign => sign.volunteered || Object.hasOwn(marks, sign.id))
 }

@@ -21,8 +21,8 @@ export function couldBe(tree: Tree, { container, batch, use, notes }: Outcome): 
     has('use', useLevel(use)),
     ...Object.keys(tree.advice.notes).map(note => has({ note }, notes.includes(note) ? 1 : 0))
   ]
-  const known = notes.every(note => Object.hasOwn(tree.advice.notes, note))
-  return known && sides.reduce((held, side) => side(held), compiled.diagrams.constant(1)) !== 0
+  const isKnown = notes.every(note => Object.hasOwn(tree.advice.notes, note))
+  return isKnown && sides.reduce((held, side) => side(held), compiled.diagrams.constant(1)) !== 0
 }
 
 /** Whether one walk can give all of these verdicts, of one track at most one each. */
@@ -39,15 +39,15 @@ export function couldBeTogether(tree: Tree, verdicts: readonly string[]): boolea
 
 /** Where one side of the outcome is exactly at a level: 1 there, 0 elsewhere. */
 const levelIs = (compiled: TreeDiagrams, lens: Lens, wanted: number): number =>
-  compiled.diagrams.combine([compiled.of(lens)], ([at]) => (at === wanted ? 1 : 0))
+  compiled.diagrams.combine([compiled.of(lens)], ([level]) => (level === wanted ? 1 : 0))
 
 /** Fixes every answer about a person as if nobody had anything to tell. */
 function withNobody({ tree, variables, diagrams }: TreeDiagrams): (diagram: number) => number {
   const answers = nobodyTold(tree)
-  const fixed = variables.flatMap(({ observation, sign, values }, at): [number, boolean[]][] => {
+  const fixed = variables.flatMap(({ observation, sign, values }, index): [number, boolean[]][] => {
     if (!Object.hasOwn(answers, observation)) return []
-    const told = sign === undefined ? answers[observation] : signsOf(answers, observation)[sign]
-    return [[at, values.map(({ answer }) => answer === told)]]
+    const value = sign === undefined ? answers[observation] : signsOf(answers, observation)[sign]
+    return [[index, values.map(({ answer }) => answer === value)]]
   })
   const over = new Map(fixed)
   return diagram => diagrams.highestOver(diagram, over)

@@ -2,7 +2,7 @@ import { allowedValues, openValues } from '../diagrams/allowed.ts'
 import { reachable } from '../diagrams/reach.ts'
 import type { Variable } from '../diagrams/space.ts'
 import type { TreeDiagrams } from '../diagrams/tree-diagrams.ts'
-import { type Answer, type Answers, type SignValue, signsOf } from '../tree/answers.ts'
+import { type Answer, type Answers, signsOf, signValueOf } from '../tree/answers.ts'
 import { settlersOf } from '../tree/linked.ts'
 import type { Tree } from '../tree/tree.ts'
 
@@ -17,7 +17,7 @@ export interface Either {
 /** The answers with one of several told things taken for true. */
 export function taking(answers: Answers, { observation, sign }: Either, answer: Answer): Answers {
   if (sign === null) return { ...answers, [observation]: answer }
-  const signs = { ...signsOf(answers, observation), [sign]: answer as SignValue }
+  const signs = { ...signsOf(answers, observation), [sign]: signValueOf(answer) }
   return { ...answers, [observation]: signs }
 }
 
@@ -104,7 +104,7 @@ function untoldOf(
   if (observation?.kind !== 'choice') return [answers]
   return [observation, ...settlersOf(tree, id)]
     .filter(one => !Object.hasOwn(answers, one.id))
-    .filter(one => !concerned.some(({ observation: told }) => told === one.id))
+    .filter(one => !concerned.some(({ observation: answer }) => answer === one.id))
     .reduce<readonly Answers[]>(
       (sets, one) =>
         sets.flatMap(set =>

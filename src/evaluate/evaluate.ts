@@ -49,10 +49,10 @@ export function evaluate(
 ): Evaluation {
   const walked = walkEither(tree, answers, either, walks)
   const once = <T>(make: () => T) => {
-    let made: { readonly value: T } | null = null
+    let result: { readonly value: T } | null = null
     return () => {
-      made ??= { value: make() }
-      return made.value
+      result ??= { value: make() }
+      return result.value
     }
   }
   const asked = once(() => askedOn(tree, walked))

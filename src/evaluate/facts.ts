@@ -2,6 +2,7 @@ import { type Answer, type Answers, type Interval, isInterval } from '../tree/an
 import { bandsOf, isExact } from '../tree/bands.ts'
 import { level, useLevel } from '../tree/caution.ts'
 import { rank } from '../tree/effective.ts'
+import { at } from '../tree/must.ts'
 import type { MeasureObservation, Observation } from '../tree/observation.ts'
 import { TRACKS } from '../tree/observation.ts'
 import { rounded } from '../tree/reading.ts'
@@ -41,24 +42,24 @@ export interface Contradiction {
  */
 export function callOf(tree: Tree, facts: readonly Fact[]): Call {
   let answers: Answers = {}
-  const told: Told[] = []
+  const tellings: Told[] = []
   for (const observation of Object.values(tree.observations)) {
     const said = facts.filter(fact => fact.observation === observation.id)
     if (said.length === 0) continue
     if (observation.kind === 'signs') {
       for (const { answer } of said) answers = tell(answers, observation, answer)
-      told.push(...signsTold(observation.id, said))
+      tellings.push(...signsTold(observation.id, said))
       continue
     }
     const distinctly = distinct(said)
     const ways = waysToTake(tree, observation, distinctly)
-    answers = { ...answers, [observation.id]: ways[0] as Answer }
+    answers = { ...answers, [observation.id]: at(ways, 0) }
     if (distinctly.length > 1) {
-      told.push({ observation: observation.id, sign: null, answers: ways, told: distinctly })
+      tellings.push({ observation: observation.id, sign: null, answers: ways, told: distinctly })
     }
   }
-  const either = told.map(one => worstFirst(tree, answers, one))
-  for (const one of either) answers = taking(answers, one, one.answers[0] as Answer)
+  const either = tellings.map(one => worstFirst(tree, answers, one))
+  for (const one of either) answers = taking(answers, one, at(one.answers, 0))
   return {
     answers,
     either: either
@@ -68,7 +69,7 @@ export function callOf(tree: Tree, facts: readonly Fact[]): Call {
         sign,
         answers: all
       })),
-    contradictions: told.map(({ observation, sign, told: said }) => ({
+    contradictions: tellings.map(({ observation, sign, told: said }) => ({
       observation,
       sign,
       told: said
@@ -85,23 +86,26 @@ interface Told extends Either {
 function waysToTake(
   tree: Tree,
   observation: Observation,
-  told: readonly Answer[]
+  answers: readonly Answer[]
 ): readonly Answer[] {
-  if (told.length === 1) return told
+  if (answers.length === 1) return answers
   if (observation.kind === 'choice') {
-    const known = told.filter(answer => answer !== 'unsure')
+    const definite = answers.filter(answer => answer !== 'unsure')
     // Where the answers are listed by caution the first of them is as strict as all, which is proved.
-    if (observation.unordered !== true && known.length > 1) {
-      const [first] = [...known].sort((a, b) => rank(observation, a) - rank(observation, b))
-      return told.length === known.length ? [first as Answer] : [first as Answer, 'unsure']
+    if (observation.unordered !== true && definite.length > 1) {
+      const worst = at(
+        [...definite].sort((a, b) => rank(observation, a) - rank(observation, b)),
+        0
+      )
+      return answers.length === definite.length ? [worst] : [worst, 'unsure']
     }
-    return [...told].sort((a, b) => rank(observation, a) - rank(observation, b))
+    return [...answers].sort((a, b) => rank(observation, a) - rank(observation, b))
   }
-  const readings = told.filter(isInterval)
-  if (readings.length < 2 || observation.kind !== 'measure') return told
+  const readings = answers.filter(isInterval)
+  if (readings.length < 2 || observation.kind !== 'measure') return answers
   return isExact(observation)
-    ? [...told, ...countsBetween(tree, observation, readings)]
-    : [span(readings), ...told]
+    ? [...answers, ...countsBetween(tree, observation, readings)]
+    : [span(readings), ...answers]
 }
 
 /** Every count between some others, up to the limits that the tree sets. */
@@ -121,8 +125,8 @@ function signsTold(observation: string, facts: readonly Fact[]): readonly Told[]
   for (const [sign, value] of facts.flatMap(({ answer }) => Object.entries(answer))) {
     values.set(sign, (values.get(sign) ?? new Set()).add(value))
   }
-  return [...values].flatMap(([sign, told]) =>
-    told.size > 1 ? [{ observation, sign, answers: [...told], told: [...told] }] : []
+  return [...values].flatMap(([sign, answer]) =>
+    answer.size > 1 ? [{ observation, sign, answers: [...answer], told: [...answer] }] : []
   )
 }
 
@@ -154,9 +158,9 @@ function worstFirst(tree: Tree, answers: Answers, one: Told): Told {
     answer,
     least: possible(tree, taking(answers, one, answer)).atLeast
   }))
-  const [first] =
+  const ordered =
     one.sign === null ? [...least].sort((a, b) => worse(tree, b.least, a.least)) : least
-  const counts = first?.answer as Answer
+  const { answer: counts } = at(ordered, 0)
   return { ...one, answers: [counts, ...all.filter(answer => answer !== counts)] }
 }
 

@@ -59,9 +59,9 @@ export function walkEither(
   const unfinished = all.find(({ finished }) => !finished)
   if (unfinished !== undefined) return { ...unfinished, outcome }
   // Two things told of two observations each: what only both together come to counts as well.
-  const told = withUntold(tree, answers, either)
+  const complete = withUntold(tree, answers, either)
   const most = (lens: Track | 'use') =>
-    levelsOf(diagramsOf(tree), diagramsOf(tree).of(lens), told, either).at(-1) ?? 0
+    levelsOf(diagramsOf(tree), diagramsOf(tree).of(lens), complete, either).at(-1) ?? 0
   const together: Outcome = {
     person: verdictAt(tree, 'person', most('person')),
     container: verdictAt(tree, 'container', most('container')),
@@ -77,21 +77,21 @@ export function walkEither(
  * counts as no, what settles nothing and a measure that is only heard as unsure.
  */
 function withUntold(tree: Tree, answers: Answers, either: readonly Either[]): Answers {
-  let told = answers
+  let complete = answers
   for (const observation of Object.values(tree.observations)) {
     if (observation.kind === 'signs') {
       const untold = observation.signs.map(({ id }) => [id, 'no' as const] as const)
-      const before = signsOf(told, observation.id)
-      told = { ...told, [observation.id]: { ...Object.fromEntries(untold), ...before } }
+      const before = signsOf(complete, observation.id)
+      complete = { ...complete, [observation.id]: { ...Object.fromEntries(untold), ...before } }
     } else if (
       (observation.kind === 'measure' || observation.settles !== undefined) &&
-      !Object.hasOwn(told, observation.id) &&
+      !Object.hasOwn(complete, observation.id) &&
       !either.some(one => one.observation === observation.id)
     ) {
-      told = { ...told, [observation.id]: 'unsure' }
+      complete = { ...complete, [observation.id]: 'unsure' }
     }
   }
-  return told
+  return complete
 }
 
 /** Each track and the use as in the more cautious of two outcomes, with the notes of the first. */
@@ -120,7 +120,7 @@ export function possibleAfter(
   }
   const diagrams = diagramsOf(tree)
   const levels = (lens: Track | 'use') => levelsOf(diagrams, diagrams.of(lens), answers, either)
-  const verdicts = (track: Track) => levels(track).map(at => verdictAt(tree, track, at))
+  const verdicts = (track: Track) => levels(track).map(reached => verdictAt(tree, track, reached))
   return summary(
     verdicts('person'),
     verdicts('container'),
@@ -129,10 +129,10 @@ export function possibleAfter(
   )
 }
 
-const verdictAt = (tree: Tree, track: Track, at: number): string | null =>
-  at === 0 ? null : must(verdictsOf(tree, track)[at - 1])
+const verdictAt = (tree: Tree, track: Track, index: number): string | null =>
+  index === 0 ? null : must(verdictsOf(tree, track)[index - 1])
 
-const useAt = (at: number): Use => must(USES[at])
+const useAt = (index: number): Use => must(USES[index])
 
 /** @throws Error where nothing is left that can happen: no verdict stands in for it. */
 function must<T>(first: T | undefined): T {

@@ -17,20 +17,20 @@ function isMet(tree: Tree, condition: Condition, answers: Answers): boolean {
   switch (condition.kind) {
     case 'choice': {
       const asked = tree.observations[observation]
-      const told = asked?.kind === 'choice' ? effectiveChoice(tree, asked, answers) : undefined
-      return told !== undefined && condition.among.includes(told.answer)
+      const choice = asked?.kind === 'choice' ? effectiveChoice(tree, asked, answers) : undefined
+      return choice !== undefined && condition.among.includes(choice.answer)
     }
     case 'sign': {
-      const told = signsOf(answers, observation)[condition.sign]
-      return told !== undefined && condition.among.includes(told)
+      const value = signsOf(answers, observation)[condition.sign]
+      return value !== undefined && condition.among.includes(value)
     }
     case 'measure': {
-      const told = measureOf(answers, observation)
-      if (told === undefined || condition.is === 'unsure') return condition.is === told
-      if (told === 'unsure') return false
+      const reading = measureOf(answers, observation)
+      if (reading === undefined || condition.is === 'unsure') return condition.is === reading
+      if (reading === 'unsure') return false
       return 'within' in condition.is
-        ? holdsAll(condition.is.within, told)
-        : told.low <= condition.is.straddles && condition.is.straddles < told.high
+        ? holdsAll(condition.is.within, reading)
+        : reading.low <= condition.is.straddles && condition.is.straddles < reading.high
     }
   }
 }

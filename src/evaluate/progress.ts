@@ -1,7 +1,8 @@
-import type { Answer, Answers, Signs } from '../tree/answers.ts'
+import { type Answer, type Answers, isSigns } from '../tree/answers.ts'
 import { branchesOf, reachedFrom } from '../tree/circuit.ts'
 import { decide, isVolunteered } from '../tree/decide.ts'
 import { linkedOf, settlersOf } from '../tree/linked.ts'
+import { must } from '../tree/must.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
 import type { Walk } from './walk.ts'
 
@@ -48,7 +49,7 @@ function wasAsked(tree: Tree, { asks }: Question, answer: Answer | undefined): b
   if (!(linkedOf(tree).questions.get(asks) ?? []).some(stops)) return false
   if (observation.kind !== 'signs') return true
   return observation.signs.every(
-    ({ id, volunteered }) => volunteered || Object.hasOwn(answer as Signs, id)
+    ({ id, volunteered }) => volunteered || (isSigns(answer) && Object.hasOwn(answer, id))
   )
 }
 
@@ -77,8 +78,8 @@ function stopsFrom(tree: Tree, answers: Answers, start: string): number {
       const key = `${id} ${asked}`
       // A settled question is read again, and so the ways can come round.
       cameRound ||= begun.has(key)
-      const known = round.get(key)
-      if (known !== undefined) return known
+      const entry = round.get(key)
+      if (entry !== undefined) return entry
       round.set(key, found.get(key) ?? 0)
       begun.add(key)
       const station = stations.get(id)
@@ -119,7 +120,7 @@ function askableFrom(stations: ReadonlyMap<string, Station>): ReadonlyMap<string
 }
 
 function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> {
-  const bits = new Map(Object.keys(tree.observations).map((id, at) => [id, 1n << BigInt(at)]))
+  const bits = new Map(Object.keys(tree.observations).map((id, index) => [id, 1n << BigInt(index)]))
   return new Map(
     Object.values(tree.questions).map(question => {
       const decision = decide(tree, question, answers)
@@ -128,7 +129,7 @@ function stationsOf(tree: Tree, answers: Answers): ReadonlyMap<string, Station> 
           ? [decision.branch]
           : waysFrom(tree, question)
       const stopsFor =
-        decision === undefined && stops(question) ? (bits.get(question.asks) as bigint) : 0n
+        decision === undefined && stops(question) ? must(bits.get(question.asks), 'bit') : 0n
       const back = heardBefore(tree, question).flatMap(heard => waysFrom(tree, heard))
       return [question.id, { stopsFor, leads: ledTo(branches), back: ledTo(back) }]
     })

@@ -19,9 +19,9 @@ export function soonestRecheck(
   verdicts: readonly Names[],
   answers: Answers
 ): Recheck | null {
-  const told = tree.countsDays === undefined ? undefined : measureOf(answers, tree.countsDays)
+  const day = tree.countsDays === undefined ? undefined : measureOf(answers, tree.countsDays)
   // Of two counts told the later: what it makes due is looked at soonest.
-  const today = typeof told === 'object' ? told.high : null
+  const today = typeof day === 'object' ? day.high : null
   const due = (recheck: Recheck): Recheck =>
     'day' in recheck && today !== null && recheck.day <= today ? TODAY : recheck
   const hoursUntil = (recheck: Recheck) => {

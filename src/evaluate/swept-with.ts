@@ -13,7 +13,7 @@ import { type Walk, walk } from './walk.ts'
 export function sweptWith(tree: Tree, answers: Answers, { asks }: Walk): SignsObservation | null {
   const now = untoldSigns(tree, answers, asks?.observation)
   if (now === null) return null
-  const next = (told: Answers) => walk(tree, told).asks?.observation
+  const next = (answers: Answers) => walk(tree, answers).asks?.observation
   const none = noneOf(answers, now)
   const second = untoldSigns(tree, answers, next(none))
   if (second === null) return null
@@ -25,7 +25,7 @@ export function sweptWith(tree: Tree, answers: Answers, { asks }: Walk): SignsOb
     unsureOf(answers, now),
     ...now.signs.flatMap(({ id }) => [but(id, 'yes'), but(id, 'unsure')])
   ]
-  return others.every(told => next(told) === second.id) ? second : null
+  return others.every(answer => next(answer) === second.id) ? second : null
 }
 
 function untoldSigns(

@@ -2,6 +2,7 @@ import type { Answer, Answers } from '../tree/answers.ts'
 import { join, NOTHING_YET, type Outcome } from '../tree/caution.ts'
 import { decide } from '../tree/decide.ts'
 import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
+import { must } from '../tree/must.ts'
 import type { Question, Tree } from '../tree/tree.ts'
 
 /** One question passed on a walk, with the answer that decided it and its sources. */
@@ -39,7 +40,9 @@ export function walk(tree: Tree, answers: Answers): Walk {
   if (emergencies.length > 0) {
     const asked = [...new Set(emergencies.map(({ question }) => question))]
     const outcome = emergencies.reduce((so, { effect }) => join(tree, so, effect), NOTHING_YET)
-    const trail = asked.map(id => stepOf(tree.questions[id] as Question, answers, [EMERGENCY], []))
+    const trail = asked.map(id =>
+      stepOf(must(tree.questions[id], 'question'), answers, [EMERGENCY], [])
+    )
     // Container and batch stay unspoken: the jar is judged on a second walk, if at all.
     return {
       finished: true,
@@ -50,12 +53,12 @@ export function walk(tree: Tree, answers: Answers): Walk {
   }
   let outcome = NOTHING_YET
   const trail: Step[] = []
-  let at = tree.start
+  let id = tree.start
   for (;;) {
-    const question = tree.questions[at] as Question
+    const question = must(tree.questions[id], 'question')
     const decision = decide(tree, question, answers)
     if (decision === undefined) {
-      return { finished: false, asks: { question: at, observation: question.asks }, trail, outcome }
+      return { finished: false, asks: { question: id, observation: question.asks }, trail, outcome }
     }
     const { leads, raise } = decision.branch
     const raised = 'end' in leads ? [...raise, leads.end] : raise
@@ -69,7 +72,7 @@ export function walk(tree: Tree, answers: Answers): Walk {
       }
     }
     outcome = join(tree, outcome, decision.branch)
-    at = leads.to
+    id = leads.to
   }
 }
 

@@ -42,15 +42,15 @@ export class Course {
   answered({ route, sides }: Halt, likely: Likely): Halt {
     const asks = must(route.asks, 'observation')
     const next = once(this.#next, likely, route, () => this.routes.answered(route, likely.answer))
-    const told = once(this.#told, likely, sides, () => this.sides.told(sides, asks, likely.answer))
-    return { route: next, sides: this.#arrive(next, told) }
+    const after = once(this.#told, likely, sides, () => this.sides.told(sides, asks, likely.answer))
+    return { route: next, sides: this.#arrive(next, after) }
   }
 
   /** After an observation is told before anything is asked. */
   toldFirst(observation: string, { answer }: Likely): Halt {
     const route = this.routes.toldFirst(observation, answer)
-    const told = this.sides.told(this.sides.start(), observation, answer)
-    return { route, sides: this.#arrive(route, told) }
+    const after = this.sides.told(this.sides.start(), observation, answer)
+    return { route, sides: this.#arrive(route, after) }
   }
 
   #arrive(route: RouteStop, sides: Sides): Sides {
@@ -69,10 +69,10 @@ function once<A, B, C>(all: Map<A, Map<B, C>>, a: A, b: B, make: () => C): C {
     of = new Map()
     all.set(a, of)
   }
-  let known = of.get(b)
-  if (known === undefined) {
-    known = make()
-    of.set(b, known)
+  let before = of.get(b)
+  if (before === undefined) {
+    before = make()
+    of.set(b, before)
   }
-  return known
+  return before
 }

@@ -62,15 +62,15 @@ export class Routes {
     return this.#ended({}, outcome)
   }
 
-  #follow(from: string, told: Answers): RouteStop {
-    let at = from
+  #follow(from: string, answers: Answers): RouteStop {
+    let id = from
     for (;;) {
-      this.met.add(at)
-      const question = must(this.#tree.questions[at], 'question')
-      const branch = decide(this.#tree, question, told)?.branch
-      if (branch === undefined) return this.#waiting(question, told)
-      if ('end' in branch.leads) return this.#ended(told, null)
-      at = branch.leads.to
+      this.met.add(id)
+      const question = must(this.#tree.questions[id], 'question')
+      const branch = decide(this.#tree, question, answers)?.branch
+      if (branch === undefined) return this.#waiting(question, answers)
+      if ('end' in branch.leads) return this.#ended(answers, null)
+      id = branch.leads.to
     }
   }
 
@@ -93,17 +93,17 @@ export class Routes {
   }
 
   #once(key: string, route: Omit<RouteStop, 'id'>): RouteStop {
-    const known = this.#known.get(key) ?? { id: this.#known.size, ...route }
-    this.#known.set(key, known)
-    return known
+    const before = this.#known.get(key) ?? { id: this.#known.size, ...route }
+    this.#known.set(key, before)
+    return before
   }
 
-  #staysUnsure(id: string, told: Answers): boolean {
+  #staysUnsure(id: string, answers: Answers): boolean {
     const observation = this.#tree.observations[id]
     return (
       observation?.kind === 'choice' &&
       settlersOf(this.#tree, id).length > 0 &&
-      effectiveChoice(this.#tree, observation, told)?.answer === 'unsure'
+      effectiveChoice(this.#tree, observation, answers)?.answer === 'unsure'
     )
   }
 }

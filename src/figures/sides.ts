@@ -48,22 +48,22 @@ export class OpenSides {
   /** With one more observation told; one that is settled by others, or settles, changes nothing yet. */
   told(sides: Sides, observation: string, answer: Answer): Sides {
     if (this.#settled.some(variable => variable.observation === observation)) return sides
-    const known = this.#values.get(observation) ?? new Map<Answer, Coordinates>()
-    const fixed = known.get(answer) ?? coordinatesOf(this.#compiled, observation, answer)
-    this.#values.set(observation, known.set(answer, fixed))
+    const before = this.#values.get(observation) ?? new Map<Answer, Coordinates>()
+    const fixed = before.get(answer) ?? coordinatesOf(this.#compiled, observation, answer)
+    this.#values.set(observation, before.set(answer, fixed))
     return this.#sides(
       sides.diagrams.map(side =>
-        fixed.reduce((at, [index, value]) => this.#restrict(at, index, value), side)
+        fixed.reduce((rest, [index, value]) => this.#restrict(rest, index, value), side)
       )
     )
   }
 
   /** A side that has one level left whatever is told next is that level. */
-  narrowed(sides: Sides, told: Answers): Sides {
+  narrowed(sides: Sides, answers: Answers): Sides {
     const open = new Map(
       this.#settled.map(variable => [
         must(this.#compiled.indexOf(variable.observation), 'variable'),
-        allowedValues(this.#tree, variable, told)
+        allowedValues(this.#tree, variable, answers)
       ])
     )
     const key = [...open.values()].map(values => values.map(Number).join('')).join()
@@ -78,28 +78,29 @@ export class OpenSides {
   }
 
   /** The levels at the end of a walk: a sign that nobody told counts as no. */
-  ended(sides: Sides, told: Answers): Sides {
+  ended(sides: Sides, answers: Answers): Sides {
     const effective = new Map(
       this.#settled.map(({ observation: id, values }) => {
         const observation = this.#tree.observations[id]
         const counts =
-          observation?.kind === 'choice' && effectiveChoice(this.#tree, observation, told)?.answer
+          observation?.kind === 'choice' &&
+          effectiveChoice(this.#tree, observation, answers)?.answer
         return [this.#compiled.indexOf(id), values.findIndex(({ answer }) => answer === counts)]
       })
     )
     const { diagrams, variables } = this.#compiled
     return this.#sides(
       sides.diagrams.map(side => {
-        let at = side
-        while (!diagrams.isConstant(at)) {
-          const index = diagrams.variableOf(at)
+        let vertex = side
+        while (!diagrams.isConstant(vertex)) {
+          const index = diagrams.variableOf(vertex)
           const { sign, values } = must(variables[index], 'variable')
           const value = sign
             ? values.findIndex(({ answer }) => answer === 'no')
             : Math.max(0, effective.get(index) ?? 0)
-          at = must(diagrams.childrenOf(at)[value], 'child')
+          vertex = must(diagrams.childrenOf(vertex)[value], 'child')
         }
-        return at
+        return vertex
       })
     )
   }
@@ -116,38 +117,38 @@ export class OpenSides {
 
   #sides(diagrams: readonly number[]): Sides {
     const key = diagrams.join()
-    const known = this.#known.get(key)
-    if (known) return known
+    const before = this.#known.get(key)
+    if (before) return before
     const settled = diagrams.every(side => this.#compiled.diagrams.isConstant(side))
     const sides = { id: this.#known.size, diagrams, settled }
     this.#known.set(key, sides)
     return sides
   }
 
-  #restrict(at: number, index: number, value: number): number {
-    if (this.#compiled.diagrams.isConstant(at)) return at
-    const key = `${at},${index},${value}`
-    const known = this.#fixed.get(key) ?? this.#compiled.diagrams.restrict(at, index, value)
-    this.#fixed.set(key, known)
-    return known
+  #restrict(vertex: number, index: number, value: number): number {
+    if (this.#compiled.diagrams.isConstant(vertex)) return vertex
+    const key = `${vertex},${index},${value}`
+    const before = this.#fixed.get(key) ?? this.#compiled.diagrams.restrict(vertex, index, value)
+    this.#fixed.set(key, before)
+    return before
   }
 
   /** The levels that can still be reached, a bit for each. */
   #mask(
-    at: number,
+    vertex: number,
     open: ReadonlyMap<number, readonly boolean[]>,
-    known: Map<number, number>
+    sums: Map<number, number>
   ): number {
     const { diagrams } = this.#compiled
-    if (diagrams.isConstant(at)) return 1 << at
-    const before = known.get(at)
+    if (diagrams.isConstant(vertex)) return 1 << vertex
+    const before = sums.get(vertex)
     if (before !== undefined) return before
-    const allowed = open.get(diagrams.variableOf(at))
+    const allowed = open.get(diagrams.variableOf(vertex))
     let mask = 0
-    for (const [value, child] of diagrams.childrenOf(at).entries()) {
-      if (allowed?.[value] !== false) mask |= this.#mask(child, open, known)
+    for (const [value, child] of diagrams.childrenOf(vertex).entries()) {
+      if (allowed?.[value] !== false) mask |= this.#mask(child, open, sums)
     }
-    known.set(at, mask)
+    sums.set(vertex, mask)
     return mask
   }
 }

@@ -32,11 +32,11 @@ export class StillRead {
   }
 
   /** The answers that count from a question on; equal texts lead every walk the same way. */
-  kept(question: string, told: Answers): { readonly told: Answers; readonly text: string } {
+  kept(question: string, answers: Answers): { readonly told: Answers; readonly text: string } {
     const readers = this.#from(question)
     const kept: [string, Answer][] = []
     const text: string[] = []
-    for (const [id, answer] of Object.entries(told)) {
+    for (const [id, answer] of Object.entries(answers)) {
       const reading = readers.get(id)
       if (this.#settling.has(id)) text.push(`${id}=${this.#number(answer)}`)
       else if (reading === undefined) continue
@@ -47,8 +47,8 @@ export class StillRead {
   }
 
   /** The answers that settle or are settled: what they come to is judged at the end. */
-  settling(told: Answers): { readonly told: Answers; readonly text: string } {
-    const kept = Object.entries(told).filter(([id]) => this.#settling.has(id))
+  settling(answers: Answers): { readonly told: Answers; readonly text: string } {
+    const kept = Object.entries(answers).filter(([id]) => this.#settling.has(id))
     const text = kept.map(([id, answer]) => `${id}=${this.#number(answer)}`).sort()
     return { told: Object.fromEntries(kept), text: text.join(' ') }
   }
@@ -56,8 +56,8 @@ export class StillRead {
   /** Where an answer leads at each question that may still read it. */
   #ways(question: string, id: string, answer: Answer, reading: readonly Question[]): string {
     const key = `${question} ${id} ${this.#number(answer)}`
-    const known = this.#turns.get(key)
-    if (known !== undefined) return known
+    const before = this.#turns.get(key)
+    if (before !== undefined) return before
     const ways = reading.map(reader => {
       const leads = decide(this.#tree, reader, { [id]: answer })?.branch.leads
       return leads && 'to' in leads ? leads.to : '.'
@@ -67,8 +67,8 @@ export class StillRead {
   }
 
   #from(start: string): ReadonlyMap<string, readonly Question[]> {
-    const known = this.#readers.get(start)
-    if (known) return known
+    const before = this.#readers.get(start)
+    if (before) return before
     const readers = new Map<string, Question[]>()
     for (const question of this.#below(start, this.restarts)) {
       readers.set(question.asks, [...(readers.get(question.asks) ?? []), question])
@@ -99,9 +99,9 @@ export class StillRead {
   }
 
   #number(answer: Answer): number {
-    const known = this.#numbers.get(answer) ?? this.#numbers.size
-    this.#numbers.set(answer, known)
-    return known
+    const before = this.#numbers.get(answer) ?? this.#numbers.size
+    this.#numbers.set(answer, before)
+    return before
   }
 }
 

@@ -49,8 +49,8 @@ function allWalks(
     tally.arrive(halt, wasSettled, screens, share)
     if (halt.route.asks === null) return
     const key = keyOf(halt)
-    const known = into.get(key)
-    if (known) known.share += share
+    const before = into.get(key)
+    if (before) before.share += share
     else into.set(key, { halt, share })
   }
   if (first === undefined) come(layer, course.start(), false, 1)

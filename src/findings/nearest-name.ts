@@ -1,11 +1,11 @@
 const LONGEST_NAME = 80
 
 /** The known names that were most likely meant, nearest first, at most three. */
-export function nearestNames(given: string, known: Iterable<string>): readonly string[] {
+export function nearestNames(given: string, names: Iterable<string>): readonly string[] {
   if (given.length > LONGEST_NAME) return []
   const allowed = Math.max(2, Math.floor(given.length / 3))
   const near: { name: string; distance: number }[] = []
-  for (const name of new Set(known)) {
+  for (const name of new Set(names)) {
     if (name === given || Math.abs(name.length - given.length) > allowed) continue
     const distance = editDistance(given.toLowerCase(), name.toLowerCase())
     if (distance <= allowed && distance < Math.max(given.length, name.length)) {

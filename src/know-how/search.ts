@@ -36,7 +36,7 @@ export function openKnowHow({
   texts,
   called
 }: KnowHowWords): (line: string) => FoundAnswers {
-  const known = new Map(answers.map(answer => [answer.id, answer]))
+  const byId = new Map(answers.map(answer => [answer.id, answer]))
   const index = new MiniSearch<Entry>({
     idField: 'key',
     fields: ['ask', 'said', 'answer', 'called'],
@@ -57,7 +57,7 @@ export function openKnowHow({
         ...words,
         key: `${tag} ${id}`,
         of: id,
-        called: (called[known.get(id)?.ferment ?? ''] ?? []).join(' ')
+        called: (called[byId.get(id)?.ferment ?? ''] ?? []).join(' ')
       }))
     )
   )
@@ -77,11 +77,11 @@ export function openKnowHow({
     for (const { of, score, queryTerms } of hits) {
       const found = terms.filter(each => each.some(term => queryTerms.includes(term))).length
       if (found / terms.length < least) continue
-      const fits = food === null ? 1 : fitOf(food, known.get(of)?.ferment ?? '', called)
+      const fits = food === null ? 1 : fitOf(food, byId.get(of)?.ferment ?? '', called)
       best.set(of, Math.max(best.get(of) ?? 0, score * fits * (found / terms.length)))
     }
     const ranked = [...best]
-      .filter(([id]) => lead === null || standsBeside(known.get(id), ferment))
+      .filter(([id]) => lead === null || standsBeside(byId.get(id), ferment))
       .sort(([, a], [, b]) => b - a)
     const top = ranked[0]?.[1] ?? 0
     return {
@@ -126,8 +126,8 @@ function openFoods(
   called: KnowHowWords['called']
 ): (terms: readonly (readonly string[])[]) => Food | null {
   const names = Object.entries(called).flatMap(([ferment, all]) =>
-    all.map((name, at) => ({
-      key: `${ferment} ${at}`,
+    all.map((name, index) => ({
+      key: `${ferment} ${index}`,
       ferment,
       stems: termsOf(name).map(([stem = '']) => stem)
     }))

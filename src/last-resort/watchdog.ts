@@ -13,9 +13,15 @@ let mending = false
 let touches = 0
 
 /** Kept with this entry of the history: it outlives a reload, and nothing of it is in the address. */
-const wasMended = (): boolean => (history.state as { mended?: boolean } | null)?.mended === true
-const setMended = (mended: boolean) =>
-  history.replaceState({ ...(history.state as object | null), mended }, '')
+const entry = (): object => {
+  const state: unknown = history.state
+  return typeof state === 'object' && state !== null ? state : {}
+}
+const wasMended = (): boolean => {
+  const state = entry()
+  return 'mended' in state && state.mended === true
+}
+const setMended = (mended: boolean) => history.replaceState({ ...entry(), mended }, '')
 
 // A script that cannot be had, read or run says so. One that says nothing may still be waiting for a slow network.
 for (const fault of ['error', 'unhandledrejection']) addEventListener(fault, mendUnshown, true)

@@ -53,15 +53,15 @@ function checkStandsFor(
   { doc }: Shaped<AuthoredObservations>,
   report: FindingReport
 ): void {
-  const known = Object.keys(settled.answers)
+  const names = Object.keys(settled.answers)
   for (const [answer, { 'stands-for': name }] of Object.entries(observation.answers)) {
     if (name === undefined) {
       const place = doc.place([id, 'answers', answer])
       report.add('missing-stands-for', place, { observation: id, settles, answer })
-    } else if (!known.includes(name)) {
+    } else if (!names.includes(name)) {
       const place = doc.place([id, 'answers', answer, 'stands-for'], 'value')
-      const near = report.near(name, known)
-      report.add('stands-for-unknown', place, { answer, name, settles, known, near })
+      const near = report.near(name, names)
+      report.add('stands-for-unknown', place, { answer, name, settles, known: names, near })
     }
   }
 }

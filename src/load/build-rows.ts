@@ -28,10 +28,10 @@ export function rowsOf(
   const own = project.rows.get(tree.id)
   if (own === undefined) return []
   const usual = toldIn(tree, own.doc, own.value.usual ?? {}, ['usual'], report)
-  const shared = (own.value.with ?? []).flatMap((name, at) => {
+  const shared = (own.value.with ?? []).flatMap((name, index) => {
     const rows = project.sharedRows.get(name)
     if (rows !== undefined) return rows
-    const place = own.doc.place(['with', at], 'value')
+    const place = own.doc.place(['with', index], 'value')
     const file = `shared/rows/${name}.yaml`
     report.add('missing-file', place, { file, holds: 'rows that several trees share' })
     return []
@@ -46,7 +46,7 @@ function rowsIn(
   report: FindingReport
 ): readonly GuidanceRow[] {
   return (['rows', 'limits'] as const).flatMap(part =>
-    (rows.value[part] ?? []).flatMap(({ expect, source, told }, at) => {
+    (rows.value[part] ?? []).flatMap(({ expect, source, told }, position) => {
       for (const track of TRACKS) {
         const verdict = expect[track]
         if (
@@ -54,15 +54,15 @@ function rowsIn(
           tree.verdicts.some(({ id, track: of }) => id === verdict && of === track)
         )
           continue
-        const place = rows.doc.place([part, at, 'expect', track], 'value')
-        const known = tree.verdicts.filter(({ track: of }) => of === track).map(({ id }) => id)
-        unknownName(report, 'unknown-verdict', place, verdict, known)
+        const place = rows.doc.place([part, position, 'expect', track], 'value')
+        const names = tree.verdicts.filter(({ track: of }) => of === track).map(({ id }) => id)
+        unknownName(report, 'unknown-verdict', place, verdict, names)
       }
       return told.flatMap((row, index) =>
         Object.entries(row).map(
           ([title, answers]): GuidanceRow => ({
             title,
-            told: toldIn(tree, rows.doc, answers, [part, at, 'told', index, title], report),
+            told: toldIn(tree, rows.doc, answers, [part, position, 'told', index, title], report),
             expect,
             source
           })
@@ -76,12 +76,12 @@ function rowsIn(
 export function toldIn(
   { observations }: Pick<Tree, 'observations'>,
   doc: Authored,
-  told: AuthoredTold,
+  authored: AuthoredTold,
   keys: Keys,
   report: FindingReport
 ): Answers {
   return Object.fromEntries(
-    Object.entries(told).flatMap(([id, said]): readonly (readonly [string, Answer])[] => {
+    Object.entries(authored).flatMap(([id, said]): readonly (readonly [string, Answer])[] => {
       const observation = observations[id]
       const place = doc.place([...keys, id], 'value')
       if (observation === undefined) {
@@ -117,11 +117,13 @@ function answerOf(observation: Observation, said: AuthoredTold[string]): Answer 
     case 'signs': {
       const signs = typeof said === 'string' ? [said] : said
       if (typeof signs !== 'object') return null
-      const told = Array.isArray(signs)
+      const group = Array.isArray(signs)
         ? Object.fromEntries(signs.map(sign => [sign, 'yes'] as const))
         : signs
-      const known = Object.keys(told).every(sign => observation.signs.some(({ id }) => id === sign))
-      return known ? told : null
+      const isKnown = Object.keys(group).every(sign =>
+        observation.signs.some(({ id }) => id === sign)
+      )
+      return isKnown ? group : null
     }
     case 'measure': {
       const { from, to } = observation.span
@@ -131,8 +133,8 @@ function answerOf(observation: Observation, said: AuthoredTold[string]): Answer 
       }
       const [, reading, instrument = ''] =
         typeof said === 'string' ? (/^(-?[\d.]+)@(.+)$/.exec(said) ?? []) : []
-      const known = observation.instruments.some(({ id }) => id === instrument)
-      if (!known || !isWithin(Number(reading))) return null
+      const isKnown = observation.instruments.some(({ id }) => id === instrument)
+      if (!isKnown || !isWithin(Number(reading))) return null
       const { low, high } = measured(observation, Number(reading), instrument)
       return { low, reading: Number(reading), high }
     }

@@ -22,9 +22,9 @@ export function checkDeeds(
     if (!Object.hasOwn(value.steps, step)) report.add('deed-missing', place, { step })
   }
   const notes = new Set(linked.flatMap(({ draft }) => [...draft.notes.keys()]))
-  const unused = (part: Part, what: string, known: { has(name: string): boolean }) => {
+  const unused = (part: Part, what: string, names: { has(name: string): boolean }) => {
     for (const name of Object.keys(value[part] ?? {})) {
-      if (!known.has(name)) report.add('deed-unused', doc.place([part, name]), { what, name })
+      if (!names.has(name)) report.add('deed-unused', doc.place([part, name]), { what, name })
     }
   }
   unused('steps', 'step', said)
@@ -33,8 +33,8 @@ export function checkDeeds(
   const presumptions = Object.keys(value.presumptions ?? {})
   const observations = Object.keys(project.observations?.value ?? {})
   for (const [name, { 'ruled-out-by': all }] of Object.entries(value.presumptions ?? {})) {
-    for (const [index, observation] of all.flatMap((each, at) =>
-      Object.keys(each).map(id => [at, id] as const)
+    for (const [index, observation] of all.flatMap((each, index) =>
+      Object.keys(each).map(id => [index, id] as const)
     )) {
       if (observations.includes(observation)) continue
       const place = doc.place(['presumptions', name, 'ruled-out-by', index, observation])

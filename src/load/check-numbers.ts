@@ -1,5 +1,6 @@
 import type { Place } from '../findings/place.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
+import { cutsOf } from '../tree/range.ts'
 import { rounded } from '../tree/reading.ts'
 import type { Recheck } from '../tree/tree.ts'
 import { SOURCE_TAG } from './check-words.ts'
@@ -108,11 +109,11 @@ const OWN: ReadonlySet<string> = new Set(['use', 'verdicts', 'cautions'])
 
 /** What was worked out of a value is not worked out again: most files of words are those of every tree. */
 function once<A, B>(make: (of: A) => B): (of: A) => B {
-  const known = new Map<A, B>()
+  const cache = new Map<A, B>()
   return of => {
-    const made = known.get(of) ?? make(of)
-    known.set(of, made)
-    return made
+    const result = cache.get(of) ?? make(of)
+    cache.set(of, result)
+    return result
   }
 }
 
@@ -133,7 +134,7 @@ const limitsOf = (tree: Tree, unit: string): ReadonlySet<number> =>
 
 /** Every measure that a tree asks. */
 export const measuresOf = (tree: Tree): readonly MeasureObservation[] =>
-  Object.values(tree.observations).filter(({ kind }) => kind === 'measure') as MeasureObservation[]
+  Object.values(tree.observations).filter(observation => observation.kind === 'measure')
 
 /** Every limit that the questions of a tree draw at one measure. */
 export function limitsAt({ questions }: Tree, observation: string): ReadonlySet<number> {
@@ -142,7 +143,7 @@ export function limitsAt({ questions }: Tree, observation: string): ReadonlySet<
       ? [...question.ranges, ...question.taste]
       : []
   )
-  return new Set(drawn.flatMap(({ range }) => Object.values(range) as number[]))
+  return new Set(drawn.flatMap(({ range }) => cutsOf(range).map(cut => cut.at)))
 }
 
 /** A limit, and what each instrument has to read for it. */

@@ -99,12 +99,12 @@ function checkFile(
 /** Whether somebody has looked at exactly this fault and listed it. */
 function isAccepted({ authored, met }: Held, text: string, fault: TextFault): boolean {
   const finds = faultText(fault)
-  const at =
+  const place =
     authored?.value.accepted.findIndex(
       one => one.text === text && one.rule === fault.rule && one.finds === finds
     ) ?? -1
-  if (at >= 0) met.add(at)
-  return at >= 0
+  if (place >= 0) met.add(place)
+  return place >= 0
 }
 
 /** What is seen only of all files together: one English in two ways, and what was accepted for nothing. */
@@ -123,9 +123,9 @@ function closeLanguage({ authored, met, said }: Held, report: FindingReport): vo
     const place = authored.doc.place(['said-two-ways', english])
     report.add('accepted-for-nothing', place, { text: english })
   }
-  for (const [at, { text }] of authored.value.accepted.entries()) {
-    if (met.has(at)) continue
-    report.add('accepted-for-nothing', authored.doc.place(['accepted', at]), { text })
+  for (const [index, { text }] of authored.value.accepted.entries()) {
+    if (met.has(index)) continue
+    report.add('accepted-for-nothing', authored.doc.place(['accepted', index]), { text })
   }
 }
 

@@ -65,12 +65,12 @@ function optionalTexts(
   }
   if (!trees.has(stem) || !verdicts) return []
   const { person, container, batch } = verdicts.value
-  const known = new Set(Object.keys({ ...person, ...container, ...batch }))
+  const names = new Set(Object.keys({ ...person, ...container, ...batch }))
   const own = keys.filter(key => {
     const [first, second = ''] = key.split('.')
     // What a sheet says where no jar was looked at.
     const general = first === 'use' && second.endsWith('-in-general')
-    return general || first === 'rules-of-thumb' || (first === 'verdicts' && known.has(second))
+    return general || first === 'rules-of-thumb' || (first === 'verdicts' && names.has(second))
   })
   return [...own, ...ofTree]
 }

@@ -26,14 +26,14 @@ export function companionsOf(project: AuthoredProject, report: FindingReport): C
   const treeIds = [...trees.keys()]
   const check = (
     doc: Authored,
-    at: Keys,
+    place: Keys,
     names: readonly string[],
     code: Code,
-    known: readonly string[]
+    all: readonly string[]
   ) => {
     for (const [index, name] of names.entries()) {
-      if (known.includes(name)) continue
-      unknownName(report, code, doc.place([...at, index], 'value'), name, known)
+      if (all.includes(name)) continue
+      unknownName(report, code, doc.place([...place, index], 'value'), name, all)
     }
   }
   const pairs = Object.entries(lookAlikes?.value ?? {}).map(([id, pair]): LookAlike => {

@@ -34,6 +34,9 @@ const editionSchema = z.object({
   spoken: z.string()
 })
 
+const isEdition = (value: unknown): value is PublishedEdition =>
+  editionSchema.safeParse(value).success
+
 /** Where an edition stands in a project. */
 export const editionPath = (tree: string, edition: number): string =>
   `trees/editions/${tree}@${edition}.json`
@@ -42,8 +45,8 @@ export const editionPath = (tree: string, edition: number): string =>
 export function readEdition(text: string): PublishedEdition | null {
   if (nestsBeyond(text, DEEPEST)) return null
   try {
-    const read = editionSchema.safeParse(JSON.parse(text))
-    return read.success ? (read.data as unknown as PublishedEdition) : null
+    const edition: unknown = JSON.parse(text)
+    return isEdition(edition) ? edition : null
   } catch {
     return null
   }
@@ -56,9 +59,9 @@ const DEEPEST = 60
 function nestsBeyond(text: string, deepest: number): boolean {
   let depth = 0
   let quoted = false
-  for (let at = 0; at < text.length; at++) {
-    const sign = text[at]
-    if (quoted && sign === '\\') at += 1
+  for (let index = 0; index < text.length; index++) {
+    const sign = text[index]
+    if (quoted && sign === '\\') index += 1
     else if (sign === '"') quoted = !quoted
     else if (!quoted && (sign === '[' || sign === '{')) depth += 1
     else if (!quoted && (sign === ']' || sign === '}')) depth -= 1

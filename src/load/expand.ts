@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Place } from '../findings/place.ts'
+import { at } from '../tree/must.ts'
 import type { Authored, Keys } from './authored.ts'
 import { likeAnother } from './like.ts'
 import { unknownName } from './linking.ts'
@@ -86,7 +87,7 @@ export function expand(
     questions,
     after: Object.keys(tree.after ?? {}).map((id, index) => ({
       id,
-      body: after[index] as AuthoredQuestion,
+      body: at(after, index),
       place: (keys, part) => doc.place(['after', id, ...keys], part),
       because: [],
       leads: new Map()
@@ -129,8 +130,8 @@ function pieceOwner(
   const place = tree.doc.place(['pieces', piece.id])
   const because = [{ label: 'Copied in here', place }]
   if (!leads.has(piece.start)) {
-    const at = doc.place(['start'], 'value')
-    unknownName(report, 'unknown-question', at, piece.start, leads.keys(), because)
+    const place = doc.place(['start'], 'value')
+    unknownName(report, 'unknown-question', place, piece.start, leads.keys(), because)
   }
   // An author is told of an exit once: what uses it is not at fault.
   for (const exit of piece.exits) leads.set(exit, '')
@@ -138,8 +139,8 @@ function pieceOwner(
     const lead = treeLeads.get(to)
     if (lead !== undefined) leads.set(exit, lead)
     else {
-      const at = tree.doc.place(['pieces', piece.id, exit], 'value')
-      unknownName(report, 'unknown-question', at, to, treeLeads.keys())
+      const place = tree.doc.place(['pieces', piece.id, exit], 'value')
+      unknownName(report, 'unknown-question', place, to, treeLeads.keys())
     }
   }
   return { doc, questions: piece.questions, leads, prefix: `${piece.id}-`, because }

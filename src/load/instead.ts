@@ -33,11 +33,11 @@ export function checkTold(
   for (const { id, reads, place, because } of drafts.values()) {
     const reader = questions.get(id)
     if (!reads || !reader) continue
-    const told = (question: Question) =>
+    const counts = (question: Question) =>
       question.asks === reader.asks &&
       !drafts.get(question.id)?.reads &&
       !('volunteered' in question && question.volunteered)
-    const untold = new Map([...questions].filter(([, question]) => !told(question)))
+    const untold = new Map([...questions].filter(([, question]) => !counts(question)))
     if (!reachedFrom(untold, start).has(id)) continue
     report.add('read-before-told', place([]), { observation: reader.asks }, because)
   }
@@ -71,10 +71,10 @@ function unfold(
     const { instead, raise, use, note, to, end, ...rest } = written
     if (instead === undefined) return written
     const cases = instead.map(({ when, ...branch }, index) => {
-      const at = [...keys, 'instead', index]
+      const place = [...keys, 'instead', index]
       const goesOn = branch.to !== undefined || branch.end !== undefined
-      const follows = { branch: { ...(goesOn ? {} : { to, end }), ...branch }, keys: at }
-      return { follows, parts: partsOf(question, when, [...at, 'when'], linking) }
+      const follows = { branch: { ...(goesOn ? {} : { to, end }), ...branch }, keys: place }
+      return { follows, parts: partsOf(question, when, [...place, 'when'], linking) }
     })
     let next: Following = { branch: { raise, use, note, to, end }, keys }
     let count = cases.flatMap(({ parts }) => parts).length
@@ -103,10 +103,10 @@ function unfold(
     ...(unsure && { unsure: fork(unsure, 'unsure', ['unsure']) }),
     ...(borderline && { borderline: fork(borderline, 'borderline', ['borderline']) }),
     ...(ranges && {
-      ranges: ranges.map((each, at) => fork(each, `range-${at + 1}`, ['ranges', at]))
+      ranges: ranges.map((each, index) => fork(each, `range-${index + 1}`, ['ranges', index]))
     }),
     ...(branch && {
-      branch: branch.map((each, at) => fork(each, each.signs.join('-'), ['branch', at]))
+      branch: branch.map((each, index) => fork(each, each.signs.join('-'), ['branch', index]))
     })
   }
   return readers.length === 0 ? [question] : [{ ...question, body: forked, leads }, ...readers]
@@ -120,15 +120,15 @@ function partsOf(
 ): readonly Part[] {
   const { observations, report } = linking
   return Object.entries(when).flatMap(([id, authored]) => {
-    const at = [...keys, id]
+    const spot = [...keys, id]
     if (observations.has(id)) {
       const before = report.findings.length
-      const conditions = linkCondition(linking, { body: { id: name }, place }, id, authored, at)
+      const conditions = linkCondition(linking, { body: { id: name }, place }, id, authored, spot)
       // What was found wrong in it is not found once more in the question that would read it.
       if (report.findings.length > before) return []
-      return conditions.map(condition => ({ condition, keys: at }))
+      return conditions.map(condition => ({ condition, keys: spot }))
     }
-    unknownName(report, 'unknown-observation', place(at), id, observations.keys(), because)
+    unknownName(report, 'unknown-observation', place(spot), id, observations.keys(), because)
     return []
   })
 }

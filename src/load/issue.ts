@@ -26,9 +26,9 @@ export function tellIssue(
   }
   switch (issue.code) {
     case 'unrecognized_keys': {
-      const known = knownKeys(schema, keys)
+      const allowed = knownKeys(schema, keys)
       for (const name of issue.keys) {
-        const facts = { key: name, near: report.near(name, known), known }
+        const facts = { key: name, near: report.near(name, allowed), known: allowed }
         report.add('unknown-key', doc.place([...keys, name]), facts)
       }
       break
@@ -64,10 +64,13 @@ export function tellIssue(
   }
 }
 
+/** What a text or a list is counted in. */
+const COUNTED: Readonly<Record<string, string>> = { string: ' letters', array: ' entries' }
+
 function boundOf(issue: Extract<Issue, { code: 'too_small' | 'too_big' }>): string {
   const bound = issue.code === 'too_small' ? issue.minimum : issue.maximum
   const least = issue.inclusive ? 'at least' : 'more than'
-  const unit = { string: ' letters', array: ' entries' }[issue.origin as string] ?? ''
+  const unit = COUNTED[issue.origin] ?? ''
   return `${issue.code === 'too_small' ? least : 'at most'} ${bound}${unit}`
 }
 

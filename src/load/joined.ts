@@ -1,8 +1,7 @@
+import { type Group, groupOf, isGroup } from '../tree/group.ts'
 import type { Authored, Keys } from './authored.ts'
 import type { Shaped } from './project.ts'
 import type { FindingReport } from './report.ts'
-
-type Named = Readonly<Record<string, unknown>>
 
 /** How a format names its parts: at the top of the file, or in sections. */
 const FORMATS = {
@@ -32,13 +31,13 @@ export function joined<T extends object>(
 ): Shaped<T> | null {
   if (before === null || more === null) return before ?? more
   const { what, sections } = FORMATS[format]
-  const [first, second] = [before.value as Named, more.value as Named]
-  const merge = (one: Named, other: Named, at: Keys): Named => {
-    const way = ADDS_UP[`${at[0]}`]
+  const [first, second] = [groupOf(before.value), groupOf(more.value)]
+  const merge = (one: Group, other: Group, place: Keys): Group => {
+    const way = ADDS_UP[`${place[0]}`]
     const twice = Object.keys(other).filter(id => Object.hasOwn(one, id))
     for (const id of way === undefined ? twice : []) {
-      const because = { label: 'First here', place: before.doc.place([...at, id]) }
-      report.add('duplicate-id', more.doc.place([...at, id]), { what, id }, [because])
+      const because = { label: 'First here', place: before.doc.place([...place, id]) }
+      report.add('duplicate-id', more.doc.place([...place, id]), { what, id }, [because])
     }
     const added = twice.map(id => [id, way === undefined ? one[id] : sum(one[id], other[id], way)])
     return { ...one, ...other, ...Object.fromEntries(added) }
@@ -47,7 +46,7 @@ export function joined<T extends object>(
     ? Object.fromEntries(
         [...new Set([...Object.keys(first), ...Object.keys(second)])].map(section => [
           section,
-          merge(named(first[section]), named(second[section]), [section])
+          merge(groupOf(first[section]), groupOf(second[section]), [section])
         ])
       )
     : merge(first, second, [])
@@ -55,7 +54,7 @@ export function joined<T extends object>(
     file: before.doc.file,
     value,
     place(keys, part) {
-      const held = at(first, keys.slice(0, sections ? 2 : 1))
+      const held = partAt(first, keys.slice(0, sections ? 2 : 1))
       if (held === undefined) return more.doc.place(keys, part)
       const way = sections ? ADDS_UP[`${keys[0]}`] : undefined
       const index = way && keys[2 + way.length]
@@ -69,23 +68,20 @@ export function joined<T extends object>(
   return { value: value as T, doc }
 }
 
-const named = (value: unknown): Named => (value ?? {}) as Named
-
-const at = (value: Named, keys: Keys): unknown =>
+const partAt = (value: Group, keys: Keys): unknown =>
   keys.reduce<unknown>(
-    (inside, key) =>
-      typeof inside === 'object' && inside !== null && Object.hasOwn(inside, key)
-        ? (inside as Named)[`${key}`]
-        : undefined,
+    (inside, key) => (isGroup(inside) && Object.hasOwn(inside, key) ? inside[`${key}`] : undefined),
     value
   )
 
-const listAt = (value: unknown, way: readonly string[]): readonly unknown[] =>
-  way.reduce<unknown>((inside, key) => named(inside)[key], value) as readonly unknown[]
+function listAt(value: unknown, way: readonly string[]): readonly unknown[] {
+  const list = way.reduce<unknown>((inside, key) => groupOf(inside)[key], value)
+  return Array.isArray(list) ? list : []
+}
 
 /** One list after the other, at the end of the way. */
 function sum(one: unknown, other: unknown, way: readonly string[]): unknown {
   const both = [...listAt(one, way), ...listAt(other, way)]
   const [key] = way
-  return key === undefined ? both : { ...named(one), [key]: both }
+  return key === undefined ? both : { ...groupOf(one), [key]: both }
 }

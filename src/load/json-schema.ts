@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { groupOf } from '../tree/group.ts'
 import type { FileKind } from './kinds-of-file.ts'
 import { followUpsSchema } from './schemas/follow-ups.ts'
 import { glossarySchema } from './schemas/glossary.ts'
@@ -90,8 +91,8 @@ const FORMATS: readonly Format[] = [
 /** The schemas of all authored formats, made of those that loading checks with. */
 export function jsonSchemas(): readonly JsonSchema[] {
   return FORMATS.map(({ stem, describes, title, schema }) => {
-    const made: Group = z.toJSONSchema(schema, { io: 'input', override: withoutNoise })
-    const { $schema, ...rest } = describes.endsWith('.json') ? withSchemaKey(made) : made
+    const json: Group = z.toJSONSchema(schema, { io: 'input', override: withoutNoise })
+    const { $schema, ...rest } = describes.endsWith('.json') ? withSchemaKey(json) : json
     const text = JSON.stringify({ $schema, title, description: describes, ...rest }, null, 2)
     return { name: `${stem}.schema.json`, describes, text: `${text}\n` }
   })
@@ -119,10 +120,10 @@ function withoutNoise({ jsonSchema }: { jsonSchema: { maximum?: number } }): voi
 /** A file of JSON names its schema in a key, where one of YAML does so in a comment. */
 function withSchemaKey(schema: Group): Group {
   const own = { $schema: { type: 'string', description: 'Where this schema stands, for editors.' } }
-  const { properties, propertyNames } = schema as { properties?: Group; propertyNames?: unknown }
+  const { properties, propertyNames } = schema
   return {
     ...schema,
-    properties: { ...own, ...properties },
+    properties: { ...own, ...groupOf(properties) },
     ...(propertyNames !== undefined && {
       propertyNames: { anyOf: [{ const: '$schema' }, propertyNames] }
     })

@@ -1,3 +1,4 @@
+import { isGroup } from '../tree/group.ts'
 import type { Keys } from './authored.ts'
 
 /** The kinds of observation as findings speak of them. */
@@ -33,7 +34,6 @@ export function kindOf(value: unknown): string {
 /** What stands at that place of a value, or undefined. */
 export function valueAt(value: unknown, keys: Keys): unknown {
   return keys.reduce<unknown>((inner, key) => {
-    if (typeof inner !== 'object' || inner === null || !Object.hasOwn(inner, key)) return undefined
-    return (inner as Record<string | number, unknown>)[key]
+    return isGroup(inner) && Object.hasOwn(inner, key) ? inner[`${key}`] : undefined
   }, value)
 }

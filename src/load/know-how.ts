@@ -162,15 +162,15 @@ export function checkKnowHow(
       const text = texts.get(key)
       if (text === undefined || english === undefined) continue
       const sentences = text.split(SENTENCE).length
-      const at = english.doc.place(key.split('.'))
+      const place = english.doc.place(key.split('.'))
       if (sentences > MOST_SENTENCES) {
-        report.add('answer-too-long', at, { answer: draft.id, sentences, most: MOST_SENTENCES })
+        report.add('answer-too-long', place, { answer: draft.id, sentences, most: MOST_SENTENCES })
       }
       const bound = checkLimits(draft, text, linked, report)
       for (const kind of ['ph', 'day'] as const) {
         for (const number of numbersIn(text, PATTERNS[kind])) {
           if (bound.has(number) || draft.body.states?.includes(number)) continue
-          report.add('limit-not-bound', at, {
+          report.add('limit-not-bound', place, {
             answer: draft.id,
             number: `${NAMES[kind]} ${number}`
           })
@@ -191,28 +191,28 @@ function checkLimits(
   for (const [name, measures] of Object.entries(body.limits ?? {})) {
     const tree = linked.find(each => each.tree.id === name)?.tree
     if (!tree) continue
-    const known = measuresOf(tree)
+    const asked = measuresOf(tree)
     for (const [measure, numbers] of Object.entries(measures)) {
-      const observation = known.find(each => each.id === measure)
+      const observation = asked.find(each => each.id === measure)
       if (!observation) {
-        const at = place(['limits', name, measure])
+        const spot = place(['limits', name, measure])
         unknownName(
           report,
           'unknown-observation',
-          at,
+          spot,
           measure,
-          known.map(each => each.id)
+          asked.map(each => each.id)
         )
         continue
       }
       const limits = limitsAt(tree, measure)
       for (const [index, number] of numbers.entries()) {
-        const at = place(['limits', name, measure, index], 'value')
+        const spot = place(['limits', name, measure, index], 'value')
         const facts = { answer: id, number, tree: name, measure }
         if (!limits.has(number)) {
-          report.add('limit-not-decided', at, { ...facts, known: [...limits].map(String) })
+          report.add('limit-not-decided', spot, { ...facts, known: [...limits].map(String) })
         }
-        if (!says(text, number, observation.unit)) report.add('limit-not-said', at, facts)
+        if (!says(text, number, observation.unit)) report.add('limit-not-said', spot, facts)
         for (const each of asRead(number, observation)) bound.add(each)
       }
     }

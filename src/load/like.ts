@@ -1,4 +1,5 @@
 import type { Finding } from '../findings/finding.ts'
+import { must } from '../tree/must.ts'
 import type { Authored } from './authored.ts'
 import { unknownName } from './linking.ts'
 import type { FindingReport } from './report.ts'
@@ -18,7 +19,7 @@ export function likeAnother(
   because: Finding['because'],
   report: FindingReport
 ): Copied {
-  const own = questions[name] as AuthoredQuestion
+  const own = must(questions[name], 'question')
   const { like } = own
   if (like === undefined) return { body: own, from: () => name }
   const place = doc.place(['questions', name, 'like'], 'value')

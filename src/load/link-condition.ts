@@ -1,3 +1,5 @@
+import { isSignValue } from '../tree/answers.ts'
+import type { Group } from '../tree/group.ts'
 import type { Observation } from '../tree/observation.ts'
 import type { Condition } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
@@ -10,7 +12,6 @@ import type { AuthoredCondition } from './schemas/rules.ts'
 /** What a condition belongs to, by name: a rule, or what is told when asked again. */
 type Asking = Pick<DraftRule, 'place'> & { readonly body: Pick<DraftRule['body'], 'id'> }
 type Named = Pick<Linking, 'observations' | 'report'>
-type Group = Extract<AuthoredCondition, Readonly<Record<string, unknown>>>
 
 const RANGE_KEYS = ['at-least', 'over', 'under', 'at-most', 'straddles']
 const WANTS = {
@@ -32,20 +33,20 @@ export function linkCondition(
     case 'choice': {
       if (typeof authored === 'object' && !Array.isArray(authored)) break
       const among = typeof authored === 'string' ? [authored] : authored
-      const known = [...observation.answers.map(answer => answer.id), 'unsure']
-      checkNames(linking, rule, 'unknown-answer', among, known, keys)
+      const names = [...observation.answers.map(answer => answer.id), 'unsure']
+      checkNames(linking, rule, 'unknown-answer', among, names, keys)
       return [{ kind: 'choice', observation: id, among }]
     }
     case 'signs': {
       if (Array.isArray(authored)) break
-      const known = observation.signs.map(sign => sign.id)
-      const signs = typeof authored === 'string' ? { [authored]: 'yes' } : (authored as Group)
-      checkNames(linking, rule, 'unknown-sign', Object.keys(signs), known, keys)
+      const names = observation.signs.map(sign => sign.id)
+      const signs: Group = typeof authored === 'string' ? { [authored]: 'yes' } : authored
+      checkNames(linking, rule, 'unknown-sign', Object.keys(signs), names, keys)
       return Object.entries(signs).map(([sign, values]) => ({
         kind: 'sign',
         observation: id,
         sign,
-        among: (Array.isArray(values) ? values : [values]) as ('yes' | 'no' | 'unsure')[]
+        among: [values].flat().filter(isSignValue)
       }))
     }
     case 'measure': {
@@ -54,7 +55,7 @@ export function linkCondition(
       const names = Object.keys(authored)
       if (names.length === 0 || names.some(name => !RANGE_KEYS.includes(name))) break
       if (authored.straddles === undefined) {
-        return [{ kind: 'measure', observation: id, is: { within: rangeOf(authored as object) } }]
+        return [{ kind: 'measure', observation: id, is: { within: rangeOf(authored) } }]
       }
       if (names.length > 1 || typeof authored.straddles !== 'number') break
       return [{ kind: 'measure', observation: id, is: { straddles: authored.straddles } }]
@@ -68,12 +69,12 @@ function checkNames(
   { place }: Asking,
   code: 'unknown-answer' | 'unknown-sign',
   names: readonly string[],
-  known: readonly string[],
+  all: readonly string[],
   keys: Keys
 ): void {
   for (const name of names) {
-    if (known.includes(name)) continue
-    unknownName(report, code, place([...keys, name], 'value'), name, known)
+    if (all.includes(name)) continue
+    unknownName(report, code, place([...keys, name], 'value'), name, all)
   }
 }
 

@@ -22,11 +22,19 @@ export function linkLaws(
   const presumed = new Set(sentences.flatMap(({ presumes }) => presumes ?? []))
   const used = Object.entries(deeds.presumptions ?? {}).filter(([name]) => presumed.has(name))
   const presumptions = used.map(([name, presumption]) => {
-    const at = (keys: Keys) => steps.place(['presumptions', name, 'ruled-out-by', ...keys])
+    const placeOf = (keys: Keys) => steps.place(['presumptions', name, 'ruled-out-by', ...keys])
     // What this tree does not ask rules nothing out in it.
     const ruledOut = presumption['ruled-out-by'].flatMap((conjunction, index) =>
       Object.keys(conjunction).every(observation => asked.has(observation))
-        ? [linkConjunction(linking, { body: { id: name }, place: at }, conjunction, [index], asked)]
+        ? [
+            linkConjunction(
+              linking,
+              { body: { id: name }, place: placeOf },
+              conjunction,
+              [index],
+              asked
+            )
+          ]
         : []
     )
     return [name, ruledOut] as const satisfies readonly [string, readonly (readonly Condition[])[]]

@@ -23,10 +23,10 @@ export function linkMeasure(
     range: rangeOf(authored),
     ...linkEffect(linking, draft, authored, ['taste', index])
   }))
-  const checkEmpty = (at: string) => (range: Range, index: number) => {
+  const checkEmpty = (place: string) => (range: Range, index: number) => {
     if (!isEmpty(range, observation.span)) return false
     const { from, to } = observation.span
-    report.add('range-empty', draft.place([at, index]), { ...facts, from, to }, because)
+    report.add('range-empty', draft.place([place, index]), { ...facts, from, to }, because)
     return true
   }
   taste.map(({ range }) => range).forEach(checkEmpty('taste'))

@@ -1,8 +1,4 @@
-import type {
-  ChoiceObservation,
-  MeasureObservation,
-  SignsObservation
-} from '../tree/observation.ts'
+import type { ChoiceObservation, SignsObservation } from '../tree/observation.ts'
 import type { ChoiceQuestion, Question, SignsQuestion } from '../tree/tree.ts'
 import type { DraftQuestion } from './expand.ts'
 import { KIND_WORDS } from './kind-words.ts'
@@ -50,11 +46,11 @@ export function linkQuestion(linking: Linking, draft: DraftQuestion): Question |
     unknownName(report, 'unknown-observation', place, body.asks, observations.keys(), because)
     return null
   }
-  const known = KEYS[observation.kind]
+  const fitting = KEYS[observation.kind]
   for (const [key, value] of Object.entries(body)) {
-    if (value === undefined || ALWAYS.includes(key) || known.includes(key)) continue
+    if (value === undefined || ALWAYS.includes(key) || fitting.includes(key)) continue
     const kind = KIND_WORDS[observation.kind]
-    const facts = { question: draft.id, asks: body.asks, kind, key, known }
+    const facts = { question: draft.id, asks: body.asks, kind, key, known: fitting }
     report.add('key-not-for-kind', draft.place([key]), facts, because)
   }
   const base = {
@@ -72,7 +68,7 @@ export function linkQuestion(linking: Linking, draft: DraftQuestion): Question |
       return {
         ...base,
         kind: 'measure',
-        ...linkMeasure(linking, draft, observation as MeasureObservation)
+        ...linkMeasure(linking, draft, observation)
       }
   }
 }
@@ -86,19 +82,19 @@ function linkAnswers(
   const authored = draft.body.answers ?? {}
   const facts = { question: draft.id, asks: draft.body.asks }
   const settles = observation.settles
-  const known = settles === undefined ? observation.answers.map(({ id }) => id) : []
+  const names = settles === undefined ? observation.answers.map(({ id }) => id) : []
   for (const answer of Object.keys(authored)) {
     const serves = answer === 'others' && settles === undefined
-    if (answer === 'unsure' || serves || known.includes(answer)) continue
+    if (answer === 'unsure' || serves || names.includes(answer)) continue
     const place = draft.place(['answers', answer])
     if (settles !== undefined && observation.answers.some(({ id }) => id === answer)) {
       report.add('settling-answer-listed', place, { ...facts, answer, settles }, draft.because)
-    } else unknownName(report, 'unknown-answer', place, answer, known, draft.because)
+    } else unknownName(report, 'unknown-answer', place, answer, names, draft.because)
   }
-  const left = known.filter(answer => !Object.hasOwn(authored, answer))
+  const left = names.filter(answer => !Object.hasOwn(authored, answer))
   // A misspelt answer is reported itself: that the right one is missing says nothing more.
   const misspelt = Object.keys(authored).filter(
-    answer => answer !== 'unsure' && answer !== 'others' && !known.includes(answer)
+    answer => answer !== 'unsure' && answer !== 'others' && !names.includes(answer)
   )
   if (left.length > misspelt.length && !authored.others) {
     report.add(
@@ -116,7 +112,7 @@ function linkAnswers(
     ])
   )
   return Object.fromEntries(
-    [...known, 'unsure'].flatMap(answer => {
+    [...names, 'unsure'].flatMap(answer => {
       const branch = linked.get(answer) ?? (answer === 'unsure' ? undefined : linked.get('others'))
       return branch ? [[answer, branch]] : []
     })
@@ -130,10 +126,10 @@ function linkSigns(
 ): Omit<SignsQuestion, 'id' | 'asks' | 'because' | 'kind'> {
   const { report } = linking
   const { body, because } = draft
-  const known = observation.signs.map(({ id }) => id)
+  const names = observation.signs.map(({ id }) => id)
   const isKnown = (sign: string, keys: readonly (string | number)[]): boolean => {
-    if (known.includes(sign)) return true
-    unknownName(report, 'unknown-sign', draft.place(keys, 'value'), sign, known, because)
+    if (names.includes(sign)) return true
+    unknownName(report, 'unknown-sign', draft.place(keys, 'value'), sign, names, because)
     return false
   }
   const unsure = body.unsure && linkEffect(linking, draft, body.unsure, ['unsure'])
@@ -148,7 +144,8 @@ function linkSigns(
     return []
   })
   const turns = (body.branch ?? []).map((turn, index) => {
-    for (const [at, sign] of turn.signs.entries()) isKnown(sign, ['branch', index, 'signs', at])
+    for (const [place, sign] of turn.signs.entries())
+      isKnown(sign, ['branch', index, 'signs', place])
     const branch = linkBranch(linking, draft, turn, ['branch', index], turn.signs.join(', '))
     return { signs: turn.signs, orUnsure: turn['or-unsure'] ?? false, ...branch }
   })

@@ -68,17 +68,17 @@ export function linkConjunction(
 ): readonly Condition[] {
   const { report, observations } = linking
   return Object.entries(authored).flatMap(([observation, condition]) => {
-    const at = [...keys, observation]
+    const spot = [...keys, observation]
     if (observation === 'rest') return []
     if (!observations.has(observation)) {
-      unknownName(report, 'unknown-observation', place(at), observation, observations.keys())
+      unknownName(report, 'unknown-observation', place(spot), observation, observations.keys())
       return []
     }
     if (!asked.has(observation)) {
-      report.add('rule-asks-unasked', place(at), { rule: body.id, observation })
+      report.add('rule-asks-unasked', place(spot), { rule: body.id, observation })
       return []
     }
-    return linkCondition(linking, { body, place }, observation, condition, at)
+    return linkCondition(linking, { body, place }, observation, condition, spot)
   })
 }
 
@@ -87,10 +87,10 @@ function linkClaim(
   { body, place }: DraftRule,
   steps: Sayable
 ): Claim | Spoken | null {
-  const made = CLAIMS.filter(kind => body.then[kind] !== undefined)
-  const kind = made[0]
-  if (kind === undefined || made.length > 1) {
-    const facts = { rule: body.id, count: made.length, known: CLAIMS }
+  const claims = CLAIMS.filter(kind => body.then[kind] !== undefined)
+  const kind = claims[0]
+  if (kind === undefined || claims.length > 1) {
+    const facts = { rule: body.id, count: claims.length, known: CLAIMS }
     report.add('rule-claims-not-one', place(['then']), facts)
     return null
   }
@@ -104,23 +104,23 @@ function linkClaim(
   }
   if (kind === 'says' || kind === 'never-says') {
     const named = listed(body.then[kind])
-    const known = new Set([...steps.here, ...notes])
+    const names = new Set([...steps.here, ...notes])
     for (const [index, name] of named.entries()) {
-      const at = place(['then', kind, index], 'value')
+      const spot = place(['then', kind, index], 'value')
       // What a piece forbids may be said by some other tree that takes it in.
-      const elsewhere = kind === 'never-says' && inPiece(at) && steps.anywhere.has(name)
-      if (!known.has(name) && !elsewhere) unknownName(report, 'unknown-step', at, name, known)
+      const elsewhere = kind === 'never-says' && inPiece(spot) && steps.anywhere.has(name)
+      if (!names.has(name) && !elsewhere) unknownName(report, 'unknown-step', spot, name, names)
     }
     if (kind === 'says') return { says: named, never: [] }
-    const never = named.filter(name => known.has(name))
+    const never = named.filter(name => names.has(name))
     return never.length === 0 ? null : { says: [], never }
   }
   const name = body.then[kind] ?? ''
-  const at = place(['then', kind], 'value')
+  const spot = place(['then', kind], 'value')
   if (kind === 'note') {
-    if (!notes.has(name)) unknownName(report, 'unknown-note', at, name, notes)
+    if (!notes.has(name)) unknownName(report, 'unknown-note', spot, name, notes)
     return { kind, note: name }
   }
-  if (!verdicts.has(name)) unknownName(report, 'unknown-verdict', at, name, verdicts.keys())
+  if (!verdicts.has(name)) unknownName(report, 'unknown-verdict', spot, name, verdicts.keys())
   return { kind, verdict: name }
 }

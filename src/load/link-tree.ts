@@ -1,5 +1,5 @@
 import { inputsOf } from '../tree/derived.ts'
-import type { Observation } from '../tree/observation.ts'
+import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Question, Rule, SpokenRule, Tree } from '../tree/tree.ts'
 import { buildAdvice } from './build-advice.ts'
@@ -103,7 +103,7 @@ function link(
       ...(countsDays !== undefined && { countsDays }),
       verdicts: [...linking.verdicts.values()],
       observations: Object.fromEntries(
-        [...inOrder].map(name => [name, observations.get(name) as Observation])
+        [...inOrder].map(name => [name, must(observations.get(name), 'observation')])
       ),
       start: draft.start,
       questions: Object.fromEntries(order.map(question => [question.id, question])),

@@ -26,10 +26,10 @@ export function unknownName(
   code: FindingCode,
   place: Place,
   name: string,
-  known: Iterable<string>,
+  names: Iterable<string>,
   because: Finding['because'] = []
 ): void {
-  report.add(code, place, { name, near: report.near(name, known) }, because)
+  report.add(code, place, { name, near: report.near(name, names) }, because)
 }
 
 /** The sources among what is cited; what is no source is reported. */

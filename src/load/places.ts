@@ -1,8 +1,8 @@
 import type { Place, Places } from '../findings/place.ts'
+import { groupOf } from '../tree/group.ts'
 import type { Authored } from './authored.ts'
 import type { DraftQuestion } from './expand.ts'
 import type { LinkedTree } from './link-tree.ts'
-import type { AuthoredTree } from './schemas/tree.ts'
 
 /**
  * Where the parts of a tree stand: `questions/growth`, `questions/growth/dry-fuzzy`, the index of a
@@ -18,18 +18,12 @@ export function placesOf(
   deeds: Places,
   apart?: Authored
 ): Places {
-  const {
-    review,
-    advice,
-    'open-cases': openCases
-  } = authored.value as Pick<AuthoredTree, 'review' | 'advice' | 'open-cases'>
+  const keysOf = (part: string) => Object.keys(groupOf(groupOf(authored.value)[part]))
   const own = [
-    ...Object.keys(review).map(
+    ...keysOf('review').map(
       key => [`review/${key}`, authored.place(['review', key], 'value')] as const
     ),
-    ...Object.keys(advice ?? {}).map(
-      id => [`advice/${id}`, authored.place(['advice', id])] as const
-    ),
+    ...keysOf('advice').map(id => [`advice/${id}`, authored.place(['advice', id])] as const),
     ...[...draft.questions.values()].flatMap(each => ofQuestion('questions', each)),
     ...draft.after.flatMap(each => ofQuestion('after', each)),
     ...rules.map(({ body, place }) => [`rules/${body.id}`, place(['id'], 'value')] as const),
@@ -37,7 +31,7 @@ export function placesOf(
     ...Object.keys(tree.observations).map(
       id => [`observations/${id}`, observations.place([id])] as const
     ),
-    ...Object.keys(openCases ?? {}).map(
+    ...keysOf('open-cases').map(
       law => [`open-cases/${law}`, authored.place(['open-cases', law])] as const
     ),
     ...Object.keys(tree.unfoundFaults).map(
@@ -53,10 +47,9 @@ export function placesOf(
 
 /** Where it is said what steps and follow-ups do: the same places for every tree. */
 export function placesOfDeeds(deeds: Authored): Places {
-  const { value } = deeds as { value: Readonly<Record<string, object>> }
   return Object.fromEntries(
     ['steps', 'follow-ups'].flatMap(part =>
-      Object.keys(value[part] ?? {}).map(
+      Object.keys(groupOf(groupOf(deeds.value)[part])).map(
         id => [`deeds/${part}/${id}`, deeds.place([part, id])] as const
       )
     )
@@ -67,16 +60,16 @@ function ofQuestion(
   under: string,
   { id, body, place }: DraftQuestion
 ): readonly (readonly [string, Place])[] {
-  const at = `${under}/${id}`
+  const spot = `${under}/${id}`
   const named = (key: 'answers' | 'signs') =>
-    Object.keys(body[key] ?? {}).map(name => [`${at}/${name}`, place([key, name])] as const)
+    Object.keys(body[key] ?? {}).map(name => [`${spot}/${name}`, place([key, name])] as const)
   const numbered = (key: 'ranges' | 'branch' | 'taste', prefix: string) =>
-    (body[key] ?? []).map((_, index) => [`${at}/${prefix}${index}`, place([key, index])] as const)
+    (body[key] ?? []).map((_, index) => [`${spot}/${prefix}${index}`, place([key, index])] as const)
   const alone = (['borderline', 'unsure'] as const).flatMap(key =>
-    body[key] ? [[`${at}/${key}`, place([key])] as const] : []
+    body[key] ? [[`${spot}/${key}`, place([key])] as const] : []
   )
   return [
-    [at, place([])],
+    [spot, place([])],
     ...alone,
     ...named('answers'),
     ...named('signs'),

@@ -47,13 +47,13 @@ export function practiceOf(
         const place = doc.place(['callers', id, 'takes-it-for'], 'value')
         unknownName(report, 'unknown-tree', place, other, trees)
       }
-      for (const [at, picture] of (caller.pictures ?? []).entries()) {
+      for (const [index, picture] of (caller.pictures ?? []).entries()) {
         if (drawings.has(picture)) continue
-        const place = doc.place(['callers', id, 'pictures', at], 'value')
+        const place = doc.place(['callers', id, 'pictures', index], 'value')
         unknownName(report, 'unknown-picture', place, picture, drawings)
       }
       if (tree === undefined) return []
-      const told = toldIn(tree, doc, caller.answers, ['callers', id, 'answers'], report)
+      const answers = toldIn(tree, doc, caller.answers, ['callers', id, 'answers'], report)
       return [
         {
           id,
@@ -61,7 +61,7 @@ export function practiceOf(
           difficulty: caller.difficulty,
           speaks: caller.speaks ?? SOURCE_TAG,
           takesItFor: other ?? null,
-          answers: asRead(tree, told, caller.answers),
+          answers: asRead(tree, answers, caller.answers),
           pictures: caller.pictures ?? []
         }
       ]
@@ -85,9 +85,13 @@ export function checkTold(project: AuthoredProject, report: FindingReport): void
 }
 
 /** Readings as their instrument gives them; one that is not named may be out as far as any. */
-function asRead(tree: Pick<Tree, 'observations'>, told: Answers, authored: AuthoredTold): Answers {
+function asRead(
+  tree: Pick<Tree, 'observations'>,
+  answers: Answers,
+  authored: AuthoredTold
+): Answers {
   return Object.fromEntries(
-    Object.entries(told).map(([id, answer]): readonly [string, Answer] => {
+    Object.entries(answers).map(([id, answer]): readonly [string, Answer] => {
       const observation = tree.observations[id]
       if (observation?.kind !== 'measure' || answer === 'unsure') return [id, answer]
       const [reading, instrument] = `${authored[id]}`.split('@')

@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { startOf } from '../findings/place.ts'
+import { hasKey } from '../tree/group.ts'
 import type { Authored, AuthoredFile } from './authored.ts'
 import { joined } from './joined.ts'
 import { fileKind } from './kinds-of-file.ts'
@@ -208,8 +209,7 @@ function readInto(
 }
 
 function wordsSchema(stem: string, trees: ReadonlySet<string>): z.ZodType<unknown> | null {
-  if (Object.hasOwn(LOCALE_SCHEMAS, stem))
-    return LOCALE_SCHEMAS[stem as keyof typeof LOCALE_SCHEMAS]
+  if (hasKey(LOCALE_SCHEMAS, stem)) return LOCALE_SCHEMAS[stem]
   return trees.has(stem) ? treeWordsSchema : null
 }
 

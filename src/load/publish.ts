@@ -1,3 +1,4 @@
+import { groupOf } from '../tree/group.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { PublishedEdition } from './edition.ts'
 import { canonicalJson, spokenFingerprint } from './fingerprint.ts'
@@ -26,7 +27,7 @@ export async function publishedEdition(
 
 /** A published edition as its file holds it: one part to a line, in an order that nothing changes. */
 export function editionFile(edition: PublishedEdition): string {
-  const parts = Object.entries(JSON.parse(canonicalJson(edition)) as Record<string, unknown>)
+  const parts = Object.entries(groupOf(JSON.parse(canonicalJson(edition))))
   const lines = parts.map(([key, value]) => `  ${JSON.stringify(key)}: ${JSON.stringify(value)}`)
   return `{\n${lines.join(',\n')}\n}\n`
 }

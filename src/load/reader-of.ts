@@ -22,15 +22,15 @@ export function readerOf(
 ): DraftQuestion {
   const ways = waysOf(condition)
   const follows = (way: Way): Following => (way.holds ? holds : fails)
-  const at = (group: string): readonly (readonly [string, AuthoredBranch])[] =>
+  const branchesIn = (group: string): readonly (readonly [string, AuthoredBranch])[] =>
     ways
       .filter(({ keys }) => keys[0] === group)
       .map(way => [String(way.keys[1]), { ...way.fits, ...follows(way).branch }])
-  const listed = (group: string) => at(group).map(([, branch]) => branch)
+  const listed = (group: string) => branchesIn(group).map(([, branch]) => branch)
   const body = {
     asks: condition.observation,
     because: question.body.because,
-    ...(condition.kind === 'choice' && { answers: Object.fromEntries(at('answers')) }),
+    ...(condition.kind === 'choice' && { answers: Object.fromEntries(branchesIn('answers')) }),
     ...(condition.kind === 'sign' && { branch: listed('branch') }),
     ...(condition.kind === 'measure' && {
       ranges: listed('ranges'),

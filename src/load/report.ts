@@ -10,7 +10,7 @@ export interface FindingReport {
   readonly findings: Finding[]
   add(code: FindingCode, place: Place | null, facts: Facts, because?: Finding['because']): void
   /** The known names that were likely meant. */
-  near(name: string, known: Iterable<string>): readonly string[]
+  near(name: string, names: Iterable<string>): readonly string[]
 }
 
 /** An empty report. */
@@ -22,6 +22,6 @@ export function openReport(): FindingReport {
       findings.push({ code, place, because, facts })
     },
     // Of thousands of wrong names few are shown: looking for what all of them meant takes minutes.
-    near: (name, known) => (findings.length < MEANT ? nearestNames(name, known) : [])
+    near: (name, names) => (findings.length < MEANT ? nearestNames(name, names) : [])
   }
 }

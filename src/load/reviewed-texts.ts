@@ -41,12 +41,12 @@ export async function translatedTexts(
         return { ...text, state, reviewedOn: entry?.on ?? null }
       })
     )
-    const known = new Set(texts.map(({ id }) => id))
+    const names = new Set(texts.map(({ id }) => id))
     for (const id of Object.keys(ledger?.value ?? {})) {
-      if (known.has(id)) continue
+      if (names.has(id)) continue
       report.add('review-of-nothing', ledger?.doc.place([id]) ?? null, {
         text: id,
-        near: report.near(id, known)
+        near: report.near(id, names)
       })
     }
   }

@@ -61,12 +61,12 @@ function checkNames(
       continue
     }
     const answers = Object.keys(answersOf(observation))
-    const known = observation.kind === 'signs' ? [...answers, 'none'] : answers
+    const names = observation.kind === 'signs' ? [...answers, 'none'] : answers
     const code = observation.kind === 'signs' ? 'unknown-sign' : 'unknown-answer'
     for (const [answer, { both = [], 'as-well': more = [] }] of Object.entries(meanings)) {
       for (const name of [answer, ...both, ...more]) {
-        if (known.includes(name)) continue
-        unknownName(report, code, doc.place(['phrases', id, answer], 'key'), name, known)
+        if (names.includes(name)) continue
+        unknownName(report, code, doc.place(['phrases', id, answer], 'key'), name, names)
       }
     }
   }

@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { isGroup } from '../tree/group.ts'
 import type { Authored, AuthoredFile } from './authored.ts'
 import type { Shaped } from './project.ts'
 import { readYaml } from './read-yaml.ts'
@@ -34,9 +35,9 @@ export function shapedFile<T>(
   const doc = ofJson ? withoutSchemaKey(read) : read
   const value = shaped(doc, format, report)
   if (value === null) return null
-  const made = { value, doc }
-  if (report.findings.length === found) keep(file, format, made)
-  return made
+  const result = { value, doc }
+  if (report.findings.length === found) keep(file, format, result)
+  return result
 }
 
 function keep(file: AuthoredFile, format: z.ZodType, shaped: Shaped<unknown>): void {
@@ -47,7 +48,7 @@ function keep(file: AuthoredFile, format: z.ZodType, shaped: Shaped<unknown>): v
 /** What a file of JSON says besides `$schema`, which names its schema for editors alone. */
 function withoutSchemaKey(doc: Authored): Authored {
   const { value } = doc
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return doc
-  const { $schema, ...rest } = value as Readonly<Record<string, unknown>>
+  if (!isGroup(value) || Array.isArray(value)) return doc
+  const { $schema, ...rest } = value
   return typeof $schema === 'string' ? { ...doc, value: rest } : doc
 }

@@ -25,13 +25,13 @@ export function unmatched(keys: Iterable<string>, others: Iterable<string>): rea
   const theirs = groupsOf(otherTexts)
   const found: Unmatched[] = []
   for (const [group, names] of mine) {
-    const known = theirs.get(group)
-    if (!known) continue
+    const before = theirs.get(group)
+    if (!before) continue
     for (const name of names) {
       const key = group === '' ? name : `${group}.${name}`
       // A text where the other set has a group of texts is not the same part.
-      if (known.has(name) && texts.has(key) === otherTexts.has(key)) continue
-      const beside = [...known].filter(other => !names.has(other))
+      if (before.has(name) && texts.has(key) === otherTexts.has(key)) continue
+      const beside = [...before].filter(other => !names.has(other))
       found.push({ key, name, beside })
     }
   }

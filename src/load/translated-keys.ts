@@ -5,16 +5,16 @@ export function translatedKeys(
   tag: string,
   english: Iterable<string>
 ): ReadonlyMap<string, string> {
-  const known = new Set(english)
+  const names = new Set(english)
   const keys = new Map<string, string>()
-  for (const key of known) {
+  for (const key of names) {
     const stem = key.replace(FORM, '')
     const other = `${stem}_other`
-    if (stem === key || !known.has(other)) keys.set(key, key)
+    if (stem === key || !names.has(other)) keys.set(key, key)
     else {
       for (const form of formsOf(tag)) {
         const same = `${stem}_${form}`
-        keys.set(same, known.has(same) ? same : other)
+        keys.set(same, names.has(same) ? same : other)
       }
     }
   }

@@ -5,6 +5,7 @@ import { join, NOTHING_YET, type Outcome } from '../tree/caution.ts'
 import { decide, takesTurn } from '../tree/decide.ts'
 import { effectiveChoice } from '../tree/effective.ts'
 import { EMERGENCY, emergenciesTold } from '../tree/emergency.ts'
+import { must } from '../tree/must.ts'
 import { holdsAll } from '../tree/range.ts'
 import type { Branch, Question, Tree } from '../tree/tree.ts'
 
@@ -20,6 +21,12 @@ export type AnswerEvent =
   | { readonly type: 'retell'; readonly answers: Answers }
   | { readonly type: 'observe'; readonly observation: string; readonly answer: Answer }
   | { readonly type: 'withdraw'; readonly observation: string }
+
+/** What an action is given. */
+interface Heard {
+  readonly context: Context
+  readonly event: AnswerEvent
+}
 
 type Guard = (args: { context: Context }) => boolean
 
@@ -49,7 +56,8 @@ export function compileMachine(tree: Tree): AnyStateMachine {
     Object.values(tree.questions).map(question => [question.id, stateOf(tree, question)])
   )
   const ends = endsOf(tree).map(verdict => [endState(verdict), {}])
-  const machine = createMachine({
+  const hasEmergency: Guard = ({ context }) => emergenciesTold(tree, context.answers).length > 0
+  const machine: AnyStateMachine = createMachine({
     id: tree.id,
     context: { answers: {}, outcome: NOTHING_YET, trail: [] },
     initial: ARRIVING,
@@ -57,9 +65,9 @@ export function compileMachine(tree: Tree): AnyStateMachine {
       observe: { target: `.${ARRIVING}`, actions: assign(observed) },
       retell: {
         target: `.${ARRIVING}`,
-        actions: assign(({ event }: { event: unknown }) => ({
-          answers: (event as Extract<AnswerEvent, { type: 'retell' }>).answers
-        }))
+        actions: assign(({ event }: { event: AnswerEvent }) =>
+          event.type === 'retell' ? { answers: event.answers } : {}
+        )
       },
       withdraw: { target: `.${ARRIVING}`, actions: assign(withdrawn) }
     },
@@ -67,7 +75,7 @@ export function compileMachine(tree: Tree): AnyStateMachine {
       [ARRIVING]: {
         always: [
           {
-            guard: (({ context }) => emergenciesTold(tree, context.answers).length > 0) as Guard,
+            guard: hasEmergency,
             target: EMERGENCY_STATE,
             actions: assign(({ context }: { context: Context }) => emergency(tree, context.answers))
           },
@@ -80,7 +88,7 @@ export function compileMachine(tree: Tree): AnyStateMachine {
     }
   } as never)
   // The states are made at run time: their names are data, which the library's types cannot follow.
-  return machine as unknown as AnyStateMachine
+  return machine
 }
 
 function stateOf(tree: Tree, question: Question) {
@@ -130,35 +138,39 @@ function exitsOf(tree: Tree, question: Question): readonly { guard: Guard; branc
       const turns = question.turns.map(branch => ({
         branch,
         guard: (args: { context: Context }) => {
-          const told = signsOf(args.context.answers, question.asks)
-          return answered(args) && branch.signs.some(sign => takesTurn(told[sign], branch.orUnsure))
+          const signs = signsOf(args.context.answers, question.asks)
+          return (
+            answered(args) && branch.signs.some(sign => takesTurn(signs[sign], branch.orUnsure))
+          )
         }
       }))
       return [...turns, { branch: question.otherwise, guard: answered }]
     }
     case 'measure': {
-      const told = ({ context }: { context: Context }) => measureOf(context.answers, question.asks)
+      const readingOf = ({ context }: { context: Context }) =>
+        measureOf(context.answers, question.asks)
       return [
         {
           branch: question.unsure,
           // What is only heard and was not told is not waited for.
-          guard: args => (told(args) ?? (question.volunteered ? 'unsure' : null)) === 'unsure'
+          guard: args => (readingOf(args) ?? (question.volunteered ? 'unsure' : null)) === 'unsure'
         },
         ...question.ranges.map(branch => ({
           branch,
           guard: (args: { context: Context }) => {
-            const interval = told(args)
+            const interval = readingOf(args)
             return typeof interval === 'object' && holdsAll(branch.range, interval)
           }
         })),
-        { branch: question.borderline, guard: args => told(args) !== undefined }
+        { branch: question.borderline, guard: args => readingOf(args) !== undefined }
       ]
     }
   }
 }
 
-function observed({ context, event }: { context: Context; event: unknown }): Partial<Context> {
-  const { observation, answer } = event as Extract<AnswerEvent, { type: 'observe' }>
+function observed({ context, event }: Heard): Partial<Context> {
+  if (event.type !== 'observe') return {}
+  const { observation, answer } = event
   const before = signsOf(context.answers, observation)
   const isSigns = typeof answer === 'object' && !('reading' in answer)
   return {
@@ -166,26 +178,30 @@ function observed({ context, event }: { context: Context; event: unknown }): Par
   }
 }
 
-function withdrawn({ context, event }: { context: Context; event: unknown }): Partial<Context> {
-  const { observation } = event as Extract<AnswerEvent, { type: 'withdraw' }>
+function withdrawn({ context, event }: Heard): Partial<Context> {
+  if (event.type !== 'withdraw') return {}
+  const { observation } = event
   const { [observation]: _, ...rest } = context.answers
   return { answers: rest }
 }
 
 function emergency(tree: Tree, answers: Answers): Pick<Context, 'outcome' | 'trail'> {
-  const told = emergenciesTold(tree, answers)
-  const joined = told.reduce((outcome, { effect }) => join(tree, outcome, effect), NOTHING_YET)
-  const asked = [...new Set(told.map(({ question }) => question))]
+  const emergencies = emergenciesTold(tree, answers)
+  const joined = emergencies.reduce(
+    (outcome, { effect }) => join(tree, outcome, effect),
+    NOTHING_YET
+  )
+  const asked = [...new Set(emergencies.map(({ question }) => question))]
   return {
     outcome: { ...joined, container: null, batch: null },
-    trail: asked.map(id => stepOf(tree.questions[id] as Question, answers, [EMERGENCY], []))
+    trail: asked.map(id => stepOf(must(tree.questions[id], 'question'), answers, [EMERGENCY], []))
   }
 }
 
 /** The walk as the machine's snapshot tells it: what is asked, or that the end is reached. */
-export function walkOf(tree: Tree, snapshot: { value: unknown; context: unknown }): Walk {
+export function walkOf(tree: Tree, snapshot: { value: unknown; context: Context }): Walk {
   const state = String(snapshot.value)
-  const { outcome, trail } = snapshot.context as Context
+  const { outcome, trail } = snapshot.context
   const question = Object.hasOwn(tree.questions, state) ? tree.questions[state] : undefined
   return {
     finished: question === undefined,

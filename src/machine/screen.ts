@@ -1,6 +1,7 @@
 import { assign, setup } from 'xstate'
 import type { Evaluation } from '../evaluate/evaluate.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
+import { must } from '../tree/must.ts'
 
 interface Context {
   readonly evaluation: Evaluation
@@ -23,17 +24,26 @@ export type ScreenEvent =
   /** The outcome is to be told now; heard only once it is certain. */
   | { readonly type: 'stop' }
 
-export type ScreenState = 'asking' | 'reached' | 'emergency' | 'changing' | 'stopped'
+const STATES = ['asking', 'reached', 'emergency', 'changing', 'stopped'] as const
+export type ScreenState = (typeof STATES)[number]
+
+/** What a screen rests in. @throws RangeError while it is only passing through. */
+export const screenState = (value: unknown): ScreenState =>
+  must(
+    STATES.find(state => state === value),
+    'screen to show'
+  )
 
 /**
  * What one walk shows: the question that is asked, an earlier one being changed, the outcome (reached,
  * or certain and told early), or the emergency card, which stands until what was told is taken back.
  */
 export const screenMachine = setup({
-  types: {
-    context: {} as Context,
-    events: {} as ScreenEvent,
-    input: {} as { readonly evaluation: Evaluation }
+  // The library reads types off a value that it never looks at.
+  types: {} as {
+    context: Context
+    events: ScreenEvent
+    input: { readonly evaluation: Evaluation }
   },
   guards: {
     isEmergency: ({ context: { evaluation } }) =>

@@ -2,11 +2,11 @@ import { createActor } from 'xstate'
 import type { Either } from '../evaluate/either.ts'
 import { type Evaluation, evaluate } from '../evaluate/evaluate.ts'
 import type { Walks } from '../evaluate/possible.ts'
-import type { Answer, Answers } from '../tree/answers.ts'
+import { type Answer, type Answers, isSigns } from '../tree/answers.ts'
 import type { Tree } from '../tree/tree.ts'
 import { machineOf, walkOf } from './compile-machine.ts'
 import { withDerived } from './derived/derive.ts'
-import { type ScreenState, screenMachine } from './screen.ts'
+import { type ScreenState, screenMachine, screenState } from './screen.ts'
 
 /** One caller's walk, as it goes. Only the answers are ever kept; no snapshot is. */
 export interface Session {
@@ -55,13 +55,13 @@ export function createSession(
     walker.send({ type: 'retell', answers })
     return walkOf(tree, walker.getSnapshot())
   }
-  let told = start
+  let answersTold = start
   let contradicted = startEither
   // All is told again each time: a withdrawn input withdraws what was derived from it.
-  const evaluation = () => evaluate(tree, withDerived(tree, told), contradicted, walks)
+  const evaluation = () => evaluate(tree, withDerived(tree, answersTold), contradicted, walks)
   const screen = createActor(screenMachine, { input: { evaluation: evaluation() } }).start()
   const tell = (type: 'told' | 'added', answers: Answers, either: readonly Either[] = []) => {
-    told = answers
+    answersTold = answers
     contradicted = either
     screen.send({ type, evaluation: evaluation() })
   }
@@ -69,23 +69,20 @@ export function createSession(
 
   return {
     tree,
-    told: () => told,
+    told: () => answersTold,
     evaluation: () => shown().context.evaluation,
-    shows: () => shown().value as ScreenState,
+    shows: () => screenState(shown().value),
     changing: () => shown().context.changing,
     moved: () => shown().context.moved,
     observe: (observation, answer) => {
-      const before = told[observation]
-      const both =
-        typeof answer === 'object' && !('reading' in answer) && typeof before === 'object'
-          ? { ...before, ...answer }
-          : answer
-      tell('told', { ...told, [observation]: both as Answer })
+      const before = answersTold[observation]
+      const both = isSigns(answer) && isSigns(before) ? { ...before, ...answer } : answer
+      tell('told', { ...answersTold, [observation]: both })
     },
-    replace: (observation, answer) => tell('told', { ...told, [observation]: answer }),
-    add: (observation, answer) => tell('added', { ...told, [observation]: answer }),
+    replace: (observation, answer) => tell('told', { ...answersTold, [observation]: answer }),
+    add: (observation, answer) => tell('added', { ...answersTold, [observation]: answer }),
     withdraw: observation => {
-      const { [observation]: _, ...rest } = told
+      const { [observation]: _, ...rest } = answersTold
       tell('told', rest)
     },
     retell: (answers, either, stays = false) => tell(stays ? 'added' : 'told', answers, either),

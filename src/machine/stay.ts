@@ -1,5 +1,6 @@
 import { assign, createActor, setup } from 'xstate'
 import type { Answers } from '../tree/answers.ts'
+import { hasKey } from '../tree/group.ts'
 
 /** How long a visitor may sit still before being asked, and how long the question then stands. */
 export const QUIET = 60_000
@@ -61,10 +62,11 @@ function leapt({ read, since, hidden }: Context): boolean {
  * Nothing of a visitor is anywhere but in its context, and `wiped` empties that.
  */
 export const stayMachine = setup({
-  types: {
-    context: {} as Context,
-    events: {} as StayEvent,
-    input: {} as { readonly read: () => ClockReading }
+  // The library reads types off a value that it never looks at.
+  types: {} as {
+    context: Context
+    events: StayEvent
+    input: { readonly read: () => ClockReading }
   },
   delays: { second: 1000, quiet: QUIET },
   guards: {
@@ -224,9 +226,9 @@ export interface Timers {
 export function createStay(read: () => ClockReading, timers?: Timers): Stay {
   const actor = createActor(stayMachine, {
     input: { read },
-    ...(timers && { clock: timers as never })
+    ...(timers && { clock: timers })
   }).start()
-  const made = (): StayView => {
+  const viewNow = (): StayView => {
     const snapshot = actor.getSnapshot()
     const { language, tree, chosen, told, visitors, idle } = snapshot.context
     const isWarned = snapshot.matches({ visit: { presence: 'warned' } })
@@ -240,12 +242,12 @@ export function createStay(read: () => ClockReading, timers?: Timers): Stay {
       visitors
     }
   }
-  let view = made()
+  let view = viewNow()
   const listeners = new Set<() => void>()
   actor.subscribe(() => {
-    const next = made()
+    const next = viewNow()
     // Every touch is heard; few of them change what is shown.
-    if (Object.entries(next).every(([key, one]) => view[key as keyof StayView] === one)) return
+    if (Object.entries(next).every(([key, one]) => hasKey(view, key) && view[key] === one)) return
     view = next
     for (const listener of listeners) listener()
   })

@@ -28,7 +28,7 @@ export interface Dropped {
   readonly why: string
 }
 
-type Drop = (at: string, why: string) => void
+type Drop = (place: string, why: string) => void
 
 /**
  * Reads an office's file from parsed JSON, field by field. What is wrong is left out and said: a kiosk
@@ -37,7 +37,7 @@ type Drop = (at: string, why: string) => void
  */
 export function readOffice(authored: unknown): OfficeReading {
   const dropped: Dropped[] = []
-  const drop: Drop = (at, why) => dropped.push({ at, why })
+  const drop: Drop = (place, why) => dropped.push({ at: place, why })
   const file = asRecord(authored)
   const country = asText(file.country)
   if (!isKnownCountry(country)) {
@@ -71,34 +71,34 @@ function each<T>(
   authored: unknown,
   list: string,
   drop: Drop,
-  read: (entry: Readonly<Record<string, unknown>>, at: string, drop: Drop) => T | null
+  read: (entry: Readonly<Record<string, unknown>>, place: string, drop: Drop) => T | null
 ): readonly T[] {
   if (!Array.isArray(authored)) drop(list, 'this is no list')
-  return asList(authored).flatMap((entry, at) => {
-    const place = `${list}[${at}]`
-    const made = read(asRecord(entry), place, drop)
-    if (made === null) drop(place, 'the whole entry is left out')
-    return made === null ? [] : [made]
+  return asList(authored).flatMap((entry, index) => {
+    const place = `${list}[${index}]`
+    const result = read(asRecord(entry), place, drop)
+    if (result === null) drop(place, 'the whole entry is left out')
+    return result === null ? [] : [result]
   })
 }
 
-function textOf(authored: unknown, at: string, drop: Drop): string | null {
+function textOf(authored: unknown, place: string, drop: Drop): string | null {
   const text = asText(authored)
-  if (text === undefined) drop(at, 'this is no text, or one with markup or control characters')
+  if (text === undefined) drop(place, 'this is no text, or one with markup or control characters')
   return text ?? null
 }
 
-function localTextOf(authored: unknown, at: string, drop: Drop): LocalText | null {
+function localTextOf(authored: unknown, place: string, drop: Drop): LocalText | null {
   const { text, wrong } = readLocalText(authored)
-  for (const tag of wrong) textOf(null, `${at}.${tag}`, drop)
-  if (text === undefined) textOf(null, at, drop)
+  for (const tag of wrong) textOf(null, `${place}.${tag}`, drop)
+  if (text === undefined) textOf(null, place, drop)
   return text ?? null
 }
 
-function dayOf(authored: unknown, at: string, drop: Drop): string | null {
+function dayOf(authored: unknown, place: string, drop: Drop): string | null {
   const text = asText(authored)
   if (text !== undefined && isDay(text)) return text
-  drop(at, 'this is no day of the calendar, written like 2027-10-31')
+  drop(place, 'this is no day of the calendar, written like 2027-10-31')
   return null
 }
 
@@ -114,23 +114,23 @@ function webAddress(authored: unknown, drop: Drop): string | null {
 
 function readNumber(
   { id: named, label, phone: digits, 'verified-on': verified, owner }: Record<string, unknown>,
-  at: string,
+  place: string,
   drop: Drop
 ): OfficeNumber | null {
-  const id = textOf(named, `${at}.id`, drop)
+  const id = textOf(named, `${place}.id`, drop)
   const phone = asText(digits)
   if (phone === undefined || !PHONE.test(phone)) {
-    drop(`${at}.phone`, 'this is no phone number, like 555-0110')
+    drop(`${place}.phone`, 'this is no phone number, like 555-0110')
     return null
   }
   if (id === null) return null
   return {
     id,
-    label: textOf(label, `${at}.label`, drop) ?? id,
+    label: textOf(label, `${place}.label`, drop) ?? id,
     phone,
     // A number of which nobody says when it was verified counts as never verified.
-    verifiedOn: dayOf(verified, `${at}.verified-on`, drop) ?? '',
-    owner: textOf(owner, `${at}.owner`, drop) ?? ''
+    verifiedOn: dayOf(verified, `${place}.verified-on`, drop) ?? '',
+    owner: textOf(owner, `${place}.owner`, drop) ?? ''
   }
 }
 
@@ -138,9 +138,9 @@ function readNumber(
 function readHours(authored: unknown, drop: Drop): OfficeHours | null {
   const { zone: named, week: days, closed: off } = asRecord(authored)
   let whole = true
-  const wrong: Drop = (at, why) => {
+  const wrong: Drop = (place, why) => {
     whole = false
-    drop(at, why)
+    drop(place, why)
   }
   const zone = asText(named)
   if (zone === undefined || !isZone(zone)) {
@@ -151,7 +151,7 @@ function readHours(authored: unknown, drop: Drop): OfficeHours | null {
     asList(off).map(day => ({ day })),
     'hours.closed',
     wrong,
-    ({ day }, at) => dayOf(day, at, wrong)
+    ({ day }, index) => dayOf(day, index, wrong)
   )
   if (!Array.isArray(off)) wrong('hours.closed', 'this is no list')
   if (whole && zone !== undefined) return { zone, week, closed }
@@ -161,17 +161,17 @@ function readHours(authored: unknown, drop: Drop): OfficeHours | null {
 
 function readOpenHours(
   { opens: from, closes: until, days: named }: Record<string, unknown>,
-  at: string,
+  place: string,
   drop: Drop
 ): OpenHours | null {
   const [opens = '', closes = ''] = [asText(from), asText(until)]
   const days = WEEKDAYS.filter(day => asList(named).includes(day))
   if (days.length === 0 || days.length !== asList(named).length) {
-    drop(`${at}.days`, `these are no days; they are written ${WEEKDAYS.join(', ')}`)
+    drop(`${place}.days`, `these are no days; they are written ${WEEKDAYS.join(', ')}`)
     return null
   }
   if (CLOCK.test(opens) && CLOCK.test(closes) && opens < closes) return { days, opens, closes }
-  drop(at, 'it opens and closes at no times, or closes first; they are written like 08:00')
+  drop(place, 'it opens and closes at no times, or closes first; they are written like 08:00')
   return null
 }
 
@@ -190,45 +190,45 @@ function readLog(authored: unknown, drop: Drop): OfficeLog {
 
 function readCounty(
   { code: digits, name: called }: Record<string, unknown>,
-  at: string,
+  place: string,
   drop: Drop
 ): OfficeCounty | null {
   const code = asText(digits)
   if (code === undefined || !COUNTY_CODE.test(code)) {
-    drop(`${at}.code`, 'a county is five digits, two for the state and three for the county')
+    drop(`${place}.code`, 'a county is five digits, two for the state and three for the county')
     return null
   }
-  const name = textOf(called, `${at}.name`, drop)
+  const name = textOf(called, `${place}.name`, drop)
   return name === null ? null : { code, name }
 }
 
 function readReferral(
-  { trigger: named, name: called, number: id, say: told }: Record<string, unknown>,
-  at: string,
+  { trigger: named, name: called, number: id, say: text }: Record<string, unknown>,
+  place: string,
   drop: Drop
 ): OfficeReferral | null {
-  const trigger = OFFICE_TRIGGERS.find(known => known === named)
+  const trigger = OFFICE_TRIGGERS.find(each => each === named)
   if (trigger === undefined) {
-    drop(`${at}.trigger`, `an office answers to ${OFFICE_TRIGGERS.join(', ')} alone`)
+    drop(`${place}.trigger`, `an office answers to ${OFFICE_TRIGGERS.join(', ')} alone`)
     return null
   }
-  const name = localTextOf(called, `${at}.name`, drop)
+  const name = localTextOf(called, `${place}.name`, drop)
   // What is named and cannot be read stays missing: the caller is told that a number is.
-  const number = id === undefined ? null : (textOf(id, `${at}.number`, drop) ?? '?')
-  const say = told === undefined ? null : localTextOf(told, `${at}.say`, drop)
+  const number = id === undefined ? null : (textOf(id, `${place}.number`, drop) ?? '?')
+  const say = text === undefined ? null : localTextOf(text, `${place}.say`, drop)
   if (name === null) return null
   return { trigger, name, ...(number !== null && { number }), ...(say !== null && { say }) }
 }
 
 function readNotice(
-  { id: named, text: told, from: first, until: last }: Record<string, unknown>,
-  at: string,
+  { id: named, text: sentence, from: first, until: last }: Record<string, unknown>,
+  place: string,
   drop: Drop
 ): Notice | null {
-  const id = textOf(named, `${at}.id`, drop)
-  const text = localTextOf(told, `${at}.text`, drop)
-  const from = first === undefined ? undefined : dayOf(first, `${at}.from`, drop)
-  const until = last === undefined ? undefined : dayOf(last, `${at}.until`, drop)
+  const id = textOf(named, `${place}.id`, drop)
+  const text = localTextOf(sentence, `${place}.text`, drop)
+  const from = first === undefined ? undefined : dayOf(first, `${place}.from`, drop)
+  const until = last === undefined ? undefined : dayOf(last, `${place}.until`, drop)
   // Without one of its days it would stand when it must not.
   if (id === null || text === null || from === null || until === null) return null
   return { id, text, ...(from && { from }), ...(until && { until }) }

@@ -22,11 +22,11 @@ export function referralFor(pack: OfficePack | null, trigger: string, today: Dat
 
   const referral = pack?.referrals.find(candidate => candidate.trigger === trigger)
   const number = pack?.numbers.find(candidate => candidate.id === referral?.number)
-  const told = { to: trigger, name: referral?.name ?? null, say: referral?.say ?? null }
-  if (!pack || !referral) return { ...told, phone: null, standing: 'missing' }
+  const line = { to: trigger, name: referral?.name ?? null, say: referral?.say ?? null }
+  if (!pack || !referral) return { ...line, phone: null, standing: 'missing' }
   // A doctor's number is the caller's own: nothing is missing and nothing can be out of date.
-  if (!referral.number) return { ...told, phone: null, standing: 'current' }
-  if (!number) return { ...told, phone: null, standing: 'missing' }
+  if (!referral.number) return { ...line, phone: null, standing: 'current' }
+  if (!number) return { ...line, phone: null, standing: 'missing' }
   const stale = isPast(pack.validUntil, today) || isStale(number, today)
-  return { ...told, phone: number.phone, standing: stale ? 'stale' : 'current' }
+  return { ...line, phone: number.phone, standing: stale ? 'stale' : 'current' }
 }

@@ -86,7 +86,10 @@ export function FirstScreen({
             quiet={quiet}
             progress={progressText(words.t, { question: 1, atMostMore: first.atMostMore })}
           >
-            <FirstAnswers observation={observation} onAnswer={told => onAnswer({ [id]: told })} />
+            <FirstAnswers
+              observation={observation}
+              onAnswer={answer => onAnswer({ [id]: answer })}
+            />
           </QuestionFrame>
         )}
       </Screen>

@@ -1,3 +1,4 @@
+import { groupOf } from '../tree/group.ts'
 import type { Catalogue, Openers, Texts } from './bundle.ts'
 
 /** Texts by language tag. */
@@ -28,5 +29,5 @@ export function withMoreWords(
 const merged = (texts: Texts, more: Texts = {}): Texts => ({
   ...texts,
   ...more,
-  ui: { ...(texts.ui as Texts), ...(more.ui as Texts) }
+  ui: { ...groupOf(texts.ui), ...groupOf(more.ui) }
 })

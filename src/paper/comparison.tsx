@@ -81,8 +81,8 @@ function Page({
         </tbody>
       </table>
       {accepted.length > 0 && <p>Accepted because of: {accepted.join(', ')}.</p>}
-      {patterns.map((pattern, at) => (
-        <PatternPart key={at} pattern={pattern} sets={sets} tree={tree} words={words} />
+      {patterns.map((pattern, index) => (
+        <PatternPart key={index} pattern={pattern} sets={sets} tree={tree} words={words} />
       ))}
       {only.map(
         ([name, all]) =>

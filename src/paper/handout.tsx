@@ -58,18 +58,18 @@ export function handoutHtml(handout: HandoutOf, size?: number): string {
     office,
     today
   }
-  const told = tellOf(setting, reportOf(tree, outcome, office, today))
+  const sentences = tellOf(setting, reportOf(tree, outcome, office, today))
   const sheet = renderToString(
     <SettingProvider value={setting}>
       <Sheet
-        {...told}
+        {...sentences}
         general
         address={sheetAddress(tree, outcome, language, home, 'general')}
         {...(size !== undefined && { size })}
       />
     </SettingProvider>
   )
-  const title = `${told.said.verdicts[0]?.name} · ${setting.words.t(`${tree.id}:title`)}`
+  const title = `${sentences.said.verdicts[0]?.name} · ${setting.words.t(`${tree.id}:title`)}`
   return `<!doctype html>
 <html lang="${language}" dir="${directionOf(language)}">
 <head>

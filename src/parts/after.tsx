@@ -30,7 +30,7 @@ export function After({
         {tree.after.map(({ asks }) => {
           const observation = tree.observations[asks]
           if (observation === undefined) return null
-          const told = Object.hasOwn(answers, asks)
+          const isTold = Object.hasOwn(answers, asks)
           return (
             <li key={asks}>
               <button
@@ -41,7 +41,7 @@ export function After({
                 onClick={() => setOpen(open === asks ? null : asks)}
               >
                 <span>{words.t(`observations:${asks}.ask`)}</span>
-                {told && <span class="after-told">{words.t('ui:answered')}</span>}
+                {isTold && <span class="after-told">{words.t('ui:answered')}</span>}
               </button>
               {open === asks && (
                 <div class="after-answers">

@@ -11,14 +11,14 @@ export function Alarms({
 }) {
   return (
     <div role="status">
-      {alarms.map(({ id, signal, signalWord, message, meanwhile }, at) => (
+      {alarms.map(({ id, signal, signalWord, message, meanwhile }, index) => (
         <p key={id} class={`alarm alarm-${signal}`} data-verdict={id}>
           <span class={`signal signal-${signal}`}>{signalWord}</span>
           <strong>
-            <Both text={message} second={beside?.[at]?.message} />
+            <Both text={message} second={beside?.[index]?.message} />
           </strong>
           <span>
-            <Both text={meanwhile} second={beside?.[at]?.meanwhile} />
+            <Both text={meanwhile} second={beside?.[index]?.meanwhile} />
           </span>
         </p>
       ))}

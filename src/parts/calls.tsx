@@ -20,13 +20,13 @@ export function Calls({
         <Text k="ui:who-to-call" />
       </h2>
       <ul>
-        {calls.map(({ to, name, phone, say }, at) => (
+        {calls.map(({ to, name, phone, say }, index) => (
           <li key={to}>
             <span class="calls-name">
               {name} {phone !== null && <Phone number={phone} />}
             </span>
             <span class="calls-say">
-              <Both text={say} second={beside?.calls[at]?.say} />
+              <Both text={say} second={beside?.calls[index]?.say} />
             </span>
           </li>
         ))}

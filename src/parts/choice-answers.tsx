@@ -24,12 +24,12 @@ export function ChoiceAnswers({
   const answers = shownOrder(observation)
   return (
     <div class={pictured ? 'cards cards-pictured' : 'cards'}>
-      {answers.map((answer, at) => (
+      {answers.map((answer, index) => (
         <AnswerCard
           key={answer}
           observation={observation.id}
           answer={answer}
-          shortcut={keyOf(at)}
+          shortcut={keyOf(index)}
           pictured={pictured}
           isTold={told === answer}
           onAnswer={onAnswer}

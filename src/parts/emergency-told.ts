@@ -21,8 +21,8 @@ export function emergencyTold(
   // Told before the walk has come to the question that makes it one.
   const asking =
     here.length > 0 ? here.map(({ question }) => question) : Object.keys(tree.questions)
-  const told = asking.flatMap(id => toldAt(tree, answers, id))
-  return [...new Map(told.map(each => [`${each.observation} ${each.sign}`, each])).values()]
+  const emergencies = asking.flatMap(id => toldAt(tree, answers, id))
+  return [...new Map(emergencies.map(each => [`${each.observation} ${each.sign}`, each])).values()]
 }
 
 function toldAt(tree: Tree, answers: Answers, id: string): readonly EmergencyTold[] {
@@ -43,8 +43,8 @@ function toldAt(tree: Tree, answers: Answers, id: string): readonly EmergencyTol
 }
 
 /** The answers without those signs: of a screen all else stays told. */
-export function withoutEmergency(answers: Answers, told: readonly EmergencyTold[]): Answers {
-  const gone = (observation: string) => told.filter(each => each.observation === observation)
+export function withoutEmergency(answers: Answers, emergencies: readonly EmergencyTold[]): Answers {
+  const gone = (observation: string) => emergencies.filter(each => each.observation === observation)
   return Object.fromEntries(
     Object.entries(answers).flatMap(([observation, answer]) => {
       const signs = gone(observation).map(({ sign }) => sign)

@@ -68,10 +68,10 @@ function MeasureField({
 }) {
   const { words } = useSetting()
   const { id, instruments } = observation
-  const told = before !== undefined && isInterval(before) ? before : undefined
+  const interval = before !== undefined && isInterval(before) ? before : undefined
   const { units, fields, setFields, fault, setFault, read } = useTypedMeasure(
     observation,
-    told,
+    interval,
     (reading, unit) => `${Number(unit.fromMeasure(reading).toPrecision(4))}`
   )
   const change = (changed: Partial<TypedMeasure>) => {

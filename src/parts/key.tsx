@@ -8,7 +8,7 @@ export const KEY_NONE = '0'
 export const KEY_UNSURE = 'u'
 
 /** The key that gives the answer at a place; none where there are more answers than keys. */
-export const keyOf = (at: number): string | undefined => KEYS[at]
+export const keyOf = (index: number): string | undefined => KEYS[index]
 
 /** The key of an answer, shown where answers are given by keys. */
 export function Key({ of }: { of: string | undefined }) {

@@ -126,8 +126,8 @@ export function AreaField({
   onChange: (area: string | null) => void
 }) {
   const { words } = useSpeech()
-  const known = counties.some(({ code }) => code === area)
-  const value = area === null ? UNKNOWN : known ? area : ZIP
+  const isKnown = counties.some(({ code }) => code === area)
+  const value = area === null ? UNKNOWN : isKnown ? area : ZIP
   return (
     <>
       <LogSelect

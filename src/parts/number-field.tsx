@@ -2,6 +2,7 @@ import type { ComponentChildren, Ref } from 'preact'
 import { useState } from 'preact/hooks'
 import { readDecimal } from '../science/decimal.ts'
 import type { Interval } from '../tree/answers.ts'
+import { at } from '../tree/must.ts'
 import type { MeasureObservation } from '../tree/observation.ts'
 import { measured } from '../tree/reading.ts'
 import type { Words } from '../words/words.ts'
@@ -28,7 +29,7 @@ export function useTypedMeasure(
   const { words } = useSetting()
   const units = TYPED_UNITS[observation.unit]
   const [fields, setFields] = useState<TypedMeasure>(() => {
-    const unit = units[0] as TypedUnit
+    const unit = at(units, 0)
     const typed = before === undefined ? '' : shown(before.reading, unit)
     return { typed, unit, instrument: before?.instrument ?? '' }
   })

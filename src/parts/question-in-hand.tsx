@@ -54,7 +54,7 @@ export function QuestionInHand({
             },
             onList: walk.listTogether
           }}
-          onAnswer={told => walk.answer(question.id, told)}
+          onAnswer={answer => walk.answer(question.id, answer)}
           onInputs={inputs => walk.workOut(question.id, inputs)}
         />
         {!recalled && <LookAlikesHere observation={question.id} />}

@@ -39,10 +39,10 @@ export function SignsAnswers({
   const [marked, setMarked] = useState<Signs>(() => marksOf(told))
   // What is told elsewhere while this screen stands (in the desk's field) is marked here too: "none of
   // these" must never rule out what was told.
-  const known = useRef(marksOf(told))
+  const marks = useRef(marksOf(told))
   useEffect(() => {
-    const [before, now] = [known.current, marksOf(told)]
-    known.current = now
+    const [before, now] = [marks.current, marksOf(told)]
+    marks.current = now
     setMarked(marks => followed(marks, before, now))
   }, [JSON.stringify(told)])
   const asked = observation.signs
@@ -121,16 +121,16 @@ export function SignsAnswers({
   )
 }
 
-const marksOf = (told: Signs): Signs =>
-  Object.fromEntries(Object.entries(told).filter(([, value]) => value !== 'no'))
+const marksOf = (signs: Signs): Signs =>
+  Object.fromEntries(Object.entries(signs).filter(([, value]) => value !== 'no'))
 
 /** The marks with what was newly told, and without what was taken back. */
 function followed(marks: Signs, before: Signs, now: Signs): Signs {
   const kept = Object.entries(marks).filter(
     ([sign]) => !Object.hasOwn(before, sign) || Object.hasOwn(now, sign)
   )
-  const told = Object.entries(now).filter(([sign, value]) => before[sign] !== value)
-  return Object.fromEntries([...kept, ...told])
+  const changes = Object.entries(now).filter(([sign, value]) => before[sign] !== value)
+  return Object.fromEntries([...kept, ...changes])
 }
 
 function SignRow({

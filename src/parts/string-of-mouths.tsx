@@ -1,5 +1,6 @@
 import type { Answer, Answers } from '../tree/answers.ts'
 import { isInterval } from '../tree/answers.ts'
+import { must } from '../tree/must.ts'
 import { answerText } from '../words/answer-text.ts'
 import { MouthString } from './mouth-string.tsx'
 import { Picture, usePictureOf } from './picture.tsx'
@@ -32,7 +33,7 @@ export function StringOfMouths({
         <li key={id}>
           <Bead
             observation={id}
-            answer={answers[id] as Answer}
+            answer={must(answers[id], 'answer')}
             isCurrent={id === current}
             onChange={onChange}
           />

@@ -57,10 +57,10 @@ const PHONE = /(\b(?:1-)?\d{3}-\d{3}-\d{4}\b|\b\d{3}-\d{4}\b)/
 function whole(text: string): ComponentChildren {
   const parts = text.split(PHONE)
   if (parts.length === 1) return text
-  return parts.map((part, at) =>
-    at % 2 === 1 ? (
+  return parts.map((part, index) =>
+    index % 2 === 1 ? (
       // A text never changes its parts: where one stands is what tells it apart.
-      <span key={at} class="whole">
+      <span key={index} class="whole">
         {part}
       </span>
     ) : (

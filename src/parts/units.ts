@@ -17,8 +17,8 @@ export interface TypedUnit {
   readonly fromMeasure: (value: number) => number
 }
 
-const volume = (unit: UnitOf<'volume'>): TypedUnit => ({
-  id: unit.toLowerCase() as Lowercase<typeof unit>,
+const volume = ([unit, id]: readonly [UnitOf<'volume'>, TypedUnit['id']]): TypedUnit => ({
+  id,
   toMeasure: x => inUnit(amount(x, unit), 'mL'),
   fromMeasure: x => inUnit(amount(x, 'mL'), unit)
 })
@@ -45,7 +45,15 @@ export const TYPED_UNITS: Readonly<Record<Unit, readonly TypedUnit[]>> = {
     { id: 'celsius', toMeasure: fahrenheitOf, fromMeasure: celsiusOf }
   ],
   percent: [same('percent')],
-  milliliter: (['cup', 'quart', 'gal', 'floz', 'tbsp', 'tsp', 'mL', 'L'] as const).map(volume),
+  milliliter: (
+    [
+      ...(['cup', 'quart', 'gal', 'floz', 'tbsp', 'tsp'] as const).map(
+        unit => [unit, unit] as const
+      ),
+      ['mL', 'ml'],
+      ['L', 'l']
+    ] as const
+  ).map(volume),
   gram: (['g', 'oz', 'lb', 'kg'] as const).map(mass),
   'gram-per-liter': [same('per-liter')],
   // Nobody reads it off anything.

@@ -81,7 +81,7 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
   const { answers, walk: walked, asked, progress } = evaluation
   const changing = session.changing()
   const shown = shows === 'stopped' ? null : (changing ?? walked.asks?.observation ?? null)
-  const at = shown === null ? asked.length : asked.indexOf(shown)
+  const place = shown === null ? asked.length : asked.indexOf(shown)
   const report = useMemo(
     () =>
       walked.finished || shows === 'stopped'
@@ -89,7 +89,10 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
         : null,
     [evaluation, shows, office, today]
   )
-  const told = useMemo(() => (report === null ? null : tellOf(setting, report)), [report, setting])
+  const sentences = useMemo(
+    () => (report === null ? null : tellOf(setting, report)),
+    [report, setting]
+  )
   const [emergency] = emergenciesTold(tree, answers)
   const emergencyAt = emergency?.observation ?? raisedAt(walked, EMERGENCY)
   const question = shown === null ? null : (tree.observations[shown] ?? null)
@@ -110,7 +113,7 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
     listed: listed.includes(shown ?? ''),
     progress,
     report,
-    told,
+    told: sentences,
     emergency: shows === 'emergency',
     early: shows === 'stopped',
     moved: session.moved(),
@@ -127,7 +130,7 @@ export function useWalk(start: Answers, either: readonly Either[] = NONE): WalkI
     retell: session.retell,
     change: observation => (observation === null ? session.goOn() : session.change(observation)),
     stop: session.stop,
-    before: asked[(at < 0 ? asked.length : at) - 1] ?? null,
+    before: asked[(place < 0 ? asked.length : place) - 1] ?? null,
     emergencyAt,
     takeBack() {
       session.retell(withoutEmergency(session.told(), emergencyTold(tree, answers, walked)))

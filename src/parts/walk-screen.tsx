@@ -43,7 +43,7 @@ export function WalkScreen({
   onLeave: (() => void) | null
   onStartOver?: (() => void) | null
   /** Chooses another ferment with what was told so far; left out where there is only one. */
-  onSwitch?: ((told: AnswerSet) => void) | undefined
+  onSwitch?: ((answers: AnswerSet) => void) | undefined
   /** Called when the walk comes to an outcome, or to an emergency. */
   onOutcome?: ((evaluation: Evaluation) => void) | undefined
   /** What this place offers under an outcome. */

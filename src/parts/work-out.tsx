@@ -26,7 +26,7 @@ export function WorkOut({
   const [faulty, setFaulty] = useState<ReadonlySet<string>>(new Set())
   const { unsure, ...numbers } = { unsure: 'unsure', ...given }
   // What stays empty is told as not known, and never guessed.
-  const full = { ...Object.fromEntries(inputs.map(id => [id, unsure])), ...numbers } as Answers
+  const full: Answers = { ...Object.fromEntries(inputs.map(id => [id, unsure])), ...numbers }
   const worked = faulty.size > 0 ? null : workOut(observation, { ...told, ...full })
   const canBeRead = TYPED_UNITS[observation.unit].length > 0
   return (

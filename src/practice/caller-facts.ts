@@ -39,8 +39,8 @@ export function callerFacts(tree: Tree, listed: Answers, entered: Answers): read
   )
   const expected = outcomeFor(tree, listed)
   const ordinary = outcomeFor(tree, {})
-  const told = facts.map((fact, at) => {
-    const rest = answersOf(facts.filter((_, other) => other !== at))
+  const decisive = facts.map((fact, index) => {
+    const rest = answersOf(facts.filter((_, other) => other !== index))
     const without = outcomeFor(tree, rest)
     const alone = outcomeFor(tree, answersOf([fact]))
     const decides = SIDES.some(
@@ -50,7 +50,10 @@ export function callerFacts(tree: Tree, listed: Answers, entered: Answers): read
     )
     return { ...fact, decides, entered: standing(fact, entered) }
   })
-  return [...told.filter(({ decides }) => decides), ...told.filter(({ decides }) => !decides)]
+  return [
+    ...decisive.filter(({ decides }) => decides),
+    ...decisive.filter(({ decides }) => !decides)
+  ]
 }
 
 /** What a volunteer entered that is not so. */
@@ -103,9 +106,9 @@ function standing({ observation, answer }: Mistaken, entered: Answers): CallerFa
     return isInterval(there) && there.reading === answer.reading ? 'so' : 'otherwise'
   }
   const signs = signsOf(entered, observation)
-  const [told] = Object.entries(answer).map(([sign, value]) => [signs[sign], value] as const)
-  if (told?.[0] === undefined) return 'not'
-  return told[0] === told[1] ? 'so' : 'otherwise'
+  const [first] = Object.entries(answer).map(([sign, value]) => [signs[sign], value] as const)
+  if (first?.[0] === undefined) return 'not'
+  return first[0] === first[1] ? 'so' : 'otherwise'
 }
 
 function isUsual(tree: Tree, observation: string, answer: Answer): boolean {

@@ -139,7 +139,7 @@ function levelOf(verdicts: readonly Verdict[], side: Side, judged: CallOutcome):
   if (side === 'use') return USES.indexOf(judged.use)
   const id = judged[side]
   if (id === null) return 0
-  const at = verdicts.filter(({ track }) => track === side).findIndex(each => each.id === id)
-  if (at < 0) throw new RangeError(`There is no verdict ${id} on ${side}.`)
-  return at + 1
+  const place = verdicts.filter(({ track }) => track === side).findIndex(each => each.id === id)
+  if (place < 0) throw new RangeError(`There is no verdict ${id} on ${side}.`)
+  return place + 1
 }

@@ -12,22 +12,22 @@ export interface Breach {
 export function breachOf(tree: Tree, claim: Claim): Breach {
   switch (claim.kind) {
     case 'note':
-      return { lens: { note: claim.note }, breaks: at => at === 0 }
+      return { lens: { note: claim.note }, breaks: level => level === 0 }
     case 'nothing-about':
-      return { lens: claim.track, breaks: at => at > 0 }
+      return { lens: claim.track, breaks: level => level > 0 }
     case 'use-is':
-      return { lens: 'use', breaks: at => at !== useLevel(claim.use) }
+      return { lens: 'use', breaks: level => level !== useLevel(claim.use) }
     case 'use-at-most':
-      return { lens: 'use', breaks: at => at < useLevel(claim.use) }
+      return { lens: 'use', breaks: level => level < useLevel(claim.use) }
     case 'use-at-least':
-      return { lens: 'use', breaks: at => at > useLevel(claim.use) }
+      return { lens: 'use', breaks: level => level > useLevel(claim.use) }
     case 'at-least':
     case 'at-most': {
       const { track } = verdict(tree, claim.verdict)
       const limit = level(tree, track, claim.verdict)
       return claim.kind === 'at-least'
-        ? { lens: track, breaks: at => at < limit }
-        : { lens: track, breaks: at => at > limit }
+        ? { lens: track, breaks: level => level < limit }
+        : { lens: track, breaks: level => level > limit }
     }
   }
 }
@@ -50,8 +50,8 @@ export function claimText(claim: Claim): string {
 }
 
 /** A level as the author's word for it. */
-export function levelText(tree: Tree, lens: Lens, at: number): string {
-  if (typeof lens === 'object') return at === 1 ? `note ${lens.note}` : `no note ${lens.note}`
-  if (lens === 'use') return must(USES[at], 'use')
-  return verdictsOf(tree, lens)[at - 1] ?? `nothing on the ${lens} track`
+export function levelText(tree: Tree, lens: Lens, level: number): string {
+  if (typeof lens === 'object') return level === 1 ? `note ${lens.note}` : `no note ${lens.note}`
+  if (lens === 'use') return must(USES[level], 'use')
+  return verdictsOf(tree, lens)[level - 1] ?? `nothing on the ${lens} track`
 }

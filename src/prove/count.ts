@@ -9,20 +9,20 @@ export function countLevels(diagrams: Diagrams, diagram: number): ReadonlyMap<nu
   for (const size of [...sizes].reverse()) ways.unshift(must(ways[0], 'way') * BigInt(size))
   const between = (from: number, to: number): bigint =>
     must(ways[from], 'way') / must(ways[to], 'way')
-  const known = new Map<number, ReadonlyMap<number, bigint>>()
-  const visit = (at: number): ReadonlyMap<number, bigint> => {
-    if (diagrams.isConstant(at)) return new Map([[at, 1n]])
-    const before = known.get(at)
+  const cache = new Map<number, ReadonlyMap<number, bigint>>()
+  const visit = (vertex: number): ReadonlyMap<number, bigint> => {
+    if (diagrams.isConstant(vertex)) return new Map([[vertex, 1n]])
+    const before = cache.get(vertex)
     if (before !== undefined) return before
-    const top = diagrams.variableOf(at)
+    const top = diagrams.variableOf(vertex)
     const sums = new Map<number, bigint>()
-    for (const child of diagrams.childrenOf(at)) {
+    for (const child of diagrams.childrenOf(vertex)) {
       const skipped = between(top + 1, diagrams.variableOf(child))
       for (const [level, count] of visit(child)) {
         sums.set(level, (sums.get(level) ?? 0n) + count * skipped)
       }
     }
-    known.set(at, sums)
+    cache.set(vertex, sums)
     return sums
   }
   const skipped = between(0, diagrams.variableOf(diagram))

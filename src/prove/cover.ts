@@ -21,9 +21,9 @@ const MOST_BOXES = 40
 export function coverOf(compiled: TreeDiagrams, diagram: number, level: number): Cover {
   const { diagrams } = compiled
   const boxes: Open[] = []
-  let left = diagrams.combine([diagram], ([at]) => (at === level ? 1 : 0))
+  let left = diagrams.combine([diagram], ([found]) => (found === level ? 1 : 0))
   while (left !== 0 && boxes.length < MOST_BOXES) {
-    const choice = shortestTo(compiled, left, everything(compiled), at => at === 1)
+    const choice = shortestTo(compiled, left, everything(compiled), found => found === 1)
     if (choice === undefined) break
     const point: Open = compiled.variables.map((variable, index) => {
       const chosen = choice.get(index)
@@ -59,7 +59,7 @@ function widened(diagrams: Diagrams, diagram: number, point: Open, level: number
       const wider = withValues(
         box,
         index,
-        must(box[index], 'box').map((is, at) => is || at === value)
+        must(box[index], 'box').map((is, index) => is || index === value)
       )
       if (holds(wider)) box = wider
     })
@@ -68,7 +68,7 @@ function widened(diagrams: Diagrams, diagram: number, point: Open, level: number
 }
 
 const withValues = (box: Open, index: number, values: readonly boolean[]): Open =>
-  box.map((open, at) => (at === index ? values : open))
+  box.map((open, place) => (place === index ? values : open))
 
 /** The box as a diagram: 1 inside it. */
 export function boxDiagram(diagrams: Diagrams, box: Open): number {

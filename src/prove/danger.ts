@@ -29,10 +29,10 @@ export function dangersOf(tree: Tree): readonly Danger[] {
 /** The tracks of the dangers that one coordinate of the answer space can tell of. */
 export function dangerTracks(tree: Tree, observation: string, sign?: string): ReadonlySet<Track> {
   // A danger answer of a settling observation is a danger of what it settles.
-  const told = new Set([observation, ...settlersOf(tree, observation).map(({ id }) => id)])
+  const names = new Set([observation, ...settlersOf(tree, observation).map(({ id }) => id)])
   return new Set(
     dangersOf(tree)
-      .filter(danger => told.has(danger.observation))
+      .filter(danger => names.has(danger.observation))
       .filter(({ answer }) => sign === undefined || answer === sign)
       .map(({ about }) => about)
   )

@@ -25,7 +25,7 @@ export interface Named {
 export function jointSpace(before: Tree, after: Tree): JointSpace {
   const olds = new Map(spaceOf(before).map(variable => [nameOf(variable), variable]))
   const news = spaceOf(after)
-  const known = new Set(news.map(nameOf))
+  const names = new Set(news.map(nameOf))
   const onlyOld: Named[] = []
   const onlyNew: Named[] = []
   const variables = news.map(variable => {
@@ -47,7 +47,7 @@ export function jointSpace(before: Tree, after: Tree): JointSpace {
     onlyOld.push(...old.values.filter(({ label }) => !has(variable, label)).map(named))
     return { ...variable, values: variable.values.filter(({ label }) => has(old, label)) }
   })
-  const gone = [...olds.values()].filter(variable => !known.has(nameOf(variable)))
+  const gone = [...olds.values()].filter(variable => !names.has(nameOf(variable)))
   onlyOld.push(...gone.map(({ observation, sign }) => ({ observation, answer: sign ?? null })))
   return { variables: [...variables, ...gone], onlyOld, onlyNew }
 }

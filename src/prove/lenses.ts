@@ -18,12 +18,12 @@ export function notesOf(question: Question): readonly string[] {
 /** A side on which no answer of any tree ever does anything. */
 const NOTHING: Lens = { note: '' }
 
-const known = new WeakMap<TreeDiagrams, Map<string, number>>()
+const cache = new WeakMap<TreeDiagrams, Map<string, number>>()
 
 /** The sets of answers on whose walk a question lies, as a diagram that is 1 for them. */
 export function passing(compiled: TreeDiagrams, question: string): number {
-  const of = known.get(compiled) ?? new Map<string, number>()
-  known.set(compiled, of)
+  const of = cache.get(compiled) ?? new Map<string, number>()
+  cache.set(compiled, of)
   const diagram =
     of.get(question) ?? compiled.instead(NOTHING, question, compiled.diagrams.constant(1))
   of.set(question, diagram)

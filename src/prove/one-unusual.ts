@@ -11,13 +11,13 @@ export interface OneUnusual {
   readonly walk: Walk
 }
 
-const known = new WeakMap<TreeDiagrams, readonly OneUnusual[]>()
+const cache = new WeakMap<TreeDiagrams, readonly OneUnusual[]>()
 
 /** The walk of every single value beside otherwise usual answers: few, and they show a lot. */
 export function oneUnusual(compiled: TreeDiagrams): readonly OneUnusual[] {
   const open = everything(compiled)
   const walks =
-    known.get(compiled) ??
+    cache.get(compiled) ??
     compiled.variables.flatMap(({ values }, index) =>
       values.map(({ label }, value) => ({
         index,
@@ -25,7 +25,7 @@ export function oneUnusual(compiled: TreeDiagrams): readonly OneUnusual[] {
         walk: walk(compiled.tree, completed(compiled, new Map([[index, value]]), open))
       }))
     )
-  known.set(compiled, walks)
+  cache.set(compiled, walks)
   return walks
 }
 

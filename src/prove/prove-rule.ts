@@ -34,9 +34,9 @@ export function proveRule(compiled: TreeDiagrams, rule: Rule, places: Places): P
   }
   const answers = fewestUnusual(compiled, breach, boxes)
   if (answers !== undefined) {
-    const got = levelIn(compiled.tree, breach.lens, walk(compiled.tree, answers).outcome)
-    if (!breach.breaks(got)) throw new Error(`the walk does not show what refutes ${rule.id}`)
-    return standing(rule.id, 'rule', [[refuted(compiled, rule, breach, got, answers, places)]])
+    const level = levelIn(compiled.tree, breach.lens, walk(compiled.tree, answers).outcome)
+    if (!breach.breaks(level)) throw new Error(`the walk does not show what refutes ${rule.id}`)
+    return standing(rule.id, 'rule', [[refuted(compiled, rule, breach, level, answers, places)]])
   }
   return standing(rule.id, 'rule', [[]])
 }
@@ -80,14 +80,14 @@ function refuted(
   compiled: TreeDiagrams,
   rule: Rule,
   { lens }: Breach,
-  got: number,
+  level: number,
   answers: Answers,
   places: Places
 ): Finding {
   const finding = found('rule-refuted', places[`rules/${rule.id}`], {
     rule: rule.id,
     claim: claimText(rule.claim),
-    gets: levelText(compiled.tree, lens, got)
+    gets: levelText(compiled.tree, lens, level)
   })
   return shownBy(compiled.tree, answers, finding)
 }

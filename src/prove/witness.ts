@@ -25,27 +25,27 @@ export function shortestTo(
   const forced = forcedBefore(compiled, open)
   const best = new Map<number, { cost: number; value: number } | null>()
   // INVARIANT: children ask later variables than their parents: the search ends, each vertex is costed once.
-  const visit = (at: number): number => {
-    if (diagrams.isConstant(at)) return wanted(at) ? 0 : Number.POSITIVE_INFINITY
-    const known = best.get(at)
-    if (known !== undefined) return known?.cost ?? Number.POSITIVE_INFINITY
-    const index = diagrams.variableOf(at)
+  const visit = (vertex: number): number => {
+    if (diagrams.isConstant(vertex)) return wanted(vertex) ? 0 : Number.POSITIVE_INFINITY
+    const before = best.get(vertex)
+    if (before !== undefined) return before?.cost ?? Number.POSITIVE_INFINITY
+    const index = diagrams.variableOf(vertex)
     let found: { cost: number; value: number } | null = null
-    diagrams.childrenOf(at).forEach((child, value) => {
-      if (!open[index]?.[value]) return
+    for (const [value, child] of diagrams.childrenOf(vertex).entries()) {
+      if (!open[index]?.[value]) continue
       const skipped = (forced[diagrams.variableOf(child)] ?? 0) - (forced[index + 1] ?? 0)
       const cost = visit(child) + costOf(compiled, index, value) + skipped
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { cost, value }
-    })
-    best.set(at, found)
-    return (found as { cost: number } | null)?.cost ?? Number.POSITIVE_INFINITY
+    }
+    best.set(vertex, found)
+    return found?.cost ?? Number.POSITIVE_INFINITY
   }
   if (visit(diagram) === Number.POSITIVE_INFINITY) return undefined
   const choice = new Map<number, number>()
-  for (let at = diagram; !diagrams.isConstant(at); ) {
-    const value = must(best.get(at), 'way').value
-    choice.set(diagrams.variableOf(at), value)
-    at = must(diagrams.childrenOf(at)[value], 'child')
+  for (let index = diagram; !diagrams.isConstant(index); ) {
+    const value = must(best.get(index), 'way').value
+    choice.set(diagrams.variableOf(index), value)
+    index = must(diagrams.childrenOf(index)[value], 'child')
   }
   return choice
 }
@@ -55,7 +55,7 @@ function forcedBefore(compiled: TreeDiagrams, open: Open): readonly number[] {
   const sums = [0]
   compiled.variables.forEach((variable, index) => {
     const usual = variable.values.some(
-      (value, at) => open[index]?.[at] && isUsual(compiled.tree, variable, value)
+      (value, place) => open[index]?.[place] && isUsual(compiled.tree, variable, value)
     )
     sums.push(must(sums[index], 'sum') + (usual ? 0 : 1))
   })
@@ -120,7 +120,7 @@ function shown(answer: Answers[string] | undefined): string {
   if (isInterval(answer)) {
     return answer.low === answer.high ? `${answer.reading}` : `${answer.low} to ${answer.high}`
   }
-  const told = Object.entries(answer).filter(([, value]) => value !== 'no')
-  if (told.length === 0) return 'none'
-  return told.map(([sign, value]) => (value === 'yes' ? sign : `${sign} unsure`)).join(' + ')
+  const signs = Object.entries(answer).filter(([, value]) => value !== 'no')
+  if (signs.length === 0) return 'none'
+  return signs.map(([sign, value]) => (value === 'yes' ? sign : `${sign} unsure`)).join(' + ')
 }

@@ -23,32 +23,36 @@ const TENGO = baseOf('tengo')
 const WHO = baseOf('who')
 
 /** Whether the number at a place is how old somebody is: "my mom is 71", "70 years old". */
-export function ageAt(tokens: readonly Token[], at: number, foods: ReadonlySet<string>): boolean {
+export function ageAt(
+  tokens: readonly Token[],
+  place: number,
+  foods: ReadonlySet<string>
+): boolean {
   // "My starter is 2 years old" is no person's age.
   if (tokens.some(token => isFood(token, foods)) && !tokens.some(({ word }) => KIN.has(word))) {
     return false
   }
-  const number = tokens[at]?.number ?? -1
+  const number = tokens[place]?.number ?? -1
   if (!Number.isInteger(number) || number < 0 || number > OLDEST) return false
-  const [before = '', next = ''] = [tokens[at - 1]?.word, tokens[at + 1]?.word]
+  const [before = '', next = ''] = [tokens[place - 1]?.word, tokens[place + 1]?.word]
   if (AGES.has(next) || AGES.has(before)) return true
   // "My mom whos 70 drinks it": what follows goes on with her, not with the number.
-  if (before === WHO && tokens.slice(0, at).some(({ word }) => KIN.has(word))) return true
+  if (before === WHO && tokens.slice(0, place).some(({ word }) => KIN.has(word))) return true
   if (UNIT_WORDS.has(next) || (next !== '' && !LIGHT_BESIDE_READINGS.has(next))) return false
-  return PERSONS.has(before) || (HAS.has(before) && ofPerson(tokens, at, before))
+  return PERSONS.has(before) || (HAS.has(before) && ofPerson(tokens, place, before))
 }
 
 /** Whether the number at a place is how long somebody is with child: "6 months pregnant", "pregnant, 6 months". */
-export function carriedFor(tokens: readonly Token[], at: number): boolean {
-  const beside = [tokens[at - 2], tokens[at - 1], tokens[at + 2]]
+export function carriedFor(tokens: readonly Token[], place: number): boolean {
+  const beside = [tokens[place - 2], tokens[place - 1], tokens[place + 2]]
   return (
-    carryingUnit(tokens[at + 1]?.word ?? '') &&
+    carryingUnit(tokens[place + 1]?.word ?? '') &&
     beside.some(token => token !== undefined && CARRYING.has(token.word))
   )
 }
 
-const ofPerson = (tokens: readonly Token[], at: number, has: string): boolean =>
-  has === TENGO || tokens.slice(0, at).some(({ word }) => PERSONS.has(word))
+const ofPerson = (tokens: readonly Token[], place: number, has: string): boolean =>
+  has === TENGO || tokens.slice(0, place).some(({ word }) => PERSONS.has(word))
 
 /** Opens the reading of ages: one that the authors' own phrases bound offers their signs, never sure. */
 export function openAges(book: PhraseBook): (scene: Scene) => readonly Candidate[] {
@@ -61,11 +65,11 @@ export function openAges(book: PhraseBook): (scene: Scene) => readonly Candidate
     return bound === undefined || from === below ? [] : [{ meaning, bound, from }]
   })
   return ({ tokens, spots }) =>
-    tokens.flatMap(({ number }, at) => {
+    tokens.flatMap(({ number }, index) => {
       if (
         number === undefined ||
-        spots.some(spot => covers(spot, at)) ||
-        !ageAt(tokens, at, book.foods)
+        spots.some(spot => covers(spot, index)) ||
+        !ageAt(tokens, index, book.foods)
       ) {
         return []
       }

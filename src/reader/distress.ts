@@ -26,7 +26,7 @@ export function openDistress(book: PhraseBook): (scene: Scene) => readonly Candi
     )
   }
   return scene => {
-    const verbs = scene.stance.negators.flatMap(at => verbsAfter(scene, at))
+    const verbs = scene.stance.negators.flatMap(place => verbsAfter(scene, place))
     return verbs.flatMap(verb =>
       (signsOf.get(verb) ?? []).flatMap((meaning): readonly Candidate[] => {
         const fact = factOf(meaning, 'yes')
@@ -42,20 +42,20 @@ function verbsAfter(scene: Scene, negator: number): readonly string[] {
     const offset = tokens
       .slice(negator + 1, negator + 1 + REACH)
       .findIndex(({ word }) => word === verb)
-    const at = negator + 1 + offset
-    if (offset < 0 || IMPERSONAL.has(tokens[at - 1]?.word ?? '')) return []
-    const rest = tokens.slice(at + 1)
+    const place = negator + 1 + offset
+    if (offset < 0 || IMPERSONAL.has(tokens[place - 1]?.word ?? '')) return []
+    const rest = tokens.slice(place + 1)
     if (particle !== undefined && !rest.some(({ word }) => word === particle)) return []
-    return seesThing(scene, at) ? [] : [verb]
+    return seesThing(scene, place) ? [] : [verb]
   })
 }
 
 /** "I can't see any fuzz" tells of the fuzz. */
 function seesThing({ tokens, spots, names }: Scene, verb: number): boolean {
-  let at = verb + 1
-  while (BRIDGES.has(tokens[at]?.word ?? '')) at++
+  let place = verb + 1
+  while (BRIDGES.has(tokens[place]?.word ?? '')) place++
   return [...spots, ...names].some(
     ({ from, meanings }) =>
-      from === at && meanings.every(({ observation }) => observation.about !== 'person')
+      from === place && meanings.every(({ observation }) => observation.about !== 'person')
   )
 }

@@ -5,14 +5,14 @@ import type { Scene } from './scene.ts'
 
 /** What a piece says that its speaker does not know; sure when it can be about one thing only. */
 export function doubtedBy(scene: Scene, book: PhraseBook, numbered: boolean): readonly Candidate[] {
-  const told = scene.spots.flatMap(({ meanings }) => meanings)
+  const senses = scene.spots.flatMap(({ meanings }) => meanings)
   const alsoNames = scene.spots.flatMap(
     ({ from, to }) => book.naming.get(wordsAt(scene, from, to)) ?? []
   )
   const named = [...scene.names.flatMap(({ meanings }) => meanings), ...alsoNames]
     // Whoever names a sign and its screen doubts the sign.
-    .filter(({ observation }) => !told.some(each => each.observation === observation))
-  const candidates = [...told, ...named].flatMap((meaning: Phrase): readonly Candidate[] => {
+    .filter(({ observation }) => !senses.some(each => each.observation === observation))
+  const candidates = [...senses, ...named].flatMap((meaning: Phrase): readonly Candidate[] => {
     const fact = factOf(meaning, 'unsure')
     // "Maybe the lid" says nothing of the lid that could be doubted.
     const sure = meaning.readable && !(meaning.answer === null && scene.stance.hedged)
@@ -35,7 +35,7 @@ const wordsAt = ({ tokens }: Scene, from: number, to: number): string =>
 export function lackedBy({ names, stance, tokens }: Scene): readonly Candidate[] {
   if (tokens.some(({ number }) => number !== undefined)) return []
   return names
-    .filter(name => stance.negators.some(at => at < name.from))
+    .filter(name => stance.negators.some(place => place < name.from))
     .flatMap(({ meanings }) => meanings)
     .filter(({ observation }) => observation.kind === 'measure')
     .flatMap((meaning): readonly Candidate[] => {

@@ -91,22 +91,22 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
     if (piece.asked === 'plea') return part({ candidates: [], problem: 'asked' })
     const { doubted, negators } = scene.stance
     const { candidates: measured, span, numbered } = readings(scene)
-    const told = doubted ? doubtedBy(scene, book, numbered) : toldBy(scene, book)
+    const facts = doubted ? doubtedBy(scene, book, numbered) : toldBy(scene, book)
     const failing = piece.asked === 'no' ? distress(scene) : []
     const lacked = doubted ? [] : lackedBy(scene)
     const well = wellIn(scene)
     // "A year old" is a jar's age where nobody is spoken of.
     const someone = scene.tokens.some(({ word }) => PERSONS.has(word))
     const aged = someone || measured.length === 0 ? ages(scene) : []
-    const done = [...well, ...(doubted ? told : measured)].some(({ sure }) => sure)
+    const done = [...well, ...(doubted ? facts : measured)].some(({ sure }) => sure)
     // A gentle thing is sure only when the whole piece speaks of it.
-    const whole = told.some(each => each.sure && !isDangerFact(tree, each))
+    const whole = facts.some(each => each.sure && !isDangerFact(tree, each))
     const open = !done && !whole && unexplained(scene, numbered)
     const more = typing || open ? weak(scene, typing) : []
     // "Rotten egs": a longer phrase that may be meant leaves no shorter one sure.
-    const contested = open && more.some(found => found.holdsAll && !holds(told, found))
+    const contested = open && more.some(found => found.holdsAll && !holds(facts, found))
     const clear = [
-      ...told.map(each => (contested ? { ...each, sure: false } : each)),
+      ...facts.map(each => (contested ? { ...each, sure: false } : each)),
       ...[...failing, ...aged, ...lacked, ...measured, ...well]
     ]
     clear.sort(worry)
@@ -139,7 +139,7 @@ export function createFactReader({ tree: whole, said, words }: Source): FactRead
   }
 
   const readParts = (pieces: readonly Piece[], typing: boolean): readonly Fragment[] =>
-    together(pieces.map((piece, at) => readPiece(piece, typing && at === pieces.length - 1)))
+    together(pieces.map((piece, index) => readPiece(piece, typing && index === pieces.length - 1)))
 
   function begun(text: string): Fragment | null {
     const last = readParts(cut(text, book).slice(-MOST_FRAGMENTS), true).at(-1)
@@ -170,7 +170,7 @@ const isPersonal = (tree: Tree, { observation }: Fact): boolean =>
 
 /** Whether words of a piece belong to no phrase, no name and no reading, and are not small. */
 const unexplained = (scene: Scene, numbered: boolean): boolean =>
-  outside(scene, [...scene.spots, ...scene.names]).some(at => {
-    const { word = '', number } = scene.tokens[at] ?? {}
+  outside(scene, [...scene.spots, ...scene.names]).some(place => {
+    const { word = '', number } = scene.tokens[place] ?? {}
     return number === undefined && !SMALL_WORDS.has(word) && !(numbered && UNIT_WORDS.has(word))
   })

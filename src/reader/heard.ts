@@ -45,14 +45,14 @@ export function openHearing(
 
   return (before, parts) => {
     const sure = parts.flatMap(({ candidates }) => candidates.filter(one => one.sure))
-    const told = sure.map(
+    const sentences = sure.map(
       ({ observation, answer, matched }): Told => ({ observation, answer, matched })
     )
     const takenBack = before
       .flatMap(apart)
       .filter(fact => parts.some(part => takesBack(fact, part)))
       .map(({ observation, answer }): Fact => ({ observation, answer }))
-    return { told: distinct(told), takenBack: distinct(takenBack) }
+    return { told: distinct(sentences), takenBack: distinct(takenBack) }
   }
 }
 
@@ -90,9 +90,9 @@ function isInPlaceOf(later: Fact, { observation, answer }: Fact): boolean {
 /** Whether the words that are denied are among those that told it: "hissing" takes no bulge back. */
 function inSameWords({ matched: denied }: Denied, { matched }: Told, unknown: boolean): boolean {
   if (matched === undefined) return unknown
-  const told = content(matched)
+  const words = content(matched)
   return content(denied).every(word =>
-    told.some(each => each === word || (word.length > 3 && oneSlip(each, word)))
+    words.some(each => each === word || (word.length > 3 && oneSlip(each, word)))
   )
 }
 

@@ -38,9 +38,9 @@ export function instrumentNamed(
   words: readonly string[]
 ): { readonly instrument?: string; readonly clash: boolean } {
   const all = [...instruments]
-  const told = words.filter(word => all.some(([, own]) => own.has(word)))
-  if (told.length === 0) return { clash: false }
-  const fitting = all.filter(([, own]) => told.every(word => own.has(word)))
+  const named = words.filter(word => all.some(([, own]) => own.has(word)))
+  if (named.length === 0) return { clash: false }
+  const fitting = all.filter(([, own]) => named.every(word => own.has(word)))
   if (fitting.length === 0) return { clash: true }
   // A plain name that every longer one contains means the plain one: "meter" beside "uncalibrated meter".
   const plain = fitting.filter(([, own]) => fitting.every(([, other]) => isWithin(own, other)))

@@ -1,4 +1,5 @@
 import { readSigned } from '../science/decimal.ts'
+import { at } from '../tree/must.ts'
 import { baseOf, DROPPED, NUMBERS } from './lexicon.ts'
 
 /** A word of a line as it is compared: without case, accents, apostrophes and plural. */
@@ -79,7 +80,7 @@ function numberOf(raw: string): number | undefined {
 function halves(tokens: readonly Token[]): readonly Token[] {
   const out: Token[] = []
   for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i] as Token
+    const token = at(tokens, i)
     const run = tokens
       .slice(i + 1, i + 4)
       .map(({ word }) => word)

@@ -16,10 +16,10 @@ export function pairUnits(
   tokens: readonly Token[],
   numbers: readonly number[]
 ): ReadonlyMap<number, SpokenUnit> | null {
-  const marks = tokens.flatMap((token, at): readonly Mark[] => {
-    if (numbers.includes(at)) return [{ at, unit: null }]
+  const marks = tokens.flatMap((token, index): readonly Mark[] => {
+    if (numbers.includes(index)) return [{ at: index, unit: null }]
     const unit = UNIT_WORDS.get(token.word)
-    return unit ? [{ at, unit }] : []
+    return unit ? [{ at: index, unit }] : []
   })
   if (marks.length !== numbers.length * 2) return null
   const pairs = new Map<number, SpokenUnit>()

@@ -72,7 +72,7 @@ export function openPhraseBook(
 ): PhraseBook {
   const phrases: Phrase[] = []
   const own = new Map<string, Set<string>>()
-  const known = new Set<string>(SMALL_WORDS)
+  const names = new Set<string>(SMALL_WORDS)
   const spellings = new Set<string>()
   const settling = settlingOf(tree)
   const doubtful = doubtfulIn(said)
@@ -120,7 +120,7 @@ export function openPhraseBook(
       for (const words of languages) {
         const tag = settles ? NO_GRAMMAR : words.tag
         add(answerLabel(words, observation.id, answer), tag, { observation, answer, force: 'told' })
-        for (const word of wordsOf(answerHint(words, observation.id, answer) ?? '')) known.add(word)
+        for (const word of wordsOf(answerHint(words, observation.id, answer) ?? '')) names.add(word)
       }
     }
   }
@@ -135,7 +135,7 @@ export function openPhraseBook(
       answer !== 'none' &&
       words.some(word => SENSES.has(word))
   )
-  for (const { words } of phrases) for (const word of words) known.add(word)
+  for (const { words } of phrases) for (const word of words) names.add(word)
   return {
     phrases,
     telling,
@@ -143,11 +143,11 @@ export function openPhraseBook(
     tellingStarts: startsOf(telling),
     namingStarts: startsOf(naming),
     beginnings: new Set(
-      phrases.flatMap(({ words }) => words.map((_, at) => words.slice(0, at + 1).join(' ')))
+      phrases.flatMap(({ words }) => words.map((_, index) => words.slice(0, index + 1).join(' ')))
     ),
     longest: Math.max(1, ...phrases.map(({ words }) => words.length)),
     spellings: [...spellings],
-    known,
+    known: names,
     settling,
     foods: new Set(Object.values(foods).flatMap(some => some.flatMap(wordsOf).map(baseOf))),
     both: both.filter(({ observation }) => Object.hasOwn(tree.observations, observation)),

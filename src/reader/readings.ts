@@ -44,15 +44,15 @@ export function openReadings(
     ...bandedIn(tree, book, bands)
   ]
   return scene => {
-    const places = scene.tokens.flatMap(({ number }, at) =>
-      number === undefined || scene.spots.some(spot => covers(spot, at)) ? [] : [at]
+    const places = scene.tokens.flatMap(({ number }, index) =>
+      number === undefined || scene.spots.some(spot => covers(spot, index)) ? [] : [index]
     )
     const numbers = places.slice(0, MOST_NUMBERS)
     const pairs =
       numbers.length > 1 && numbers.length === places.length
         ? pairUnits(scene.tokens, places)
         : null
-    const read = numbers.map(at => readNumber(scene, at, measures, pairs, book.foods))
+    const read = numbers.map(place => readNumber(scene, place, measures, pairs, book.foods))
     const span = read.find(each => each.span)?.span
     const all = read.flatMap(({ candidates }) => candidates)
     return {
@@ -65,15 +65,15 @@ export function openReadings(
 
 function readNumber(
   scene: Scene,
-  at: number,
+  place: number,
   measures: readonly Measure[],
   pairs: ReadonlyMap<number, SpokenUnit> | null,
   foods: ReadonlySet<string>
 ): Omit<Readings, 'numbered'> {
-  const number = scene.tokens[at]?.number ?? Number.NaN
-  const units = unitsFor(scene, at, measures, foods, pairs?.get(at))
+  const number = scene.tokens[place]?.number ?? Number.NaN
+  const units = unitsFor(scene, place, measures, foods, pairs?.get(place))
   const rest = scene.tokens
-    .filter((_, index) => index !== at && !pairs?.has(index))
+    .filter((_, index) => index !== place && !pairs?.has(index))
     .map(({ word }) => word)
   const candidates = units.flatMap((unit): readonly Candidate[] => {
     const { id, instruments } = unit.measure

@@ -40,8 +40,8 @@ export function openScene({ text, asked, sensed }: Piece, book: PhraseBook): Sce
   const every = spotPhrases(tokens, book.tellingStarts)
   const senses = sensed || tokens.some(({ word }) => SENSES.has(word))
   // The same words again tell nothing new.
-  const told = crowded ? [...new Map(every.map(spot => [spot.meanings, spot])).values()] : every
-  const spots = senses ? told.map(spot => ofSense(spot, book)) : told
+  const chosen = crowded ? [...new Map(every.map(spot => [spot.meanings, spot])).values()] : every
+  const spots = senses ? chosen.map(spot => ofSense(spot, book)) : chosen
   const stance = stanceOf(tokens, spots, book.foods)
   return {
     text,
@@ -79,21 +79,21 @@ function scatteredIn(
   spots: readonly PhraseSpot[],
   book: PhraseBook
 ): readonly PhraseSpot[] {
-  const here = new Map(tokens.map(({ word }, at) => [word, at]))
+  const here = new Map(tokens.map(({ word }, index) => [word, index]))
   const found = new Map<string, PhraseSpot>()
   for (const meaning of candidatesFor(here, book)) {
     const content = meaning.words.filter(isContent)
-    const at = content.map(word => here.get(word) ?? -1).sort((a, b) => a - b)
-    const whole = new Set(at).size >= 2 && !at.includes(-1)
-    const inSpot = spots.some(spot => at.every(place => covers(spot, place)))
+    const places = content.map(word => here.get(word) ?? -1).sort((a, b) => a - b)
+    const whole = new Set(places).size >= 2 && !places.includes(-1)
+    const inSpot = spots.some(spot => places.every(place => covers(spot, place)))
     if (!whole || inSpot || meaning.words.some(word => NEGATORS.has(word) || /\d/.test(word)))
       continue
     const key = content.toSorted().join(' ')
     const same = found.get(key)
     found.set(key, {
-      from: at[0] ?? 0,
-      to: (at.at(-1) ?? 0) + 1,
-      at,
+      from: places[0] ?? 0,
+      to: (places.at(-1) ?? 0) + 1,
+      at: places,
       meanings: [...(same?.meanings ?? []), meaning]
     })
   }
@@ -106,4 +106,4 @@ function candidatesFor(here: ReadonlyMap<string, number>, book: PhraseBook): Rea
 
 /** The places of words that belong to none of the spots. */
 export const outside = (scene: Scene, spots: readonly PhraseSpot[]): readonly number[] =>
-  scene.tokens.flatMap((_, at) => (spots.some(spot => covers(spot, at)) ? [] : [at]))
+  scene.tokens.flatMap((_, index) => (spots.some(spot => covers(spot, index)) ? [] : [index]))

@@ -44,16 +44,18 @@ export function spotPhrases(
   const covered = new Set(taken.flatMap(({ at }) => at))
   const found = tokens.flatMap((_, from) =>
     (starts.get(tokens[from]?.word ?? '') ?? []).flatMap(({ words, meanings }): PhraseSpot[] => {
-      const at = places(tokens, from, words)
-      return at === null ? [] : [{ from, to: (at.at(-1) ?? from) + 1, at, meanings }]
+      const positions = places(tokens, from, words)
+      return positions === null
+        ? []
+        : [{ from, to: (positions.at(-1) ?? from) + 1, at: positions, meanings }]
     })
   )
   const width = ({ from, to }: PhraseSpot) => to - from
   found.sort((a, b) => b.at.length - a.at.length || width(a) - width(b) || a.from - b.from)
   const spots: PhraseSpot[] = []
   for (const spot of found) {
-    if (spot.at.some(at => covered.has(at))) continue
-    for (const at of spot.at) covered.add(at)
+    if (spot.at.some(place => covered.has(place))) continue
+    for (const place of spot.at) covered.add(place)
     spots.push(spot)
   }
   return spots.sort((a, b) => a.from - b.from)
@@ -65,15 +67,15 @@ function places(
   from: number,
   words: readonly string[]
 ): readonly number[] | null {
-  const at = [from]
+  const positions = [from]
   for (const word of words.slice(1)) {
-    let next = (at.at(-1) ?? from) + 1
+    let next = (positions.at(-1) ?? from) + 1
     const last = next + MOST_BETWEEN
     while (next < last && tokens[next]?.word !== word && isFiller(tokens[next])) next++
     if (tokens[next]?.word !== word) return null
-    at.push(next)
+    positions.push(next)
   }
-  return at
+  return positions
 }
 
 const isFiller = (token: Token | undefined): boolean =>

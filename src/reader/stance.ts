@@ -36,19 +36,21 @@ export function stanceOf(
   spots: readonly PhraseSpot[],
   foods: ReadonlySet<string>
 ): Stance {
-  const free = (at: number) => !spots.some(spot => covers(spot, at))
+  const free = (place: number) => !spots.some(spot => covers(spot, place))
   const places = (words: ReadonlySet<string>) =>
-    tokens.flatMap(({ word }, at) => (words.has(word) ? [at] : []))
+    tokens.flatMap(({ word }, index) => (words.has(word) ? [index] : []))
   const negators = places(NEGATORS)
   return {
-    doubted: tokens.some((_, at) => free(at) && doubtAt(tokens, at)),
-    hedged: !tokens.some((_, at) => free(at) && doubtAt(tokens, at) && !runAt(tokens, at, HEDGES)),
+    doubted: tokens.some((_, index) => free(index) && doubtAt(tokens, index)),
+    hedged: !tokens.some(
+      (_, index) => free(index) && doubtAt(tokens, index) && !runAt(tokens, index, HEDGES)
+    ),
     negators,
-    denied: new Set(negators.filter(free).flatMap(at => reach(tokens, spots, at))),
-    shakers: tokens.flatMap(({ word }, at) =>
-      free(at) &&
-      (SHAKERS.has(word) || runAt(tokens, at, SHAKER_RUNS) || othersBrew(tokens, at, foods))
-        ? [at]
+    denied: new Set(negators.filter(free).flatMap(place => reach(tokens, spots, place))),
+    shakers: tokens.flatMap(({ word }, index) =>
+      free(index) &&
+      (SHAKERS.has(word) || runAt(tokens, index, SHAKER_RUNS) || othersBrew(tokens, index, foods))
+        ? [index]
         : []
     ),
     joins: [...places(AND), ...places(OR)].filter(free)
@@ -56,8 +58,8 @@ export function stanceOf(
 }
 
 /** "My mom's jar", "el frasco de mi vecina". */
-function othersBrew(tokens: readonly Token[], at: number, foods: ReadonlySet<string>): boolean {
-  const [one, two, three, four] = tokens.slice(at, at + 4)
+function othersBrew(tokens: readonly Token[], place: number, foods: ReadonlySet<string>): boolean {
+  const [one, two, three, four] = tokens.slice(place, place + 4)
   if (!one || !two) return false
   if (KIN.has(one.word)) return isFood(two, foods)
   const whose = KIN.has(three?.word ?? '') || KIN.has(four?.word ?? '')
@@ -87,16 +89,16 @@ function reach(
 ): readonly number[] {
   const reached: number[] = []
   const bridges = tokens[negator]?.word === 'no' ? BRIDGES_AFTER_NO : BRIDGES
-  let at = negator + 1
-  while (at < tokens.length) {
-    const word = tokens[at]?.word ?? ''
-    const spot = spots.find(({ from }) => from === at)
-    if (spot === undefined && bridges.has(word)) at++
+  let place = negator + 1
+  while (place < tokens.length) {
+    const word = tokens[place]?.word ?? ''
+    const spot = spots.find(({ from }) => from === place)
+    if (spot === undefined && bridges.has(word)) place++
     else {
-      const to = spot?.to ?? at + 1
-      for (; at < to; at++) reached.push(at)
-      if (!OR.has(tokens[at]?.word ?? '')) break
-      at++
+      const to = spot?.to ?? place + 1
+      for (; place < to; place++) reached.push(place)
+      if (!OR.has(tokens[place]?.word ?? '')) break
+      place++
     }
   }
   return reached

@@ -1,4 +1,5 @@
 import { isInterval } from '../tree/answers.ts'
+import { groupOf } from '../tree/group.ts'
 import { type Candidate, type Fragment, factKey } from './fact.ts'
 import { AND, COLD, EXCEPTING, KIN, NEGATORS, PERSONS, SMALL_WORDS } from './lexicon.ts'
 import { factOf } from './meaning.ts'
@@ -38,7 +39,7 @@ export function openTogether(
   })
   return parts => {
     const read = (fragments: readonly Fragment[]): readonly ReadPart[] =>
-      parts.map((part, at) => ({ ...part, fragment: fragments[at] ?? part.fragment }))
+      parts.map((part, index) => ({ ...part, fragment: fragments[index] ?? part.fragment }))
     const undone = turnedOut(read(corrected(parts)))
     const all = joined(read(amounting(read(undone), book)), halves)
     return keptCold(read(excepted(read(ofOthers(read(all))))))
@@ -57,18 +58,20 @@ const content = (words: readonly string[]): readonly string[] =>
 function amounting(parts: readonly ReadPart[], { both }: PhraseBook): readonly Fragment[] {
   return both.reduce<readonly Fragment[]>(
     (fragments, { observation, sign, of: [who, what] }) => {
-      const tells = (fragment: Fragment | undefined, told: string) =>
+      const tells = (fragment: Fragment | undefined, text: string) =>
         fragment?.candidates.find(
           ({ observation: id, answer }) =>
-            id === observation && typeof answer === 'object' && 'yes' === yesOf(answer, told)
+            id === observation && typeof answer === 'object' && 'yes' === groupOf(answer)[text]
         )
-      const drinkers = fragments.flatMap((fragment, at) => (tells(fragment, what) ? [at] : []))
-      return fragments.map((fragment, at) => {
+      const drinkers = fragments.flatMap((fragment, index) =>
+        tells(fragment, what) ? [index] : []
+      )
+      return fragments.map((fragment, index) => {
         const one = tells(fragment, who)
         // Of several the one that goes on about the same person, else one that is clear, else any.
         const [other] = drinkers
-          .filter(each => !areTwo(parts, at, each))
-          .map(each => ({ told: tells(fragments[each], what), same: isSame(parts, at, each) }))
+          .filter(each => !areTwo(parts, index, each))
+          .map(each => ({ told: tells(fragments[each], what), same: isSame(parts, index, each) }))
           .sort(
             (a, b) =>
               Number(b.same) - Number(a.same) ||
@@ -91,8 +94,6 @@ function amounting(parts: readonly ReadPart[], { both }: PhraseBook): readonly F
   )
 }
 
-const yesOf = (answer: object, sign: string): unknown => (answer as Record<string, unknown>)[sign]
-
 /** Whether two parts are one, or the later follows on the earlier and names no other person. */
 function isSame(parts: readonly ReadPart[], one: number, other: number): boolean {
   if (one === other) return true
@@ -102,16 +103,16 @@ function isSame(parts: readonly ReadPart[], one: number, other: number): boolean
 
 /** "My daughter is pregnant, my husband drank some": each is told of somebody else. */
 function areTwo(parts: readonly ReadPart[], one: number, other: number): boolean {
-  const kinIn = (at: number) =>
-    parts[at]?.tokens.flatMap(({ word }) => (KIN.has(word) ? [word] : [])) ?? []
+  const kinIn = (place: number) =>
+    parts[place]?.tokens.flatMap(({ word }) => (KIN.has(word) ? [word] : [])) ?? []
   const [first, second] = [kinIn(one), kinIn(other)]
   return first.length > 0 && second.length > 0 && !first.some(word => second.includes(word))
 }
 
 /** "She is pregnant and I had a glass": another person acts. */
 function changes(parts: readonly ReadPart[], early: number, late: number): boolean {
-  const subject = (at: number) =>
-    parts[at]?.tokens.find(({ word }) => PERSONS.has(word) && !KIN.has(word))?.word
+  const subject = (place: number) =>
+    parts[place]?.tokens.find(({ word }) => PERSONS.has(word) && !KIN.has(word))?.word
   const [before, after] = [subject(early), subject(late)]
   if (after === undefined) return false
   const kin = parts[early]?.tokens.some(({ word }) => KIN.has(word)) ?? false
@@ -138,8 +139,8 @@ function joined(parts: readonly ReadPart[], halves: readonly Halves[]): readonly
     )
     if (!both) return all
     const offered: Candidate = { ...fact, matched: meaning.text, sure: false }
-    return all.map((fragment, at) =>
-      lefts[at] || rights[at] ? withFirst(fragment, offered) : fragment
+    return all.map((fragment, index) =>
+      lefts[index] || rights[index] ? withFirst(fragment, offered) : fragment
     )
   }, fragments)
 }
@@ -159,12 +160,12 @@ const holdsNearly = ({ tokens, fragment }: ReadPart, words: readonly string[]): 
   words.every(word => tokens.some(each => nearly(each.word, word)))
 
 /** The same, one slip in a short word, or two in a long one. */
-function nearly(typed: string, known: string): boolean {
-  if (typed === known) return true
-  if (known.length < 5 || typed.length < 4 || typed.length > 30) return false
-  if (oneSlip(typed, known)) return true
-  const shorter = [...typed].map((_, at) => typed.slice(0, at) + typed.slice(at + 1))
-  return known.length >= 7 && shorter.some(each => each === known || oneSlip(each, known))
+function nearly(typed: string, word: string): boolean {
+  if (typed === word) return true
+  if (word.length < 5 || typed.length < 4 || typed.length > 30) return false
+  if (oneSlip(typed, word)) return true
+  const shorter = [...typed].map((_, index) => typed.slice(0, index) + typed.slice(index + 1))
+  return word.length >= 7 && shorter.some(each => each === word || oneSlip(each, word))
 }
 
 /**
@@ -173,8 +174,8 @@ function nearly(typed: string, known: string): boolean {
  */
 function corrected(parts: readonly ReadPart[]): readonly Fragment[] {
   const fragments = parts.map(({ fragment }) => fragment)
-  for (const [at, next] of fragments.entries()) {
-    const before = fragments[at - 1]
+  for (const [index, next] of fragments.entries()) {
+    const before = fragments[index - 1]
     if (next.corrects !== true || before === undefined) continue
     const replaced = before.candidates.filter(
       one =>
@@ -184,7 +185,7 @@ function corrected(parts: readonly ReadPart[]): readonly Fragment[] {
     const [reading] = replaced.filter(({ answer }) => isInterval(answer))
     const kept = before.candidates.filter(one => !replaced.includes(one))
     if (replaced.length === 0) continue
-    fragments[at - 1] = {
+    fragments[index - 1] = {
       ...before,
       candidates: kept,
       ...(kept.length === 0 && { problem: 'taken-back' })
@@ -195,7 +196,7 @@ function corrected(parts: readonly ReadPart[]): readonly Fragment[] {
     )
     const [only] = same
     if (only && same.length === 1)
-      fragments[at] = { ...next, candidates: [{ ...only, sure: true }] }
+      fragments[index] = { ...next, candidates: [{ ...only, sure: true }] }
   }
   return fragments
 }
@@ -203,9 +204,9 @@ function corrected(parts: readonly ReadPart[]): readonly Fragment[] {
 /** "Everyone is fine, but grandma", "nobody is sick. She did throw up": what is said of all is not taken. */
 function excepted(parts: readonly ReadPart[]): readonly Fragment[] {
   const everyone = parts.map(({ fragment }) => fragment.candidates.find(isSaidOfAll))
-  return parts.map(({ fragment }, at) => {
-    const said = everyone[at]
-    const next = parts[at + 1]
+  return parts.map(({ fragment }, index) => {
+    const said = everyone[index]
+    const next = parts[index + 1]
     if (said === undefined) return fragment
     const spoiled =
       next?.contrasts === true ||
@@ -230,11 +231,12 @@ function excepts({ tokens, fragment }: ReadPart): boolean {
 
 /** "I didn't eat any, but my husband tasted one": whoever speaks for themselves says nothing of the others. */
 function ofOthers(parts: readonly ReadPart[]): readonly Fragment[] {
-  const told = parts.flatMap(({ fragment }) => fragment.candidates.filter(({ sure }) => sure))
+  const candidates = parts.flatMap(({ fragment }) => fragment.candidates.filter(({ sure }) => sure))
   return parts.map(({ fragment }) => ({
     ...fragment,
     candidates: fragment.candidates.filter(
-      one => isSaidOfAll(one) || !isRuledOut(one) || !told.some(other => speaksAgainst(other, one))
+      one =>
+        isSaidOfAll(one) || !isRuledOut(one) || !candidates.some(other => speaksAgainst(other, one))
     )
   }))
 }
@@ -244,8 +246,8 @@ const isRuledOut = ({ answer }: Candidate): boolean =>
 
 /** "In the fridge forever, like 5 months": how long it stood cold is no count of its days. */
 function keptCold(parts: readonly ReadPart[]): readonly Fragment[] {
-  return parts.map(({ fragment, joined: follows, tokens }, at) => {
-    const cold = parts[at - 1]?.tokens.some(({ word }) => COLD.has(word)) ?? false
+  return parts.map(({ fragment, joined: follows, tokens }, index) => {
+    const cold = parts[index - 1]?.tokens.some(({ word }) => COLD.has(word)) ?? false
     const bare = tokens.every(
       ({ word, number }) => number !== undefined || UNIT_WORDS.has(word) || SMALL_WORDS.has(word)
     )
@@ -263,7 +265,7 @@ const speaksAgainst = (one: Candidate, said: Candidate): boolean =>
   one.observation === said.observation &&
   typeof one.answer === 'object' &&
   Object.entries(one.answer).some(
-    ([sign, value]) => value !== 'no' && Object.hasOwn(said.answer as object, sign)
+    ([sign, value]) => value !== 'no' && Object.hasOwn(groupOf(said.answer), sign)
   )
 
 /** Whether one fact cannot be told beside another that corrects it. */
@@ -289,9 +291,9 @@ function turnedOut(parts: readonly ReadPart[]): readonly Fragment[] {
       )
     }
   }
-  return parts.map(({ fragment, turnedOut: late }, at) => {
-    const next = parts[at + 1]
+  return parts.map(({ fragment, turnedOut: late }, index) => {
+    const next = parts[index + 1]
     if (next?.turnedOut) return unsure(fragment, next.fragment)
-    return late ? unsure(fragment, parts[at - 1]?.fragment) : fragment
+    return late ? unsure(fragment, parts[index - 1]?.fragment) : fragment
   })
 }

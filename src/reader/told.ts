@@ -112,7 +112,7 @@ export function scatteredBy(scene: Scene): readonly Candidate[] {
  */
 function affirmed(scene: Scene, spot: PhraseSpot, meaning: Phrase, book: PhraseBook): boolean {
   const { observation, answer } = meaning
-  const repaired = positions(spot).filter(at => scene.repaired.has(at)).length
+  const repaired = positions(spot).filter(place => scene.repaired.has(place)).length
   if (scene.asked !== 'no' || scene.crowded || scene.stance.shakers.length > 0) return false
   if (repaired > 1 || contradicted(scene, spot, meaning) || outgrown(scene, spot)) return false
   const smelled = book.sensed.has(observation.id)
@@ -123,7 +123,7 @@ function affirmed(scene: Scene, spot: PhraseSpot, meaning: Phrase, book: PhraseB
   if (smelled && !scene.sensed && scene.spots.length > 1) return false
   const numbered = scene.tokens.some(({ number }) => number !== undefined)
   const unexplained = outside(scene, scene.spots).filter(
-    at => !isQuiet(scene, at, meaning, book) && !(numbered && isBesideReading(scene, at))
+    place => !isQuiet(scene, place, meaning, book) && !(numbered && isBesideReading(scene, place))
   )
   if (unexplained.length === 0) return true
   const danger = answer !== null && isDanger(observation, answer)
@@ -137,8 +137,8 @@ function affirmed(scene: Scene, spot: PhraseSpot, meaning: Phrase, book: PhraseB
 
 /** "Smells like vinegar" tells of the smell; "botella de sabor" is a bottle. */
 function sensedBeside({ sensed, tokens }: Scene, spot: PhraseSpot): boolean {
-  const senses = tokens.flatMap(({ word }, at) => (SENSES.has(word) ? [at] : []))
-  return sensed && (senses.length === 0 || senses.some(at => !covers(spot, at)))
+  const senses = tokens.flatMap(({ word }, index) => (SENSES.has(word) ? [index] : []))
+  return sensed && (senses.length === 0 || senses.some(place => !covers(spot, place)))
 }
 
 const isGrave = ({ observation, answer }: Phrase): boolean =>
@@ -152,24 +152,24 @@ const besideDanger = ({ spots }: Scene): boolean =>
 /** Whether a word says nothing beside a phrase: a small word, a word of the same answer, a food, a place. */
 function isQuiet(
   { tokens, spots }: Scene,
-  at: number,
+  place: number,
   { observation }: Phrase,
   book: PhraseBook
 ): boolean {
-  const token = tokens[at]
+  const token = tokens[place]
   if (token === undefined) return true
   const { word } = token
   if (isFood(token, book.foods)) return true
   if (LIGHT.has(word) || PERSONS.has(word)) return true
-  const told = spots.flatMap(({ meanings }) => meanings)
-  if (told.some(each => book.ownWords(each.observation.id, each.answer).has(word))) return true
+  const senses = spots.flatMap(({ meanings }) => meanings)
+  if (senses.some(each => book.ownWords(each.observation.id, each.answer).has(word))) return true
   // "Spots" is a name of the colors, and tells of some of them.
   return book.ownWords(observation.id, null).has(word) && book.tellersOf(word).size === 0
 }
 
 /** "After 5 days", "two weeks ago": when it was so says nothing of what was so. */
-function isBesideReading({ tokens }: Scene, at: number): boolean {
-  const { word = '', number } = tokens[at] ?? {}
+function isBesideReading({ tokens }: Scene, place: number): boolean {
+  const { word = '', number } = tokens[place] ?? {}
   return number !== undefined || UNIT_WORDS.has(word) || LIGHT_BESIDE_READINGS.has(word)
 }
 
@@ -203,7 +203,7 @@ function contradicted(scene: Scene, spot: PhraseSpot, meaning: Phrase): boolean 
     .filter(other => other !== spot)
     .flatMap(({ meanings }) => meanings)
     .filter(other => !meanOne([meaning, other]))
-  const alternative = scene.stance.joins.some(at => OR.has(scene.tokens[at]?.word ?? ''))
+  const alternative = scene.stance.joins.some(place => OR.has(scene.tokens[place]?.word ?? ''))
   const { observation } = meaning
   return others.some(
     other => alternative || (observation.kind === 'choice' && other.observation === observation)
@@ -245,9 +245,9 @@ function deniedForSure(scene: Scene, spot: PhraseSpot): boolean {
     !scene.crowded &&
     negatorsBeside(scene, spot).length === 1 &&
     scene.stance.shakers.length === 0 &&
-    !positions(spot).some(at => scene.repaired.has(at))
+    !positions(spot).some(place => scene.repaired.has(place))
   )
 }
 
 const negatorsBeside = (scene: Scene, spot: PhraseSpot): readonly number[] =>
-  scene.stance.negators.filter(at => !covers(spot, at))
+  scene.stance.negators.filter(place => !covers(spot, place))

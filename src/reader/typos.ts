@@ -15,25 +15,25 @@ export interface Repaired {
 
 /** Puts right a word that is one slip away from exactly one word of the phrases. */
 export function repair(tokens: readonly Token[], book: PhraseBook): Repaired {
-  const at = new Set<number>()
-  if (tokens.length > MOST_WORDS) return { tokens, at }
+  const places = new Set<number>()
+  if (tokens.length > MOST_WORDS) return { tokens, at: places }
   const repaired = tokens.map((token, index) => {
     const { word, raw } = token
     if (raw.length < SHORTEST || raw.length > 30 || book.known.has(word)) return token
     // People seldom mistype the first letter, and with another it is another word: missing, hissing.
     const near = book.spellings.filter(
-      known =>
-        known.length >= SHORTEST &&
-        known[0] === raw[0] &&
-        !SMALL_WORDS.has(tokenOf(known).word) &&
-        oneSlip(raw, known)
+      each =>
+        each.length >= SHORTEST &&
+        each[0] === raw[0] &&
+        !SMALL_WORDS.has(tokenOf(each).word) &&
+        oneSlip(raw, each)
     )
-    const [only, ...others] = new Set(near.map(known => tokenOf(known).word))
+    const [only, ...others] = new Set(near.map(each => tokenOf(each).word))
     if (only === undefined || others.length > 0) return token
-    at.add(index)
+    places.add(index)
     return { word: only, raw: near[0] ?? only }
   })
-  return { tokens: repaired, at }
+  return { tokens: repaired, at: places }
 }
 
 /** Whether one letter added, left out, replaced, or two neighbours swapped, makes one of the other. */

@@ -37,7 +37,7 @@ const POSSESSIVE: ReadonlySet<string> = new Set(['my', 'our', 'his', 'her', 'mi'
 /** What the number at a place may be a reading of. */
 export function unitsFor(
   scene: Scene,
-  at: number,
+  place: number,
   measures: readonly Measure[],
   foods: ReadonlySet<string>,
   paired?: SpokenUnit
@@ -56,28 +56,32 @@ export function unitsFor(
     )
   if (paired) return foundIn([paired], true)
   const { tokens } = scene
-  const next = tokens[at + 1]
+  const next = tokens[place + 1]
   // "Since 3 am", "2 strips", "6 months pregnant".
-  if (next?.word === 'oclock' || countsTools(tokens, at, measures) || carriedFor(tokens, at)) {
+  if (
+    next?.word === 'oclock' ||
+    countsTools(tokens, place, measures) ||
+    carriedFor(tokens, place)
+  ) {
     return []
   }
-  if (ageAt(tokens, at, foods)) {
+  if (ageAt(tokens, place, foods)) {
     // "A year old" may be a jar where nobody is spoken of.
     const years = UNIT_WORDS.get(next?.word ?? '')
     const someone =
-      tokens.some(({ word }) => PERSONS.has(word)) || POSSESSIVE.has(tokens[at - 1]?.word ?? '')
+      tokens.some(({ word }) => PERSONS.has(word)) || POSSESSIVE.has(tokens[place - 1]?.word ?? '')
     return years && !someone ? foundIn([years], false) : []
   }
   const found = (units: readonly SpokenUnit[], clear: boolean): readonly UnitFound[] =>
     foundIn(units, clear).filter(({ spoken }) => !ofPerson(scene) || OF_JAR.has(spoken.unit))
-  const degrees = DEGREE_WORDS.has(tokens[at + 1]?.word ?? '')
-  const after = UNIT_WORDS.get(tokens[degrees ? at + 2 : at + 1]?.word ?? '')
-  const before = unitBefore(tokens, at)
+  const degrees = DEGREE_WORDS.has(tokens[place + 1]?.word ?? '')
+  const after = UNIT_WORDS.get(tokens[degrees ? place + 2 : place + 1]?.word ?? '')
+  const before = unitBefore(tokens, place)
   // "2 tablespoons salt".
   if (!after && KITCHEN.has(next?.word ?? '')) return []
   if (after && before && after !== before) return found([after, before], false)
   // "She is 9 days old" is somebody's age.
-  const owner = tokens[at - 1]?.word ?? ''
+  const owner = tokens[place - 1]?.word ?? ''
   if (after) return found([after], OWNERS.has(owner) || !PERSONS.has(owner))
   if (before) return found([before], before.standsFirst)
   if (degrees) return found(DEGREE_UNITS, false)
@@ -87,10 +91,10 @@ export function unitsFor(
   if (named.length > 0) {
     // "Strip 2" may be the second strip.
     const said =
-      !Number.isInteger(tokens[at]?.number) || tokens.some(({ word }) => SAYING.has(word))
+      !Number.isInteger(tokens[place]?.number) || tokens.some(({ word }) => SAYING.has(word))
     return named.flatMap(measure => own(measure, said, false))
   }
-  if (countsOther(tokens, at, measures)) return []
+  if (countsOther(tokens, place, measures)) return []
   const elsewhere = tokens.flatMap(({ word }) => (word.length > 1 ? [UNIT_WORDS.get(word)] : []))
   const units = elsewhere.filter(unit => unit !== undefined)
   if (units.length > 0) return found(units, false)
@@ -125,8 +129,8 @@ function own(measure: Measure, clear: boolean, bare: boolean): readonly UnitFoun
 }
 
 /** "pH of 4.1", "day: 9". */
-function unitBefore(tokens: readonly Token[], at: number): SpokenUnit | undefined {
-  for (let back = at - 1; back >= Math.max(0, at - 4); back--) {
+function unitBefore(tokens: readonly Token[], place: number): SpokenUnit | undefined {
+  for (let back = place - 1; back >= Math.max(0, place - 4); back--) {
     const word = tokens[back]?.word ?? ''
     const unit = UNIT_WORDS.get(word)
     if (unit) return unit
@@ -136,10 +140,14 @@ function unitBefore(tokens: readonly Token[], at: number): SpokenUnit | undefine
 }
 
 /** "2 jars", "my page 3": the number counts something that is no measure. */
-function countsOther(tokens: readonly Token[], at: number, measures: readonly Measure[]): boolean {
+function countsOther(
+  tokens: readonly Token[],
+  place: number,
+  measures: readonly Measure[]
+): boolean {
   return tokens.some(
     ({ word, number }, index) =>
-      index !== at &&
+      index !== place &&
       number === undefined &&
       !SMALL_WORDS.has(word) &&
       !UNIT_WORDS.has(word) &&
@@ -151,10 +159,14 @@ const isTool = (word: string, measures: readonly Measure[]): boolean =>
   measures.some(({ instruments }) => [...instruments.values()].some(own => own.has(word)))
 
 /** "2 strips" counts them. */
-function countsTools(tokens: readonly Token[], at: number, measures: readonly Measure[]): boolean {
-  const { word = '', raw = '' } = tokens[at + 1] ?? {}
+function countsTools(
+  tokens: readonly Token[],
+  place: number,
+  measures: readonly Measure[]
+): boolean {
+  const { word = '', raw = '' } = tokens[place + 1] ?? {}
   const tool = isTool(word, measures) || measures.some(({ names }) => names.has(word))
-  return word !== raw && tool && !UNIT_WORDS.has(word) && Number.isInteger(tokens[at]?.number)
+  return word !== raw && tool && !UNIT_WORDS.has(word) && Number.isInteger(tokens[place]?.number)
 }
 
 /** What is measured of a jar, whatever befalls a person. */

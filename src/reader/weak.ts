@@ -70,10 +70,8 @@ export function openWeak(book: PhraseBook): (scene: Scene, typing: boolean) => r
     raw.length < 5
       ? []
       : book.spellings
-          .filter(
-            known => known.length >= shortest && beginsAlike(raw, known) && oneSlip(raw, known)
-          )
-          .map(known => tokenOf(known).word)
+          .filter(each => each.length >= shortest && beginsAlike(raw, each) && oneSlip(raw, each))
+          .map(each => tokenOf(each).word)
 
   return (scene, typing) => {
     const tokens = scene.tokens
@@ -127,10 +125,8 @@ export function openWeak(book: PhraseBook): (scene: Scene, typing: boolean) => r
 }
 
 /** Another first letter is another word, unless it was left out or swapped with the next. */
-const beginsAlike = (typed: string, known: string): boolean =>
-  typed[0] === known[0] ||
-  known.slice(1) === typed ||
-  (typed[0] === known[1] && typed[1] === known[0])
+const beginsAlike = (typed: string, word: string): boolean =>
+  typed[0] === word[0] || word.slice(1) === typed || (typed[0] === word[1] && typed[1] === word[0])
 
 function isHint(grave: boolean, share: number, goesOn: boolean, words: number): boolean {
   if (grave) return share >= 0.99 || (goesOn && words > 1)
@@ -138,7 +134,7 @@ function isHint(grave: boolean, share: number, goesOn: boolean, words: number): 
 }
 
 const beginning = (byWord: ReadonlyMap<string, unknown>, { word, raw }: Token): readonly string[] =>
-  [...byWord.keys()].filter(known => known.startsWith(raw) || known.startsWith(word))
+  [...byWord.keys()].filter(each => each.startsWith(raw) || each.startsWith(word))
 
 /** Whether a "no" of a phrase stands in the piece, mistyped or not. */
 const isSaid = (negator: string, tokens: readonly Token[]): boolean =>
@@ -157,12 +153,12 @@ function valuesFor(
     return refuses.every(word => tokens.some(each => each.word === word)) ? ['no'] : []
   }
   // A "no" that belongs to the phrase, as in "no starter", turns nothing round.
-  const strangers = stance.negators.filter(at => !words.includes(tokens[at]?.word ?? ''))
+  const strangers = stance.negators.filter(place => !words.includes(tokens[place]?.word ?? ''))
   if (strangers.length === 0) {
     // Without its "no" a phrase says something else: "starter" is not "no starter".
     return refuses.length > 0 && !refuses.some(each => isSaid(each, tokens)) ? [] : ['yes']
   }
-  const reached = [...stance.denied].some(at => matched.includes(tokens[at]?.word ?? ''))
+  const reached = [...stance.denied].some(place => matched.includes(tokens[place]?.word ?? ''))
   if (!reached) return ['yes', 'no']
   return observation.kind === 'signs' ? ['no'] : []
 }

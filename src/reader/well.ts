@@ -27,7 +27,7 @@ export function wellIn(scene: Scene): readonly Candidate[] {
   if (observation === undefined || spot.meanings.some(each => each.observation !== observation)) {
     return []
   }
-  const rest = outside(scene, spots).map(at => scene.tokens[at]?.word ?? '')
+  const rest = outside(scene, spots).map(place => scene.tokens[place]?.word ?? '')
   const quiet = rest.every(word => BESIDE_WELL.has(word) && !NEGATORS.has(word))
   const now = !cleaned(text)
     .split(/[^\p{L}]+/u)

@@ -20,8 +20,8 @@ export function isDanger(observation: Observation, answer: string): boolean {
 /** Whether a fact tells of a danger sign that it is there. */
 export function isDangerFact(tree: Tree, { observation: id, answer }: Fact): boolean {
   const observation = tree.observations[id]
-  const [told, value] = toldIn(answer)
-  return observation !== undefined && value === 'yes' && isDanger(observation, told)
+  const [sign, value] = toldIn(answer)
+  return observation !== undefined && value === 'yes' && isDanger(observation, sign)
 }
 
 /** Compares facts, most worrying first: danger signs, then the order of the walk and of the authors. */
@@ -30,11 +30,11 @@ export function byWorry(tree: Tree): (a: Fact, b: Fact) => number {
   const key = ({ observation: id, answer }: Fact): readonly number[] => {
     const observation = tree.observations[id]
     if (observation === undefined) return []
-    const [told, value] = toldIn(answer)
-    const place = answersOf(observation).indexOf(told)
+    const [sign, value] = toldIn(answer)
+    const place = answersOf(observation).indexOf(sign)
     return [
       SIGN_VALUES.indexOf(value),
-      isDanger(observation, told) ? 0 : 1,
+      isDanger(observation, sign) ? 0 : 1,
       order.indexOf(id),
       place < 0 ? Number.MAX_SAFE_INTEGER : place
     ]

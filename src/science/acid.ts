@@ -72,12 +72,12 @@ export function phOf({ acids, strongIons = 0, buffer }: Solution): number {
   let ph = 7
   for (let round = 0; round < ROUNDS; round++) {
     const gammas = [1, 2, 3].map(charge => activity(charge, ionicStrength))
-    const given = (at: number) => acids.map(acid => ions(acid, 10 ** -at, gammas))
+    const given = (index: number) => acids.map(acid => ions(acid, 10 ** -index, gammas))
     const [one = 1] = gammas
-    ph = phWhere(at => {
-      const hydrogen = 10 ** -at
-      const taken = buffer ? buffer.capacity * Math.max(0, buffer.neutral - at) : 0
-      const negative = given(at).reduce((sum, { charge }) => sum + charge, 0)
+    ph = phWhere(trial => {
+      const hydrogen = 10 ** -trial
+      const taken = buffer ? buffer.capacity * Math.max(0, buffer.neutral - trial) : 0
+      const negative = given(trial).reduce((sum, { charge }) => sum + charge, 0)
       return hydrogen / one + strongIons + taken - negative - WATER / (hydrogen * one)
     })
     const hydrogen = 10 ** -ph
@@ -96,13 +96,16 @@ function ions({ pKa, molar }: Acid, hydrogen: number, gammas: readonly number[])
   let all = 1
   let charge = 0
   let strength = 0
-  pKa.forEach((one, at) => {
-    const before = at === 0 ? 1 : (gammas[at - 1] as number)
-    form *= ((10 ** -one / hydrogen) * before) / (gammas[at] as number)
+  let before = 1
+  for (const [index, gamma] of gammas.entries()) {
+    const constant = pKa[index]
+    if (constant === undefined) break
+    form *= ((10 ** -constant / hydrogen) * before) / gamma
     all += form
-    charge += (at + 1) * form
-    strength += (at + 1) ** 2 * form
-  })
+    charge += (index + 1) * form
+    strength += (index + 1) ** 2 * form
+    before = gamma
+  }
   return { charge: (molar * charge) / all, strength: (molar * strength) / all }
 }
 

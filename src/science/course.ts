@@ -69,8 +69,8 @@ function phOn(
   day: number
 ) {
   const faster = (celsius < 25 ? below : above) ** ((celsius - 25) / 10)
-  const made = rate * faster * Math.max(0, day - lag)
-  return phWith(tea, acidAt(tea, start) + made)
+  const acid = rate * faster * Math.max(0, day - lag)
+  return phWith(tea, acidAt(tea, start) + acid)
 }
 
 /**
@@ -110,9 +110,10 @@ export function progress(readings: readonly AcidReading[], celsius: number): Cou
   if (first === undefined) return { readings: [], aboveSlowEdge: null }
   const judged = inOrder.map(reading => {
     const found = courseBand(first.ph, celsius, reading.day - first.day)
-    const band = found.standing === 'band' ? found.ph : null
-    return { ...reading, band, lies: band === null ? found.standing : lies(reading.ph, band) }
-  }) as CourseProgress['readings']
+    return found.standing === 'band'
+      ? { ...reading, band: found.ph, lies: lies(reading.ph, found.ph) }
+      : { ...reading, band: null, lies: found.standing }
+  })
   const last = judged.at(-1)
   return {
     readings: judged,

@@ -49,15 +49,15 @@ export const gasFromSugar = (sucrose: number): number =>
  * @throws BadInput outside of these.
  */
 export function partialPressure(
-  made: number,
+  formed: number,
   celsius: number,
   headspace: number,
   solids: number
 ): number {
-  checked('made', made, { from: 0, to: 10, unit: 'mol/L' })
+  checked('made', formed, { from: 0, to: 10, unit: 'mol/L' })
   checked('headspace', headspace, { from: 0, to: 10, unit: '' })
   checked('solids', solids, { from: SOLIDS.low, to: SOLIDS.high, unit: '' })
-  return made / (solids * solubility(celsius) + headspace / (GAS * (celsius + KELVIN)))
+  return formed / (solids * solubility(celsius) + headspace / (GAS * (celsius + KELVIN)))
 }
 
 /** How a bottle is made, and the gauge pressure in bar at which it is a hazard. */
@@ -122,9 +122,9 @@ export function sealedPressure({ sugar, days, celsius, headspace, bottle }: Seal
   if (days !== null) checked('days', days, { from: 0, to: 3650, unit: 'days' })
   checked('headspace', headspace, { from: 0.01, to: 1, unit: '' })
   checked('temperature', celsius, { from: -1, to: 45, unit: '°C' })
-  const bar = (made: number, end: keyof Span): number =>
+  const bar = (formed: number, end: keyof Span): number =>
     // What dissolves less presses more.
-    BAR_PER_ATM * partialPressure(made, celsius, headspace, SOLIDS[OPPOSITE[end]])
+    BAR_PER_ATM * partialPressure(formed, celsius, headspace, SOLIDS[OPPOSITE[end]])
   const ceilingOf = (end: keyof Span) => gasFromSugar(sugar[end])
   const madeBy = (end: keyof Span): number => {
     const all = ceilingOf(end)

@@ -33,9 +33,9 @@ export function acidAt(tea: Tea, ph: number): number {
 
 /** The pH of a tea with mol/L of acid in it; with none it is that of the tea. */
 export function phWith(tea: Tea, molar: number): number {
-  const ph = phWhere(at => {
-    const hydrogen = 10 ** -at
-    return owed(tea, at, hydrogen) - molar * ionized(tea, hydrogen)
+  const ph = phWhere(trial => {
+    const hydrogen = 10 ** -trial
+    return owed(tea, trial, hydrogen) - molar * ionized(tea, hydrogen)
   })
   return Math.min(tea.buffer.neutral, ph)
 }

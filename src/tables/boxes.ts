@@ -26,24 +26,25 @@ export function boxesOf(
 ): (leads: readonly number[]) => readonly Leaf[] {
   const whole = cuttable(sizes, points)
   return leads => {
-    const known = new Map<Cuttable, readonly Leaf[]>()
-    const best = (at: Cuttable): readonly Leaf[] => {
-      const before = known.get(at)
+    const cache = new Map<Cuttable, readonly Leaf[]>()
+    const best = (cuttable: Cuttable): readonly Leaf[] => {
+      const before = cache.get(cuttable)
       if (before !== undefined) return before
-      const first = leads[at.points[0] ?? 0] ?? 0
+      const first = leads[cuttable.points[0] ?? 0] ?? 0
       let found: readonly Leaf[] | undefined
-      if (at.points.every(point => leads[point] === first)) found = [{ box: at.box, leads: first }]
+      if (cuttable.points.every(point => leads[point] === first))
+        found = [{ box: cuttable.box, leads: first }]
       else {
-        for (const [near, far] of at.halves) {
+        for (const [near, far] of cuttable.halves) {
           const [some, others] = [best(near), best(far)]
           if (found === undefined || some.length + others.length < found.length) {
             found = [...some, ...others]
           }
         }
       }
-      const made = found ?? []
-      known.set(at, made)
-      return made
+      const leaves = found ?? []
+      cache.set(cuttable, leaves)
+      return leaves
     }
     return best(whole)
   }
@@ -51,12 +52,12 @@ export function boxesOf(
 
 /** A box with every way to cut it in two, down to single places; equal boxes are one. */
 function cuttable(sizes: readonly number[], points: readonly (readonly number[])[]): Cuttable {
-  const known = new Map<string, Cuttable>()
+  const cache = new Map<string, Cuttable>()
   const make = (box: Box): Cuttable => {
     const key = `${box}`
-    const before = known.get(key)
+    const before = cache.get(key)
     if (before !== undefined) return before
-    const made = {
+    const cuttable = {
       box,
       points: points.flatMap((point, index) => (holds(box, point) ? [index] : [])),
       halves: box.flatMap(([from, to], axis) =>
@@ -66,16 +67,16 @@ function cuttable(sizes: readonly number[], points: readonly (readonly number[])
         ])
       )
     }
-    known.set(key, made)
-    return made
+    cache.set(key, cuttable)
+    return cuttable
   }
   return make(sizes.map(size => [0, size - 1] as const))
 }
 
 function holds(box: Box, point: readonly number[]): boolean {
   return box.every(([from, to], axis) => {
-    const at = must(point[axis], 'point')
-    return from <= at && at <= to
+    const coordinate = must(point[axis], 'point')
+    return from <= coordinate && coordinate <= to
   })
 }
 

@@ -26,14 +26,14 @@ export function columnsOf(tree: Tree, variable: Variable): Columns {
   const measure = tree.observations[variable.observation]
   const ways =
     measure?.kind === 'measure' ? numberWays(tree, measure, variable) : answerWays(variable)
-  const known = new Map<string, readonly Way[]>()
+  const cache = new Map<string, readonly Way[]>()
   return {
     inputs: inputsOf(tree, variable),
     ways(leads) {
       const key = `${leads}`
-      const made = known.get(key) ?? ways(leads)
-      known.set(key, made)
-      return made
+      const result = cache.get(key) ?? ways(leads)
+      cache.set(key, result)
+      return result
     }
   }
 }

@@ -62,7 +62,7 @@ function sourceElement(id: string, source: Cited | undefined): string {
   })
 }
 
-function decisionElement(table: Table, at: number): string {
+function decisionElement(table: Table, index: number): string {
   const name = decisionName(table)
   const cited = new Set(table.rows.flatMap(({ because }) => because))
   return element(
@@ -84,11 +84,11 @@ function decisionElement(table: Table, at: number): string {
         element('requiredAuthority', { href: `#source_${id}` })
       )
     ),
-    tableElement(name, table, at)
+    tableElement(name, table, index)
   )
 }
 
-function tableElement(name: string, table: Table, at: number): string {
+function tableElement(name: string, table: Table, index: number): string {
   const { inputs, outputs, rows, lens } = table
   const values = (tag: string, id: string, all: readonly string[]) =>
     element(tag, { id }, element('text', {}, text(all.map(quoted).join(','))))
@@ -115,7 +115,7 @@ function tableElement(name: string, table: Table, at: number): string {
       values('outputValues', `outcomes_${name}`, outputs)
     ),
     element('annotation', { name: 'sources' }),
-    ...rows.map((row, i) => `\n${ruleElement(`${at}_${i + 1}`, table, row)}`)
+    ...rows.map((row, i) => `\n${ruleElement(`${index}_${i + 1}`, table, row)}`)
   )
 }
 

@@ -1,5 +1,5 @@
 import type { Diagrams } from '../diagrams/diagram.ts'
-import { must } from '../tree/must.ts'
+import { at, must } from '../tree/must.ts'
 
 interface Vertex {
   readonly variable: number
@@ -33,10 +33,10 @@ export class Ordering {
     this.root = root
     this.#constants = vertex => diagrams.isConstant(vertex)
     this.#ways = ways
-    const visit = (at: number): void => {
-      if (diagrams.isConstant(at) || this.#vertices.has(at)) return
-      const children = diagrams.childrenOf(at)
-      this.#put(at, { variable: diagrams.variableOf(at), children })
+    const visit = (id: number): void => {
+      if (diagrams.isConstant(id) || this.#vertices.has(id)) return
+      const children = diagrams.childrenOf(id)
+      this.#put(id, { variable: diagrams.variableOf(id), children })
       children.forEach(visit)
     }
     visit(root)
@@ -54,22 +54,22 @@ export class Ordering {
   }
 
   /** What a vertex that is no constant asks, and where its values lead. */
-  vertexOf(at: number): Vertex {
-    return must(this.#vertices.get(at), 'vertex')
+  vertexOf(id: number): Vertex {
+    return must(this.#vertices.get(id), 'vertex')
   }
 
   /** How many rows the table has in this order, or the part of it below a vertex. */
   rows(from = this.root): number {
-    const known = new Map<number, number>()
-    const visit = (at: number): number => {
-      if (this.#constants(at)) return 1
-      const before = known.get(at)
+    const cache = new Map<number, number>()
+    const visit = (id: number): number => {
+      if (this.#constants(id)) return 1
+      const before = cache.get(id)
       if (before !== undefined) return before
-      const vertex = this.vertexOf(at)
+      const vertex = this.vertexOf(id)
       vertex.leads ??= this.#ways(vertex.variable, vertex.children).map(({ leads }) => leads)
       let sum = 0
       for (const to of vertex.leads) sum += visit(to)
-      known.set(at, sum)
+      cache.set(id, sum)
       return sum
     }
     return visit(from)
@@ -88,25 +88,25 @@ export class Ordering {
   #place(variable: number, rows: number): number {
     const last = this.#order.length - 1
     let best = rows
-    let at = this.#order.indexOf(variable)
-    let place = at
+    let position = this.#order.indexOf(variable)
+    let place = position
     const step = (to: number) => {
-      this.#swap(Math.min(at, to))
-      at = to
+      this.#swap(Math.min(position, to))
+      position = to
       const now = this.rows()
       if (now < best) {
         best = now
-        place = at
+        place = position
       }
       return now
     }
     // Far too many rows: this direction leads nowhere.
-    while (at < last) if (step(at + 1) > best * 3) break
-    while (at > 0) if (step(at - 1) > best * 3 && at < place) break
-    while (at !== place) {
-      const to = at + Math.sign(place - at)
-      this.#swap(Math.min(at, to))
-      at = to
+    while (position < last) if (step(position + 1) > best * 3) break
+    while (position > 0) if (step(position - 1) > best * 3 && position < place) break
+    while (position !== place) {
+      const to = position + Math.sign(place - position)
+      this.#swap(Math.min(position, to))
+      position = to
     }
     this.#sweep()
     return best
@@ -115,26 +115,26 @@ export class Ordering {
   /** How long the parts would be if the variable came first: one for each way on from there. */
   partsBy(variable: number): readonly number[] {
     const place = this.#order.indexOf(variable)
-    for (let at = place; at > 0; at--) this.#swap(at - 1)
+    for (let index = place; index > 0; index--) this.#swap(index - 1)
     const { children } = this.vertexOf(this.root)
     const parts = this.#ways(variable, children).map(({ leads }) => this.rows(leads))
-    for (let at = 0; at < place; at++) this.#swap(at)
+    for (let index = 0; index < place; index++) this.#swap(index)
     this.#sweep()
     return parts
   }
 
   /** The variable at this place and the next one change places; every function stays what it is. */
   #swap(place: number): void {
-    const [upper, lower] = this.#order.slice(place, place + 2) as [number, number]
+    const [upper, lower] = [at(this.#order, place), at(this.#order, place + 1)]
     const asksLower = (child: number) => this.#vertices.get(child)?.variable === lower
     const kept = new Map<string, number>()
     const changing: [number, Vertex][] = []
-    for (const at of this.#layers.get(upper) ?? []) {
-      const vertex = this.vertexOf(at)
-      if (vertex.children.some(asksLower)) changing.push([at, vertex])
-      else kept.set(`${vertex.children}`, at)
+    for (const id of this.#layers.get(upper) ?? []) {
+      const vertex = this.vertexOf(id)
+      if (vertex.children.some(asksLower)) changing.push([id, vertex])
+      else kept.set(`${vertex.children}`, id)
     }
-    for (const [at, { children }] of changing) {
+    for (const [index, { children }] of changing) {
       const below = this.vertexOf(must(children.find(asksLower), 'child')).children
       const turned = below.map((_, value) =>
         this.#make(
@@ -145,8 +145,8 @@ export class Ordering {
           kept
         )
       )
-      this.#take(at)
-      this.#put(at, { variable: lower, children: turned })
+      this.#take(index)
+      this.#put(index, { variable: lower, children: turned })
     }
     this.#order.splice(place, 2, lower, upper)
   }
@@ -155,35 +155,35 @@ export class Ordering {
     const first = must(children[0], 'child')
     if (children.every(child => child === first)) return first
     const key = `${children}`
-    const known = kept.get(key)
-    if (known !== undefined) return known
-    const made = this.#next++
-    this.#put(made, { variable, children })
-    kept.set(key, made)
-    return made
+    const before = kept.get(key)
+    if (before !== undefined) return before
+    const result = this.#next++
+    this.#put(result, { variable, children })
+    kept.set(key, result)
+    return result
   }
 
   /** Forgets the vertices that nothing leads to any more. */
   #sweep(): void {
     const live = new Set<number>()
-    const visit = (at: number): void => {
-      if (this.#constants(at) || live.has(at)) return
-      live.add(at)
-      this.vertexOf(at).children.forEach(visit)
+    const visit = (id: number): void => {
+      if (this.#constants(id) || live.has(id)) return
+      live.add(id)
+      this.vertexOf(id).children.forEach(visit)
     }
     visit(this.root)
-    for (const at of [...this.#vertices.keys()]) if (!live.has(at)) this.#take(at)
+    for (const id of [...this.#vertices.keys()]) if (!live.has(id)) this.#take(id)
   }
 
-  #put(at: number, vertex: Vertex): void {
-    this.#vertices.set(at, vertex)
+  #put(id: number, vertex: Vertex): void {
+    this.#vertices.set(id, vertex)
     const layer = this.#layers.get(vertex.variable)
-    if (layer) layer.add(at)
-    else this.#layers.set(vertex.variable, new Set([at]))
+    if (layer) layer.add(id)
+    else this.#layers.set(vertex.variable, new Set([id]))
   }
 
-  #take(at: number): void {
-    this.#layers.get(this.vertexOf(at).variable)?.delete(at)
-    this.#vertices.delete(at)
+  #take(id: number): void {
+    this.#layers.get(this.vertexOf(id).variable)?.delete(id)
+    this.#vertices.delete(id)
   }
 }

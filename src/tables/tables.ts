@@ -8,7 +8,7 @@ import { must } from '../tree/must.ts'
 import { TRACKS } from '../tree/observation.ts'
 import type { Tree } from '../tree/tree.ts'
 import { adviceOf, becauseOf, fits } from './because.ts'
-import { type Columns, columnsOf, type Way } from './columns.ts'
+import { type Columns, columnsOf } from './columns.ts'
 import { type AlarmingVariable, alarmsOf } from './emergencies.ts'
 import type { Ordering } from './ordering.ts'
 import { type Kept, MOST_ROWS, sharesOf } from './split.ts'
@@ -70,8 +70,8 @@ function partOf(
   of: number
 ) {
   const named = where.flatMap(({ variable, cells }) =>
-    cells.flatMap((cell, at) =>
-      cell === null ? [] : [{ input: must(columns[variable]?.[at], 'input'), cell }]
+    cells.flatMap((cell, index) =>
+      cell === null ? [] : [{ input: must(columns[variable]?.[index], 'input'), cell }]
     )
   )
   return { number, of, where: named }
@@ -91,17 +91,17 @@ function drawn(
     ...alarms.map(({ variable, quiet }) => [variable, [{ among: quiet }]] as const),
     ...where.map(({ variable, cells }) => [variable, cells] as const)
   ])
-  const visit = (at: number, cells: ReadonlyMap<number, readonly Cell[]>): void => {
-    if (ordering.isConstant(at)) {
+  const visit = (vertex: number, cells: ReadonlyMap<number, readonly Cell[]>): void => {
+    if (ordering.isConstant(vertex)) {
       const fitting = (variable: number) => {
         const { inputs } = must(columns[variable], 'columns')
         return (value: Variable['values'][number]) => fits(value, inputs, cells.get(variable) ?? [])
       }
-      rows.push({ cells, level: at, because: becauseOf(compiled, lens, at, fitting) })
+      rows.push({ cells, level: vertex, because: becauseOf(compiled, lens, vertex, fitting) })
       return
     }
-    const { variable, children } = ordering.vertexOf(at)
-    for (const way of must(columns[variable], 'columns').ways(children) as readonly Way[]) {
+    const { variable, children } = ordering.vertexOf(vertex)
+    for (const way of must(columns[variable], 'columns').ways(children)) {
       visit(way.leads, new Map([...cells, [variable, way.cells]]))
     }
   }
@@ -116,11 +116,11 @@ function emergencyRows(tree: Tree, alarms: readonly AlarmingVariable[]): readonl
       .slice(0, index)
       .map((alarm): [number, readonly Among[]] => [alarm.variable, [{ among: alarm.quiet }]])
     const { trail, outcome } = walk(tree, answers)
-    const at = level(tree, 'person', outcome.person)
-    const because = [...trail.flatMap(step => step.because), ...adviceOf(tree, 'person', at)]
+    const caution = level(tree, 'person', outcome.person)
+    const because = [...trail.flatMap(step => step.because), ...adviceOf(tree, 'person', caution)]
     return {
       cells: new Map([...before, [variable, [{ among: alarming }]]]),
-      level: at,
+      level: caution,
       because: [...new Set(because)]
     }
   })
@@ -132,7 +132,7 @@ function filled(
   rows: readonly Drawn[]
 ): { readonly inputs: readonly Input[]; readonly rows: readonly TableRow[] } {
   const places = columns
-    .flatMap((inputs, variable) => inputs.map((input, at) => ({ input, variable, at })))
+    .flatMap((inputs, variable) => inputs.map((input, index) => ({ input, variable, at: index })))
     .filter(({ variable, at }) =>
       rows.some(({ cells }) => (cells.get(variable)?.[at] ?? null) !== null)
     )

@@ -1,5 +1,6 @@
 import type { Interval } from './answers.ts'
 import { linkedOf } from './linked.ts'
+import { at } from './must.ts'
 import type { MeasureObservation } from './observation.ts'
 import { type Cut, cutsOf, sortCuts } from './range.ts'
 import type { Tree } from './tree.ts'
@@ -26,11 +27,18 @@ interface Limits {
 }
 
 function limitsOn(tree: Tree, measure: MeasureObservation): Limits {
-  return linkedOf(tree).limitsOf(measure, () => {
-    const taste = tasteOn(tree, measure)
-    return { cuts: sortCuts([...allOn(tree, measure), ...taste]), taste }
-  })
+  const ofTree = limits.get(tree) ?? new Map<string, Limits>()
+  limits.set(tree, ofTree)
+  const before = ofTree.get(measure.id)
+  if (before !== undefined) return before
+  const taste = tasteOn(tree, measure)
+  const found = { cuts: sortCuts([...allOn(tree, measure), ...taste]), taste }
+  ofTree.set(measure.id, found)
+  return found
 }
+
+/** Worked out at first need: they are looked up at every answer. */
+const limits = new WeakMap<Tree, Map<string, Limits>>()
 
 function allOn(tree: Tree, measure: MeasureObservation): readonly Cut[] {
   const cuts: Cut[] = measure.usual ? [...cutsOf(measure.usual)] : []
@@ -69,12 +77,8 @@ export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[
   for (let from = 0; from < points.length; from++) {
     const last = isExact(measure) ? from : points.length - 1
     for (let to = from; to <= last; to++) {
-      for (let at = from; at <= to; at++) {
-        const [low, reading, high] = [points[from], points[at], points[to]] as [
-          number,
-          number,
-          number
-        ]
+      for (let read = from; read <= to; read++) {
+        const [low, reading, high] = [at(points, from), at(points, read), at(points, to)]
         const interval = { low, reading, high }
         const key = keyOf(cuts, taste, interval)
         if (!bands.has(key)) bands.set(key, { label: labelOf(cuts, from, to), interval })
@@ -85,8 +89,8 @@ export function bandsOf(tree: Tree, measure: MeasureObservation): readonly Band[
 }
 
 /** Equal for two intervals that no limit on the measure tells apart. */
-export function bandKey(tree: Tree, measure: MeasureObservation, told: Interval): string {
-  return keyOf(cutsOn(tree, measure), tasteCuts(tree, measure), told)
+export function bandKey(tree: Tree, measure: MeasureObservation, interval: Interval): string {
+  return keyOf(cutsOn(tree, measure), tasteCuts(tree, measure), interval)
 }
 
 function keyOf(
@@ -111,12 +115,12 @@ function samples(cuts: readonly Cut[], counted: boolean): readonly number[] {
   const first = cuts[0]
   if (first === undefined) return [0]
   const between = cuts.slice(1).map((cut, i) => {
-    const start = cuts[i] as Cut
+    const start = at(cuts, i)
     const middle = (start.at + cut.at) / 2
     const whole = Math.floor(middle)
     return counted && past([start], whole) === 1 ? whole : middle
   })
-  return [first.at - 1, ...between, (cuts.at(-1) as Cut).at + 1]
+  return [first.at - 1, ...between, at(cuts, cuts.length - 1).at + 1]
 }
 
 /** How many of the cuts lie before the number. */

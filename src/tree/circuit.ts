@@ -61,8 +61,8 @@ export function sortedByWalk(questions: Questions): readonly Question[] {
       incoming.set(next, open)
       const found = questions.get(next)
       if (open !== 0 || !found) continue
-      const at = ready.findIndex(({ id }) => (rank.get(id) ?? 0) > (rank.get(next) ?? 0))
-      ready.splice(at < 0 ? ready.length : at, 0, found)
+      const place = ready.findIndex(({ id }) => (rank.get(id) ?? 0) > (rank.get(next) ?? 0))
+      ready.splice(place < 0 ? ready.length : place, 0, found)
     }
   }
   return order

@@ -1,7 +1,15 @@
-import { type Answers, measureOf, SIGN_VALUES, type SignValue, signsOf } from './answers.ts'
+import {
+  type Answer,
+  type Answers,
+  measureOf,
+  SIGN_VALUES,
+  type SignValue,
+  signsOf
+} from './answers.ts'
 import { lessFree } from './caution.ts'
 import { type Effective, effectiveChoice } from './effective.ts'
-import type { ChoiceObservation, SignsObservation } from './observation.ts'
+import { observationOf } from './must.ts'
+import type { ChoiceObservation } from './observation.ts'
 import { holds, holdsAll } from './range.ts'
 import type {
   Branch,
@@ -10,7 +18,8 @@ import type {
   MeasureQuestion,
   Question,
   SignsQuestion,
-  Tree
+  Tree,
+  Use
 } from './tree.ts'
 
 /** What a question makes of the answers: its effect and where it leads. */
@@ -41,7 +50,7 @@ function decideChoice(
   question: ChoiceQuestion,
   answers: Answers
 ): Decision | undefined {
-  const observation = tree.observations[question.asks] as ChoiceObservation
+  const observation = observationOf(tree.observations, question.asks, 'choice')
   const effective = effectiveChoice(tree, observation, answers)
   if (effective === undefined) return undefined
   const branch = branchFor(observation, question, effective)
@@ -63,11 +72,11 @@ function pickSettled({ settledBy }: Effective): { settledBy?: string } {
 }
 
 function decideSigns(tree: Tree, question: SignsQuestion, answers: Answers): Decision | undefined {
-  const observation = tree.observations[question.asks] as SignsObservation
-  const told = signsOf(answers, question.asks)
-  const open = observation.signs.some(sign => !sign.volunteered && !Object.hasOwn(told, sign.id))
+  const observation = observationOf(tree.observations, question.asks, 'signs')
+  const signs = signsOf(answers, question.asks)
+  const open = observation.signs.some(sign => !sign.volunteered && !Object.hasOwn(signs, sign.id))
   if (open && !question.volunteered) return undefined
-  const says = (sign: string) => (Object.hasOwn(told, sign) ? told[sign] : 'no')
+  const says = (sign: string) => (Object.hasOwn(signs, sign) ? signs[sign] : 'no')
   const effects = Object.entries(question.signs).flatMap(([sign, effect]) => {
     const value = says(sign)
     return value === undefined || value === 'no' ? [] : [effect[value]]
@@ -80,7 +89,7 @@ function decideSigns(tree: Tree, question: SignsQuestion, answers: Answers): Dec
 }
 
 /** Whether a sign's value takes a turn. */
-export function takesTurn(value: SignValue | undefined, orUnsure: boolean): boolean {
+export function takesTurn(value: Answer | undefined, orUnsure: boolean): boolean {
   return value === 'yes' || (orUnsure && value === 'unsure')
 }
 
@@ -88,17 +97,18 @@ export function takesTurn(value: SignValue | undefined, orUnsure: boolean): bool
 export function mergeEffects(effects: readonly Effect[]): Effect {
   return {
     raise: [...new Set(effects.flatMap(effect => effect.raise))],
-    use: effects.reduce((use, effect) => lessFree(use, effect.use), 'as-directed' as Effect['use']),
+    use: effects.reduce<Use>((use, effect) => lessFree(use, effect.use), 'as-directed'),
     notes: [...new Set(effects.flatMap(effect => effect.notes))]
   }
 }
 
 function decideMeasure(question: MeasureQuestion, answers: Answers): Decision | undefined {
-  const told = measureOf(answers, question.asks)
-  if (told === undefined && !question.volunteered) return undefined
-  if (told === undefined || told === 'unsure') return { branch: question.unsure }
-  const taste = question.taste.filter(({ range }) => holds(range, told.reading))
-  const branch = question.ranges.find(({ range }) => holdsAll(range, told)) ?? question.borderline
+  const reading = measureOf(answers, question.asks)
+  if (reading === undefined && !question.volunteered) return undefined
+  if (reading === undefined || reading === 'unsure') return { branch: question.unsure }
+  const taste = question.taste.filter(({ range }) => holds(range, reading.reading))
+  const branch =
+    question.ranges.find(({ range }) => holdsAll(range, reading)) ?? question.borderline
   return { branch: { ...mergeEffects([...taste, branch]), leads: branch.leads } }
 }
 

@@ -19,9 +19,9 @@ export function effectiveChoice(
   observation: ChoiceObservation,
   answers: Answers
 ): Effective | undefined {
-  const told = choiceOf(answers, observation.id)
-  if (told === undefined) return undefined
-  let best: Effective = { answer: told }
+  const choice = choiceOf(answers, observation.id)
+  if (choice === undefined) return undefined
+  let best: Effective = { answer: choice }
   for (const settler of settlersOf(tree, observation.id)) {
     const stands = standsFor(settler, choiceOf(answers, settler.id))
     if (stands !== undefined && rank(observation, stands) < rank(observation, best.answer)) {

@@ -12,7 +12,7 @@ export interface EmergencySign {
   readonly effect: Effect
 }
 
-const known = new WeakMap<Tree, readonly EmergencySign[]>()
+const cache = new WeakMap<Tree, readonly EmergencySign[]>()
 
 /**
  * Every answer of the tree that is an emergency on any walk; looked up once, asked for at every step.
@@ -20,8 +20,8 @@ const known = new WeakMap<Tree, readonly EmergencySign[]>()
  * is raised where the walk comes to it.
  */
 export function emergencySigns(tree: Tree): readonly EmergencySign[] {
-  const signs = known.get(tree) ?? signsOfEmergency(tree)
-  known.set(tree, signs)
+  const signs = cache.get(tree) ?? signsOfEmergency(tree)
+  cache.set(tree, signs)
   return signs
 }
 

@@ -1,4 +1,4 @@
-import type { ChoiceObservation, MeasureObservation, Track } from './observation.ts'
+import type { ChoiceObservation, Track } from './observation.ts'
 import type { Question, Tree, Verdict } from './tree.ts'
 
 /** What is looked up in a tree at every answer, gathered once. */
@@ -12,17 +12,15 @@ export interface Linked {
   readonly settlers: ReadonlyMap<string, readonly ChoiceObservation[]>
   /** By observation: the questions that ask it. */
   readonly questions: ReadonlyMap<string, readonly Question[]>
-  /** What one measure's limits come to, worked out at first need. */
-  limitsOf<T>(measure: MeasureObservation, make: () => T): T
 }
 
 const linked = new WeakMap<Tree, Linked>()
 
 /** The indexes of a tree, made once. */
 export function linkedOf(tree: Tree): Linked {
-  const known = linked.get(tree) ?? link(tree)
-  linked.set(tree, known)
-  return known
+  const before = linked.get(tree) ?? link(tree)
+  linked.set(tree, before)
+  return before
 }
 
 /** The observations whose answers count as a second answer to this one. */
@@ -46,19 +44,11 @@ function link(tree: Tree): Linked {
   for (const question of Object.values(tree.questions)) {
     questions.set(question.asks, [...(questions.get(question.asks) ?? []), question])
   }
-  const limits = new Map<string, unknown>()
   return {
     verdicts: new Map(tree.verdicts.map(verdict => [verdict.id, verdict])),
     levels,
     byTrack,
     settlers,
-    questions,
-    limitsOf<T>(measure: MeasureObservation, make: () => T): T {
-      const known = limits.get(measure.id)
-      if (known !== undefined) return known as T
-      const made = make()
-      limits.set(measure.id, made)
-      return made
-    }
+    questions
   }
 }

@@ -6,6 +6,13 @@ export function must<T>(value: T | null | undefined, name: string): T {
   return value
 }
 
+/** The entry of a list at an index within it. @throws RangeError where there is none. */
+export function at<T>(list: ArrayLike<T>, index: number): T {
+  const entry = list[index]
+  if (entry === undefined) throw new RangeError(`There is no entry ${index} of ${list.length}.`)
+  return entry
+}
+
 /** An observation of one kind. @throws RangeError where there is none of that id, or it is of another kind. */
 export function observationOf<K extends Observation['kind']>(
   observations: Readonly<Record<string, Observation>>,

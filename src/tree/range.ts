@@ -25,11 +25,11 @@ export interface Cut {
 /** The cuts that a range makes: `under` and `at-least` just below, `at-most` and `over` just above. */
 export function cutsOf(range: Range): readonly Cut[] {
   const cuts: Cut[] = []
-  for (const at of [range.atLeast, range.under]) {
-    if (at !== undefined) cuts.push({ at, side: 'below' })
+  for (const limit of [range.atLeast, range.under]) {
+    if (limit !== undefined) cuts.push({ at: limit, side: 'below' })
   }
-  for (const at of [range.over, range.atMost]) {
-    if (at !== undefined) cuts.push({ at, side: 'above' })
+  for (const limit of [range.over, range.atMost]) {
+    if (limit !== undefined) cuts.push({ at: limit, side: 'above' })
   }
   return cuts
 }

@@ -1,4 +1,4 @@
-import { type Answer, type Answers, choiceOf, type SignValue, signsOf } from './answers.ts'
+import { type Answer, type Answers, choiceOf, isSigns, type SignValue, signsOf } from './answers.ts'
 import { worseSign } from './decide.ts'
 import { rank } from './effective.ts'
 import type { Observation, SignsObservation } from './observation.ts'
@@ -17,12 +17,12 @@ export function tell(answers: Answers, observation: Observation, answer: Answer)
     const keep = before !== undefined && rank(observation, before) < rank(observation, answer)
     return keep ? answers : { ...answers, [id]: answer }
   }
-  const told: Record<string, SignValue> = { ...signsOf(answers, id) }
-  for (const [sign, value] of Object.entries(answer as Record<string, SignValue>)) {
-    const before = told[sign]
-    told[sign] = before === undefined ? value : worseSign(before, value)
+  const signs: Record<string, SignValue> = { ...signsOf(answers, id) }
+  for (const [sign, value] of Object.entries(isSigns(answer) ? answer : {})) {
+    const before = signs[sign]
+    signs[sign] = before === undefined ? value : worseSign(before, value)
   }
-  return { ...answers, [id]: told }
+  return { ...answers, [id]: signs }
 }
 
 /** Takes an answer back: the rest alone decides, as on a fresh start. */

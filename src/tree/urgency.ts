@@ -6,8 +6,8 @@ type Advised = Pick<Tree, 'advice'>
 
 /** How urgent a verdict is: 0 for what is said before all else; the same last place for all that have none. */
 export function verdictUrgency({ advice }: Advised, verdict: string | null): number {
-  const at = advice.urgency.indexOf(verdict ?? '')
-  return at < 0 ? advice.urgency.length : at
+  const place = advice.urgency.indexOf(verdict ?? '')
+  return place < 0 ? advice.urgency.length : place
 }
 
 /** The tracks in the order in which they are spoken of: the most urgent first, a person first where equal. */
@@ -22,13 +22,13 @@ export function tracksByUrgency(tree: Advised, outcome: Outcome): readonly Track
  */
 export function callUrgency({ advice }: Advised, step: string): number | null {
   const calls = datedCalls({ advice }, step)
-  const known = advice.urgency.flatMap((verdict, rank) => {
+  const ranks = advice.urgency.flatMap((verdict, rank) => {
     const makes = (advice.verdicts[verdict]?.doNow ?? []).flatMap(own =>
       datedCalls({ advice }, own)
     )
     return calls.some(call => makes.includes(call)) ? [rank] : []
   })
-  return known[0] ?? null
+  return ranks[0] ?? null
 }
 
 function datedCalls({ advice }: Advised, step: string): readonly string[] {

@@ -16,13 +16,13 @@ export function answerText(words: Words, observation: Observation, answer: Answe
     const instrument = words.t(`observations:${observation.id}.instruments.${answer.instrument}`)
     return `${reading} (${instrument})`
   }
-  const told = Object.entries(answer)
-  const seen = told.filter(([, value]) => value === 'yes').map(([sign]) => label(sign))
-  const unsure = told.filter(([, value]) => value === 'unsure').map(([sign]) => label(sign))
+  const signs = Object.entries(answer)
+  const seen = signs.filter(([, value]) => value === 'yes').map(([sign]) => label(sign))
+  const unsure = signs.filter(([, value]) => value === 'unsure').map(([sign]) => label(sign))
   if (seen.length + unsure.length === 0) return label('none')
   // Nobody reads a list of everything that is not known.
-  if (unsure.length > 1 && unsure.length === told.length) return label('unsure')
-  if (unsure.length > 1 && unsure.length + seen.length === told.length) {
+  if (unsure.length > 1 && unsure.length === signs.length) return label('unsure')
+  if (unsure.length > 1 && unsure.length + seen.length === signs.length) {
     return [...seen, words.t('ui:unsure-of-rest')].join('; ')
   }
   const doubt = unsure.length > 0 ? [`${label('unsure')}: ${unsure.join('; ')}`] : []

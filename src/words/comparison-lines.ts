@@ -27,22 +27,20 @@ export function commonLines(words: Words, tree: Tree, when: readonly Common[]): 
 
 /** Signs of a screen by what may be told of them: those that must not be there stand together. */
 function signTexts(words: Words, signs: readonly Common[]): readonly string[] {
-  const told = new Map<string, string[]>()
+  const signsBy = new Map<string, string[]>()
   for (const { observation, sign, values } of signs) {
     const given = values.map(({ answer }) => String(answer)).join(' or ')
     const label = answerLabel(words, observation, sign ?? '')
-    told.set(given, [...(told.get(given) ?? []), label])
+    signsBy.set(given, [...(signsBy.get(given) ?? []), label])
   }
-  return [...told].map(([given, labels]) => `${given}: ${labels.map(quoted).join(', ')}`)
+  return [...signsBy].map(([given, labels]) => `${given}: ${labels.map(quoted).join(', ')}`)
 }
 
 const quoted = (label: string): string => `“${label}”`
 
 function valuesText(words: Words, tree: Tree, { observation, values }: Common): string {
   if (tree.observations[observation]?.kind === 'measure') {
-    const named = values.map(({ label, answer }) =>
-      isInterval(answer as never) ? label : 'unsure'
-    )
+    const named = values.map(({ label, answer }) => (isInterval(answer) ? label : 'unsure'))
     return [...new Set(named)].join(' / ')
   }
   return values.map(({ label }) => quoted(answerLabel(words, observation, label))).join(' or ')

@@ -27,8 +27,8 @@ export function contactKeyName(
     default:
   }
   // A tree of another desk may have a name that is not known here.
-  const known = KEYS.find(one => one === key)
-  return known === undefined ? key : words.t(`ui:contacts.keys.${known}`)
+  const found = KEYS.find(one => one === key)
+  return found === undefined ? key : words.t(`ui:contacts.keys.${found}`)
 }
 
 const KEYS = [
@@ -52,8 +52,8 @@ export function languageName(words: Words, tag: string): string {
 function areaName(words: Words, counties: readonly OfficeCounty[], area: string): string {
   if (area === 'unknown') return words.t('ui:contacts.keys.unknown')
   if (area.length === 3) return words.t('ui:contacts.keys.zip', { digits: area })
-  const known = counties.find(({ code }) => code === area)
-  return known?.name ?? words.t('ui:contacts.keys.county', { code: area })
+  const found = counties.find(({ code }) => code === area)
+  return found?.name ?? words.t('ui:contacts.keys.county', { code: area })
 }
 
 /** A language as it is written where the office is: numbers in Spanish have a point in the United States. */

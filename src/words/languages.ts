@@ -1,3 +1,4 @@
+import { groupOf } from '../tree/group.ts'
 import { SOURCE_TAG } from './words.ts'
 
 /** A language that a screen can be shown in. */
@@ -33,6 +34,6 @@ export function directionOf(tag: string): 'ltr' | 'rtl' {
 const RIGHT_TO_LEFT = new Set(['ar', 'dv', 'fa', 'he', 'ku', 'ps', 'sd', 'ug', 'ur', 'yi'])
 
 function ownName(texts: unknown): string | undefined {
-  const { ui } = texts as { ui?: { language?: unknown } }
-  return typeof ui?.language === 'string' ? ui.language : undefined
+  const { language } = groupOf(groupOf(texts).ui)
+  return typeof language === 'string' ? language : undefined
 }

@@ -69,7 +69,7 @@ function doNowLines({ doNow, recheck }: Said): string[] {
 }
 
 const numbered = (steps: readonly string[], before = 0): string[] =>
-  steps.map((step, at) => `${before + at + 1}. ${step}`)
+  steps.map((step, index) => `${before + index + 1}. ${step}`)
 
 function callLines({ calls, officeDoubt }: Said, paint: Emphasis): string[] {
   const lines = calls.flatMap(({ name, phone, say }) => [

@@ -9,12 +9,12 @@ export interface SaidCall {
   readonly say: string
 }
 
-export function saidCall({ to, name, phone, say: told }: Referral, words: Words): SaidCall {
+export function saidCall({ to, name, phone, say: sentence }: Referral, words: Words): SaidCall {
   return {
     to,
     name: nameIn(name, words.tag) ?? words.t(`ui:referral.${to}.name`),
     phone,
     // What an office wrote in one language is not read out in another.
-    say: textIn(told, words.tag) ?? words.t(`ui:referral.${to}.say`)
+    say: textIn(sentence, words.tag) ?? words.t(`ui:referral.${to}.say`)
   }
 }

@@ -40,6 +40,6 @@ export function entriesOf(ids: readonly string[], ledger: SourceLedger): readonl
 
 /** A source on one line: title, publisher, year, address. */
 export function sourceLine({ title, publisher, year, address }: CitedSource): string {
-  const made = [publisher, year].filter(part => part !== null).join(', ')
-  return [title, made && `(${made})`, address].filter(Boolean).join(' ')
+  const origin = [publisher, year].filter(part => part !== null).join(', ')
+  return [title, origin && `(${origin})`, address].filter(Boolean).join(' ')
 }

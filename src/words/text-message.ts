@@ -25,10 +25,10 @@ export function textMessage(said: Said, link: string): string {
     ...(forSomebody && call !== undefined ? [`${withPhone(call.name, call.phone)}.`] : [])
   ]
   const steps: string[] = []
-  for (const [at, step] of said.doNow.entries()) {
-    const more = [...steps, `${at + 1}. ${step}`]
+  for (const [index, step] of said.doNow.entries()) {
+    const more = [...steps, `${index + 1}. ${step}`]
     if ([...must, ...more, link].join(' ').length > LONGEST_MESSAGE) break
-    steps.push(`${at + 1}. ${step}`)
+    steps.push(`${index + 1}. ${step}`)
   }
   return [...must, ...steps, link].join(' ')
 }

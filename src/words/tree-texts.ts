@@ -16,23 +16,23 @@ export function rulesOfThumb(words: Words, tree: string): readonly string[] {
 
 /** The label of a choice's answer, of a sign, of `unsure` or of `none`. */
 export function answerLabel(words: Words, observation: string, answer: string): string {
-  const at: TextKey = `observations:${observation}`
+  const start: TextKey = `observations:${observation}`
   const candidates: TextKey[] = [
-    `${at}.answers.${answer}.label`,
-    `${at}.signs.${answer}.label`,
-    `${at}.${answer}.label`,
-    `${at}.${answer}`
+    `${start}.answers.${answer}.label`,
+    `${start}.signs.${answer}.label`,
+    `${start}.${answer}.label`,
+    `${start}.${answer}`
   ]
-  return words.t(candidates.find(key => words.has(key)) ?? `${at}.answers.${answer}.label`)
+  return words.t(candidates.find(key => words.has(key)) ?? `${start}.answers.${answer}.label`)
 }
 
 /** The sentence under an answer's label, where the authors wrote one. */
 export function answerHint(words: Words, observation: string, answer: string): string | undefined {
-  const at: TextKey = `observations:${observation}`
+  const start: TextKey = `observations:${observation}`
   const candidates: TextKey[] = [
-    `${at}.answers.${answer}.hint`,
-    `${at}.signs.${answer}.hint`,
-    `${at}.${answer}.hint`
+    `${start}.answers.${answer}.hint`,
+    `${start}.signs.${answer}.hint`,
+    `${start}.${answer}.hint`
   ]
   const found = candidates.find(key => words.has(key))
   return found && words.t(found)

@@ -84,7 +84,17 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   },
   cli: {
     rooms: [
-      ...['tree', 'evaluate', 'findings', 'science', 'office', 'report', 'translation', 'load'],
+      ...[
+        'tree',
+        'diagrams',
+        'evaluate',
+        'findings',
+        'science',
+        'office',
+        'report',
+        'translation',
+        'load'
+      ],
       ...[
         'prove',
         'compare',

@@ -4,7 +4,12 @@ import { afterAll, describe, expect, test } from 'vitest'
 import { createActor } from 'xstate'
 import { getAdjacencyMap } from 'xstate/graph'
 import { type Walk, walk } from '../../src/evaluate/walk.ts'
-import { type AnswerEvent, compileMachine, walkOf } from '../../src/machine/compile-machine.ts'
+import {
+  type AnswerEvent,
+  type Context,
+  compileMachine,
+  walkOf
+} from '../../src/machine/compile-machine.ts'
 import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { bandsOf } from '../../src/tree/bands.ts'
 import type { Observation } from '../../src/tree/observation.ts'
@@ -148,7 +153,7 @@ function shortestPaths(graph: Adjacency): ReadonlyMap<string, readonly Told[]> {
 
 interface Snapshot {
   readonly value: unknown
-  readonly context: { readonly answers: Answers }
+  readonly context: Context
 }
 
 /** Question by question: what is asked, what is reached, and the trail that led there. */

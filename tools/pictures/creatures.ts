@@ -36,17 +36,17 @@ export const eels =
       spotsOf(list)
         .map(([x, y, turn]) => {
           const [c, s] = [Math.cos(turn), Math.sin(turn)]
-          const at = (along: number, across: number): Point => [
+          const pointAt = (along: number, across: number): Point => [
             x + c * along - s * across,
             y + s * along + c * across
           ]
           const q = long / 4
           return open([
-            at(-2 * q, 0),
-            at(-1.2 * q, 3.4),
-            at(0, -3.6),
-            at(1.2 * q, 3.4),
-            at(2 * q, 0)
+            pointAt(-2 * q, 0),
+            pointAt(-1.2 * q, 3.4),
+            pointAt(0, -3.6),
+            pointAt(1.2 * q, 3.4),
+            pointAt(2 * q, 0)
           ])
         })
         .join(''),
@@ -58,18 +58,22 @@ export const eels =
 export const fly =
   ([x, y]: Point, size = 1, turn = 0): Layer =>
   () => {
-    const at = (dx: number, dy: number): [number, number] => [
+    const pointAt = (dx: number, dy: number): [number, number] => [
       x + (Math.cos(turn) * dx - Math.sin(turn) * dy) * size,
       y + (Math.sin(turn) * dx + Math.cos(turn) * dy) * size
     ]
     const wing = (side: number) =>
-      `M${numbers(...at(0, -2))}Q${numbers(...at(side * 13, 2), ...at(side * 8, 13))}Q${numbers(...at(side * 2, 10), ...at(0, -2))}z`
+      `M${numbers(...pointAt(0, -2))}Q${numbers(...pointAt(side * 13, 2), ...pointAt(side * 8, 13))}Q${numbers(...pointAt(side * 2, 10), ...pointAt(0, -2))}z`
     return (
-      stroked(`M${numbers(...at(0, -4))}L${numbers(...at(0, 7))}`, '#4A2E14', 6 * size) +
+      stroked(`M${numbers(...pointAt(0, -4))}L${numbers(...pointAt(0, 7))}`, '#4A2E14', 6 * size) +
       `<path fill="#F6EEDD" stroke="#4A2E14" stroke-width="1.4" d="${wing(1)}${wing(-1)}"/>` +
-      stroked(`M${numbers(...at(-2.6, -7))}h.1M${numbers(...at(2.6, -7))}h.1`, TINT.red, 4 * size) +
       stroked(
-        `M${numbers(...at(-3, -3))}L${numbers(...at(-9, -6))}M${numbers(...at(3, -3))}L${numbers(...at(9, -6))}`,
+        `M${numbers(...pointAt(-2.6, -7))}h.1M${numbers(...pointAt(2.6, -7))}h.1`,
+        TINT.red,
+        4 * size
+      ) +
+      stroked(
+        `M${numbers(...pointAt(-3, -3))}L${numbers(...pointAt(-9, -6))}M${numbers(...pointAt(3, -3))}L${numbers(...pointAt(9, -6))}`,
         '#4A2E14',
         1.3
       )

@@ -82,7 +82,7 @@ export const grains =
     spotsOf(list)
       .map(([x, y, r]) => {
         const knobs = around(chance, [x, y], r * 0.6, { rough: 0.2, count: 6 })
-        const heads = [...knobs, [x, y] as Point].map(at => round(at, r * 0.46)).join('')
+        const heads = [...knobs, [x, y] as Point].map(spot => round(spot, r * 0.46)).join('')
         const dents = knobs
           .slice(0, 4)
           .map(

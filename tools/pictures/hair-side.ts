@@ -43,33 +43,33 @@ const mound = (chance: Chance, { x, y, width, height }: Stand, share: number) =>
 
 /** Mold from the side: a cushion of long hair that stands up off the surface. */
 export const stand =
-  (at: Stand, kind: Mold = MOLD.white): Layer =>
+  (spot: Stand, kind: Mold = MOLD.white): Layer =>
   chance => {
-    const { height } = at
+    const { height } = spot
     return (
-      filled(mound(chance, at, 0.66), kind.ground) +
-      stroked(rising(chance, at, [1.4, 0.8, 1, height * 0.42, 0.5]), '#4F4535', 0.7) +
-      stroked(rising(chance, at, [3.2, 0.6, 1, height * 0.48, 0.6], 0.24), kind.hair, 0.9) +
-      stroked(rising(chance, at, [1.6, 0.2, 0.7, height * 0.3, 1.2]), kind.hair, 0.8) +
-      stroked(rising(chance, at, [2.4, 0, kind.spread, height * 0.3, 1.2]), kind.core, 0.9)
+      filled(mound(chance, spot, 0.66), kind.ground) +
+      stroked(rising(chance, spot, [1.4, 0.8, 1, height * 0.42, 0.5]), '#4F4535', 0.7) +
+      stroked(rising(chance, spot, [3.2, 0.6, 1, height * 0.48, 0.6], 0.24), kind.hair, 0.9) +
+      stroked(rising(chance, spot, [1.6, 0.2, 0.7, height * 0.3, 1.2]), kind.hair, 0.8) +
+      stroked(rising(chance, spot, [2.4, 0, kind.spread, height * 0.3, 1.2]), kind.core, 0.9)
     )
   }
 
 /** A round dry colony from the side: a raised pad with short hair and a darker crown. */
 export const pad =
-  (at: Stand, kind: Mold = MOLD.white): Layer =>
+  (spot: Stand, kind: Mold = MOLD.white): Layer =>
   chance => {
     const crown = {
-      x: at.x,
-      y: at.y - at.height * 0.5,
-      width: at.width * 0.46,
-      height: at.height * 0.4
+      x: spot.x,
+      y: spot.y - spot.height * 0.5,
+      width: spot.width * 0.46,
+      height: spot.height * 0.4
     }
     return (
-      filled(mound(chance, at, 0.84), '#E9DFC9') +
-      stroked(rising(chance, at, [1.4, 1.02, 1.16, 6, 0.5]), '#4F4535', 0.7) +
+      filled(mound(chance, spot, 0.84), '#E9DFC9') +
+      stroked(rising(chance, spot, [1.4, 1.02, 1.16, 6, 0.5]), '#4F4535', 0.7) +
       stroked(rising(chance, crown, [3.4, 0.1, 1.1, 5, 1]), '#5B503D', 0.9) +
-      stroked(rising(chance, at, [3.8, 0.95, 1.16, 7, 0.7]), kind.hair, 0.9) +
-      stroked(rising(chance, at, [1, 0.3, 0.85, 4, 1.4]), '#B5A684', 0.8)
+      stroked(rising(chance, spot, [3.8, 0.95, 1.16, 7, 0.7]), kind.hair, 0.9) +
+      stroked(rising(chance, spot, [1, 0.3, 0.85, 4, 1.4]), '#B5A684', 0.8)
     )
   }

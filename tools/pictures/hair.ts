@@ -59,7 +59,7 @@ function outward(chance: Chance, [x, y]: Point, r: number, fringe: Fringe) {
 
 /** A tuft of mold from above: never outlined, hair leaving it all round, a darker core, a pale rim. */
 export const tuft =
-  (at: Point, r: number, kind: Mold = MOLD.white): Layer =>
+  (spot: Point, r: number, kind: Mold = MOLD.white): Layer =>
   chance => {
     const ring = (
       count: number,
@@ -68,9 +68,9 @@ export const tuft =
       length: number,
       stray: number,
       bow = 0
-    ) => strokes(outward(chance, at, r, { count, inner, outer, length, stray }), bow)
+    ) => strokes(outward(chance, spot, r, { count, inner, outer, length, stray }), bow)
     return (
-      filled(closed(around(chance, at, r * 0.72, { rough: 0.14 })), kind.ground) +
+      filled(closed(around(chance, spot, r * 0.72, { rough: 0.14 })), kind.ground) +
       stroked(ring(2, 0.7, 0.94, 0.4, 0.7, 0.3), EDGE, 0.7) +
       stroked(ring(5.6, 0.55, 0.92, 0.46, 0.8, 0.3), kind.hair, 0.9) +
       stroked(ring(2.6, 0.1, 0.66, 0.3, 1.9), kind.hair, 0.8) +
@@ -80,7 +80,7 @@ export const tuft =
 
 /** A dusting of dry powder: a dull patch, grains thick in its middle and thinning out. */
 export const powder =
-  (at: Point, r: number, { count = 90, patch = '#DCC79A' } = {}): Layer =>
+  (spot: Point, r: number, { count = 90, patch = '#DCC79A' } = {}): Layer =>
   chance => {
     const dust = (many: number, reach: number) =>
       strokes(
@@ -88,13 +88,13 @@ export const powder =
           const angle = chance(0, 6.28)
           const far = r * chance() ** reach
           return [
-            [at[0] + Math.cos(angle) * far, at[1] + Math.sin(angle) * far],
+            [spot[0] + Math.cos(angle) * far, spot[1] + Math.sin(angle) * far],
             [0, 0]
           ] as const
         })
       )
     return (
-      filled(closed(around(chance, at, r * 0.62, { rough: 0.2 })), patch) +
+      filled(closed(around(chance, spot, r * 0.62, { rough: 0.2 })), patch) +
       stroked(dust(count * 0.4, 0.5), TINT.dust, 1.3) +
       stroked(dust(count, 0.55), TINT.white, 1.5) +
       stroked(dust(count * 0.4, 0.9), TINT.white, 2.6) +
@@ -104,16 +104,16 @@ export const powder =
 
 /** A round raised dry colony: a cushion with a shaded foot, a pale rim with hair, a darker core. */
 export const colony =
-  (at: Point, r: number, kind: Mold = MOLD.white): Layer =>
+  (spot: Point, r: number, kind: Mold = MOLD.white): Layer =>
   chance => {
     const ring = (share: number, rough = 0.03) =>
-      closed(around(chance, at, r * share, { rough, count: 13 }))
+      closed(around(chance, spot, r * share, { rough, count: 13 }))
     const hair = (count: number, inner: number, outer: number, length: number, stray = 0.5) =>
-      strokes(outward(chance, at, r, { count, inner, outer, length, stray }))
+      strokes(outward(chance, spot, r, { count, inner, outer, length, stray }))
     return (
       stroked(hair(4, 0.86, 0.96, 0.22), EDGE, 0.7) +
       filled(ring(0.92), '#F4EDDD') +
-      filled(taper(arc(at, r * 0.82, -30, 130, 7), r * 0.2), '#C6B48E') +
+      filled(taper(arc(spot, r * 0.82, -30, 130, 7), r * 0.2), '#C6B48E') +
       stroked(hair(7, 0.78, 0.96, 0.22), kind.hair, 0.9) +
       stroked(ring(0.62), '#D2C3A0', 1.3) +
       filled(ring(0.36, 0.12), '#B4A684') +

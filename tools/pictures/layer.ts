@@ -53,8 +53,8 @@ function nearestFirst(steps: readonly Step[]): Step[] {
   while (left.length > 0) {
     let best = 0
     let least = Number.POSITIVE_INFINITY
-    for (const [i, [at]] of left.entries()) {
-      const far = Math.abs(at[0] - pen[0]) + Math.abs(at[1] - pen[1])
+    for (const [i, [index]] of left.entries()) {
+      const far = Math.abs(index[0] - pen[0]) + Math.abs(index[1] - pen[1])
       if (far < least) [best, least] = [i, far]
     }
     for (const step of left.splice(best, 1)) {
@@ -71,8 +71,8 @@ const whole = ([x, y]: Point): Point => [Math.round(x), Math.round(y)]
 export function strokes(steps: readonly Step[], bow = 0): string {
   let pen: Point = [0, 0]
   return nearestFirst(steps)
-    .map(([at, by], i) => {
-      const [x, y] = whole(at)
+    .map(([spot, by], i) => {
+      const [x, y] = whole(spot)
       const [dx, dy] = whole(by)
       const move = i === 0 ? `M${numbers(x, y)}` : `m${numbers(x - pen[0], y - pen[1])}`
       pen = [x + dx, y + dy]

@@ -34,9 +34,9 @@ export const strand =
 
 /** A clot where strands meet. */
 export const clot =
-  (at: Point, r: number, tint: string = TINT.strand): Layer =>
+  (spot: Point, r: number, tint: string = TINT.strand): Layer =>
   chance =>
-    filled(closed(around(chance, at, r, { rough: 0.25, count: 9 })), tint)
+    filled(closed(around(chance, spot, r, { rough: 0.25, count: 9 })), tint)
 
 /** Smooth blots with soft edges, as of something seen through a film. */
 export const blots =

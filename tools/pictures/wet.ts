@@ -5,9 +5,9 @@ import { TINT } from './tints.ts'
 
 /** The one sign of wetness: light lying on it. */
 export const highlight =
-  (at: Point, radius: number, { from = 195, to = 262, width = 5 } = {}): Layer =>
+  (spot: Point, radius: number, { from = 195, to = 262, width = 5 } = {}): Layer =>
   () =>
-    filled(taper(arc(at, radius, from, to), width), TINT.white)
+    filled(taper(arc(spot, radius, from, to), width), TINT.white)
 
 /** What more there is to a group of islands: which carry its light, and the outline of those run together. */
 export interface Grouping {

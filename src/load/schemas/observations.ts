@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { MODEL_INPUTS, type Model } from '../../tree/derived.ts'
+import { must } from '../../tree/must.ts'
 import { answerId, id, range, said } from './common.ts'
 
 const about = z
@@ -71,9 +72,10 @@ const derivation = (by: Model) =>
       )
       .describe('Which observation is which of its inputs.')
   })
-const MODELS = Object.keys(MODEL_INPUTS) as Model[]
+const isModel = (name: string): name is Model => Object.hasOwn(MODEL_INPUTS, name)
+const [firstModel, ...otherModels] = Object.keys(MODEL_INPUTS).filter(isModel).map(derivation)
 const derived = z
-  .discriminatedUnion('by', MODELS.map(derivation) as [ReturnType<typeof derivation>])
+  .discriminatedUnion('by', [must(firstModel, 'model'), ...otherModels])
   .optional()
   .describe('How it can be worked out from quantities that people know.')
 

@@ -1,5 +1,6 @@
 import { BOTTLES, type BottleKind, sealedPressure } from '../../science/gas.ts'
 import { amount, inUnit } from '../../science/units.ts'
+import { hasKey } from '../../tree/group.ts'
 import {
   isUntold,
   nameOf,
@@ -20,14 +21,14 @@ export const bottlePressure: WorksOut = ({ sugar, days, temperature, headspace, 
   if (sweet === null || since === null || warm === null || room === null || kind === null) {
     return UNSURE
   }
-  const known: BottleKind = Object.hasOwn(BOTTLES, kind) ? (kind as BottleKind) : 'unknown'
+  const bottleKind: BottleKind = hasKey(BOTTLES, kind) ? kind : 'unknown'
   return unlessBad(() => {
     const { now, limit } = sealedPressure({
       sugar: spanOf(sweet),
       days: since.reading,
       celsius: inUnit(amount(warm.reading, 'F'), 'C'),
       headspace: room.reading / 100,
-      bottle: known
+      bottle: bottleKind
     })
     const share = (bar: number) => (100 * bar) / limit
     const span = { low: share(now.low), mid: share(now.mid), high: share(now.high) }

@@ -18,13 +18,13 @@ const MODELS: Readonly<Record<Derivation['by'], WorksOut>> = {
 }
 
 /** Works one observation out from what was told; null while something that it needs is not told yet. */
-export function workOut(observation: Observation | undefined, told: Answers): Worked | null {
+export function workOut(observation: Observation | undefined, answers: Answers): Worked | null {
   const derivation = derivationOf(observation)
   if (derivation === null) return null
   const inputs = Object.fromEntries(
     MODEL_INPUTS[derivation.by].map(input => {
       const id = derivation.from[input] ?? ''
-      return [input, Object.hasOwn(told, id) ? told[id] : undefined]
+      return [input, Object.hasOwn(answers, id) ? answers[id] : undefined]
     })
   )
   const worked = MODELS[derivation.by](inputs)
@@ -32,10 +32,10 @@ export function workOut(observation: Observation | undefined, told: Answers): Wo
 }
 
 /** The answers with all that can be worked out from them. A direct answer wins. */
-export function withDerived(tree: Tree, told: Answers): Answers {
+export function withDerived(tree: Tree, answers: Answers): Answers {
   const derived = Object.values(tree.observations).flatMap(observation => {
-    const worked = Object.hasOwn(told, observation.id) ? null : workOut(observation, told)
+    const worked = Object.hasOwn(answers, observation.id) ? null : workOut(observation, answers)
     return worked === null ? [] : [[observation.id, worked.answer] as const]
   })
-  return derived.length === 0 ? told : { ...told, ...Object.fromEntries(derived) }
+  return derived.length === 0 ? answers : { ...answers, ...Object.fromEntries(derived) }
 }

@@ -1,4 +1,5 @@
 import { mix, STARTER_KINDS, type Starter, shareOf } from '../../science/mix.ts'
+import { hasKey } from '../../tree/group.ts'
 import {
   type Inputs,
   isUntold,
@@ -15,14 +16,14 @@ import {
 export const mixAcidity: WorksOut = inputs => {
   const { starter, batch } = inputs
   if (isUntold(starter) || isUntold(batch)) return null
-  const known = starterOf(inputs)
-  if (known === null) return null
+  const source = starterOf(inputs)
+  if (source === null) return null
   const [part, all] = [numberOf(starter), numberOf(batch)]
-  if (part === null || all === null || known === 'unsure') return UNSURE
+  if (part === null || all === null || source === 'unsure') return UNSURE
   return unlessBad(() => {
     const share = shareOf(part.reading, all.reading)
-    const { ph } = mix(known, share)
-    const { low, high } = 'kind' in known ? STARTER_KINDS[known.kind] : known.ph
+    const { ph } = mix(source, share)
+    const { low, high } = 'kind' in source ? STARTER_KINDS[source.kind] : source.ph
     const shows = { share: 100 * share, from: low, to: high, ...ph }
     return worked(ph, shows)
   })
@@ -36,9 +37,7 @@ function starterOf({
   if (reading !== null) return { ph: spanOf(reading) }
   const kind = nameOf(source)
   if (kind !== null) {
-    return Object.hasOwn(STARTER_KINDS, kind)
-      ? { kind: kind as keyof typeof STARTER_KINDS }
-      : 'unsure'
+    return hasKey(STARTER_KINDS, kind) ? { kind } : 'unsure'
   }
   return isUntold(ph) || isUntold(source) ? null : 'unsure'
 }

@@ -7,6 +7,7 @@ import {
 } from '../../science/salt.ts'
 import type { Span } from '../../science/span.ts'
 import { amount } from '../../science/units.ts'
+import { hasKey } from '../../tree/group.ts'
 import {
   type Inputs,
   isUntold,
@@ -43,6 +44,6 @@ function saltOf({ 'salt-weight': weight, 'salt-volume': volume, 'salt-kind': kin
   const weighed = numberOf(weight)
   if (weighed !== null) return weighedSalt(amount(weighed.reading, 'g'))
   const named = nameOf(kind) ?? 'unknown'
-  const known: SaltKind = Object.hasOwn(TABLESPOON, named) ? (named as SaltKind) : 'unknown'
-  return saltWeight(amount(numberOf(volume)?.reading ?? 0, 'mL'), known)
+  const saltKind: SaltKind = hasKey(TABLESPOON, named) ? named : 'unknown'
+  return saltWeight(amount(numberOf(volume)?.reading ?? 0, 'mL'), saltKind)
 }

@@ -73,8 +73,8 @@ function asKind(choice: SpanChoice, kind: SpanKind, today: string): SpanChoice {
 function moved(choice: SpanChoice, by: -1 | 1): SpanChoice {
   const year = Number(choice.year)
   if (kindOf(choice) !== 'quarter') return { ...choice, year: String(year + by) }
-  const at = year * 4 + Number(choice.quarter) - 1 + by
-  return { ...choice, year: String(Math.floor(at / 4)), quarter: String((at % 4) + 1) }
+  const quarter = year * 4 + Number(choice.quarter) - 1 + by
+  return { ...choice, year: String(Math.floor(quarter / 4)), quarter: String((quarter % 4) + 1) }
 }
 
 /** Which days are reported on. */

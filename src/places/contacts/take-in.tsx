@@ -27,7 +27,7 @@ export function TakeIn({
   onTaken: () => void
 }) {
   const { words } = useSpeech()
-  const [told, setTold] = useState<FileTaken | null>(null)
+  const [reply, setTold] = useState<FileTaken | null>(null)
   const [fault, setFault] = useState<{ file: string; why: WhyNotSaved } | null>(null)
   const take = async (file: File) => {
     const { entries, bad, lines } = readLines(await file.text())
@@ -56,20 +56,20 @@ export function TakeIn({
         />
       </LogField>
       <div role="status" class="take-in-told">
-        {told && (
+        {reply && (
           <>
             <p>
               {words.t('ui:contacts.import.taken', {
-                ...told,
-                old: told.tooOld,
-                bad: told.bad.length
+                ...reply,
+                old: reply.tooOld,
+                bad: reply.bad.length
               })}
             </p>
-            {told.bad.length > 0 && told.bad.length === told.lines && (
+            {reply.bad.length > 0 && reply.bad.length === reply.lines && (
               <p>{words.t('ui:contacts.import.nothing-taken')}</p>
             )}
             <ul>
-              {told.bad.slice(0, SHOWN).map(bad => (
+              {reply.bad.slice(0, SHOWN).map(bad => (
                 <li key={bad.line}>{words.t('ui:contacts.import.line', { ...bad })}</li>
               ))}
             </ul>
@@ -85,12 +85,12 @@ function readLines(text: string) {
   const entries: LogEntry[] = []
   const bad: { line: number; why: string }[] = []
   let lines = 0
-  text.split('\n').forEach((line, at) => {
+  text.split('\n').forEach((line, index) => {
     if (line.trim() === '') return
     lines += 1
     const read = readLine(line)
     if ('entry' in read) entries.push(read.entry)
-    else bad.push({ line: at + 1, why: read.fault })
+    else bad.push({ line: index + 1, why: read.fault })
   })
   return { entries, bad, lines }
 }

@@ -31,16 +31,16 @@ export function standingOf(setting: Setting, walk: WalkInHand): CallStanding {
   const { evaluation, changing } = walk
   const { possible, settled } = evaluation
   const { atLeast } = possible
-  const told = changing ? null : walk.told
+  const outcome = changing ? null : walk.told
   // Told facts can make an emergency certain before the walk has come to the question that raises it.
   const certain = !changing && atLeast.person === EMERGENCY
   return {
     possible,
     claims: claimsOf(evaluation),
     canStop: settled !== null,
-    told,
-    emergency: certain ? (told ?? tellOf(setting, emergencyOf(setting))) : null,
-    urgent: told === null ? urgentOf(tree, atLeast) : [],
+    told: outcome,
+    emergency: certain ? (outcome ?? tellOf(setting, emergencyOf(setting))) : null,
+    urgent: outcome === null ? urgentOf(tree, atLeast) : [],
     left: isLeft(tree, atLeast.container),
     fromMemory: isAskedFromMemory(tree, atLeast.container)
   }

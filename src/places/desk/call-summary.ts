@@ -27,7 +27,7 @@ export function callSummary(
     facts.filter(({ observation }) => tree.observations[observation]?.about !== 'person')
   )
   const { fingerprint } = subjectOf(tree)
-  const told = Object.entries(answers).flatMap(([id, answer]) => {
+  const lines = Object.entries(answers).flatMap(([id, answer]) => {
     const observation = tree.observations[id]
     return observation === undefined
       ? []
@@ -49,7 +49,7 @@ export function callSummary(
     `${words.t(`${tree.id}:title`)} · ${words.t('ui:edition', { edition: tree.edition })} · ${fingerprint}`,
     '',
     words.t('ui:desk.summary.told'),
-    ...(told.length > 0 ? told : [`- ${words.t('ui:desk.summary.nothing')}`]),
+    ...(lines.length > 0 ? lines : [`- ${words.t('ui:desk.summary.nothing')}`]),
     '',
     words.t('ui:desk.summary.outcome'),
     ...outcome,

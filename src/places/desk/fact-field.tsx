@@ -147,16 +147,16 @@ export function FactField({
         role="listbox"
         aria-label={words.t('ui:desk.candidates')}
       >
-        {candidates.map((candidate, at) => (
+        {candidates.map((candidate, index) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the focus stays in the field, whose keys choose (ARIA combobox pattern).
           <div
             key={offerText(candidate)}
-            id={`${id}-${at}`}
+            id={`${id}-${index}`}
             role="option"
             tabIndex={-1}
             class="fact-candidate"
             data-fact={factKey(candidate)}
-            aria-selected={at === active}
+            aria-selected={index === active}
             onClick={() => pick(candidate)}
           >
             {offerText(candidate)}

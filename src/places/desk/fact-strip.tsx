@@ -12,10 +12,10 @@ export function FactStrip({ call, current }: { call: CallInHand; current: string
       <h2>{words.t('ui:desk.facts')}</h2>
       {call.facts.length === 0 && <p class="fact-none">{words.t('ui:desk.no-facts')}</p>}
       <ul>
-        {call.facts.map((fact, at) => (
+        {call.facts.map((fact, index) => (
           <FactChip
             // Two facts may say the same: where it stands is all that tells them apart.
-            key={`${at} ${fact.observation}`}
+            key={`${index} ${fact.observation}`}
             fact={fact}
             isCurrent={fact.observation === current}
             call={call}

@@ -17,8 +17,8 @@ const KEY = 'jarside-unfinished-call'
 const KEPT_FOR = 12 * 60 * 60 * 1000
 
 /** Keeps what was told of the jar; where the browser keeps nothing the call goes on without. */
-export function keepCall(tree: Tree, language: string, told: readonly Fact[]): void {
-  const jar = told.filter(({ observation }) => tree.observations[observation]?.about !== 'person')
+export function keepCall(tree: Tree, language: string, sofar: readonly Fact[]): void {
+  const jar = sofar.filter(({ observation }) => tree.observations[observation]?.about !== 'person')
   if (jar.length === 0) return
   const facts = jar.map(({ observation, answer }) => writeLink(tree, { [observation]: answer }))
   const kept: KeptCall = { tree: tree.id, language, facts, at: Date.now() }

@@ -61,7 +61,7 @@ export function RecordForm({
   }, [])
   const isTree = topic === THIS_TREE
   const referred = isTree ? call.told.referred : sentOn
-  const told = (): WhatWasTold => {
+  const standing = (): WhatWasTold => {
     if (referred) return REFERRED
     const { batch, container } = isTree ? call.told : NOTHING_TOLD
     return { referred: false, batch, container, sheet, referral }
@@ -70,7 +70,7 @@ export function RecordForm({
     const common = {
       date: call.today,
       volunteer: wholeNumber(volunteer, 1, 9999),
-      ...told(),
+      ...standing(),
       method,
       direct: !indirect,
       count: 1,

@@ -34,30 +34,32 @@ export function useCall(start: readonly Told[]): CallInHand {
     const { answers, either } = callOf(tree, next)
     walk.retell(answers, either, stays)
   }
-  const replaced = (told: Answers) => [
-    ...facts.filter(fact => !Object.hasOwn(told, fact.observation)),
-    ...Object.entries(told).map(([observation, answer]) => ({ observation, answer }))
+  const replaced = (answers: Answers) => [
+    ...facts.filter(fact => !Object.hasOwn(answers, fact.observation)),
+    ...Object.entries(answers).map(([observation, answer]) => ({ observation, answer }))
   ]
-  const answerTogether = (told: Answers) => put(replaced(told))
-  const answer = (observation: string, told: Answer) => answerTogether({ [observation]: told })
-  const replace = (observation: string, told: Answer) =>
-    put(replaced({ [observation]: told }), true)
+  const answerTogether = (answers: Answers) => put(replaced(answers))
+  const answer = (observation: string, answer: Answer) => answerTogether({ [observation]: answer })
+  const replace = (observation: string, answer: Answer) =>
+    put(replaced({ [observation]: answer }), true)
   const workOut = (observation: string, inputs: Answers) =>
     put([
       ...facts.filter(fact => fact.observation !== observation && !(fact.observation in inputs)),
-      ...Object.entries(inputs).map(([id, told]) => ({ observation: id, answer: told }))
+      ...Object.entries(inputs).map(([id, answer]) => ({ observation: id, answer: answer }))
     ])
   const takeBack = () => {
-    const told = emergencyTold(tree, walk.answers, walk.walked)
+    const emergencies = emergencyTold(tree, walk.answers, walk.walked)
     put(
       facts.flatMap(({ observation, answer: before }) =>
-        Object.entries(withoutEmergency({ [observation]: before }, told)).map(([id, left]) => ({
-          observation: id,
-          answer: left
-        }))
+        Object.entries(withoutEmergency({ [observation]: before }, emergencies)).map(
+          ([id, left]) => ({
+            observation: id,
+            answer: left
+          })
+        )
       )
     )
-    walk.change(told[0]?.observation ?? walk.emergencyAt)
+    walk.change(emergencies[0]?.observation ?? walk.emergencyAt)
   }
   return {
     facts,
@@ -66,8 +68,8 @@ export function useCall(start: readonly Told[]): CallInHand {
     // Said twice it is still one fact.
     tell: (more, takenBack) => {
       const left = without(facts, takenBack)
-      const known = new Set(left.map(factKey))
-      put([...left, ...more.filter(fact => !known.has(factKey(fact)))])
+      const names = new Set(left.map(factKey))
+      put([...left, ...more.filter(fact => !names.has(factKey(fact)))])
     },
     remove: gone => put(facts.filter(fact => fact !== gone))
   }

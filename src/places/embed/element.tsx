@@ -93,14 +93,14 @@ function languageOf(element: Element, languages: readonly Language[]): string {
 
 /** The closest `lang`, out of every shadow root; an empty one says that nobody knows. */
 function saidAround(element: Element): string | null {
-  for (let at: globalThis.Node | null = element; at !== null; at = above(at)) {
-    const lang = at instanceof Element ? at.getAttribute('lang')?.trim() : undefined
+  for (let node: globalThis.Node | null = element; node !== null; node = above(node)) {
+    const lang = node instanceof Element ? node.getAttribute('lang')?.trim() : undefined
     if (lang) return lang
   }
   return null
 }
 
-const above = (at: globalThis.Node) => (at instanceof ShadowRoot ? at.host : at.parentNode)
+const above = (node: globalThis.Node) => (node instanceof ShadowRoot ? node.host : node.parentNode)
 
 // A browser that cannot do it leaves the page's own words standing. Last of all: an element that is in the
 // page already begins at once.

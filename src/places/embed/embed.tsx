@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks'
 import { FirstScreen } from '../../opening/first-screen.tsx'
 import { speechIn } from '../../opening/speech.ts'
 import { useOffice } from '../../opening/use-office.ts'
+import { groupOf } from '../../tree/group.ts'
 import type { EmbedCatalogue, TreeFiles } from './embed-files.ts'
 import { Surround } from './surround.tsx'
 import { addressIn } from './take.ts'
@@ -78,7 +79,8 @@ function KnownTree({
   // Until there is something to show, the page's own words stand as if there were no script.
   if (first === null) return <slot />
   const { tag, question } = first
-  const title = (question.texts[question.tree.id] as { title: string }).title
+  const { title: named } = groupOf(question.texts[question.tree.id])
+  const title = typeof named === 'string' ? named : null
   if (at === 'not-gone-on') {
     return (
       <Surround tag={tag} title={title}>
@@ -99,7 +101,7 @@ function KnownTree({
           tag={tag}
           quiet={round === 0 && attempt === 0}
           waiting={at === 'waiting'}
-          onAnswer={told => send({ type: 'answered', answers: told })}
+          onAnswer={answer => send({ type: 'answered', answers: answer })}
         />
       )}
     </Surround>

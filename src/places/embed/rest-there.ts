@@ -41,6 +41,6 @@ export async function restOf(files: TreeFiles, tag: string): Promise<RestThere> 
     take<WholeTree>(files.whole),
     ...tags.map(one => take<Texts>(files.words[one] ?? ''))
   ])
-  const texts = Object.fromEntries(tags.map((one, at) => [one, words[at] ?? {}]))
+  const texts = Object.fromEntries(tags.map((one, index) => [one, words[index] ?? {}]))
   return { show, whole, texts, tag }
 }

@@ -18,9 +18,9 @@ export function firstStyle(): CSSStyleSheet {
 
 /** A style that needs no inline style in the page, which strict policies forbid. */
 export function styleOf(text: string): CSSStyleSheet {
-  const made = new CSSStyleSheet()
-  made.replaceSync(text)
-  return made
+  const sheet = new CSSStyleSheet()
+  sheet.replaceSync(text)
+  return sheet
 }
 
 /** As a length it is worked out once, where it is set, and means the same in small print and in headings. */

@@ -33,21 +33,21 @@ const LATER = new Date('2028-03-01T16:00:00Z')
 /** What is said at the end, and what cannot wait for it. */
 export function outcomeSheets(setting: Setting): readonly Sheet[] {
   const { tree, words, office, today } = setting
-  const outcome = (name: string, told: Answers): State => ({
+  const outcome = (name: string, answers: Answers): State => ({
     name,
-    show: <Outcome {...toldOf(setting, told)} quiet={true} />
+    show: <Outcome {...toldOf(setting, answers)} quiet={true} />
   })
   const calls = (name: string, on: Date, pack: OfficePack | null): State => {
     const said = saidOf({ ...setting, office: pack, today: on }, ILL)
     return { name, show: <Calls calls={said.calls} doubt={said.officeDoubt} /> }
   }
-  const alarms = (name: string, told: Answers): State => ({
+  const alarms = (name: string, answers: Answers): State => ({
     name,
     show: (
       <Alarms
         alarms={alarmsOf(
           tree,
-          walk(tree, playedUntil(tree, told, 'surface-texture')).outcome,
+          walk(tree, playedUntil(tree, answers, 'surface-texture')).outcome,
           words
         )}
       />
@@ -145,13 +145,13 @@ export function outcomeSheets(setting: Setting): readonly Sheet[] {
   ]
 }
 
-function toldOf(setting: Setting, told: Answers): ToldOutcome {
+function toldOf(setting: Setting, answers: Answers): ToldOutcome {
   const { tree, office, today } = setting
-  return tellOf(setting, reportOn(evaluate(tree, played(tree, told)), office, today))
+  return tellOf(setting, reportOn(evaluate(tree, played(tree, answers)), office, today))
 }
 
-function saidOf({ tree, words, sources, office, today }: Setting, told: Answers): Said {
-  return say(reportOn(evaluate(tree, played(tree, told)), office, today), words, sources)
+function saidOf({ tree, words, sources, office, today }: Setting, answers: Answers): Said {
+  return say(reportOn(evaluate(tree, played(tree, answers)), office, today), words, sources)
 }
 
 /** What was seen, on a screen, on paper, and beside what it is mixed up with. */

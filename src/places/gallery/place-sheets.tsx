@@ -19,8 +19,8 @@ const HOME = 'https://jarside.larkspur.example/#/kombucha-jar'
 /** What the places put around a walk: before it, under its outcome, on paper. */
 export function placeSheets(setting: Setting): readonly Sheet[] {
   const { tree, office, today } = setting
-  const paper = (name: string, told: Answers, general = false): State => {
-    const report = reportOn(evaluate(tree, played(tree, told)), office, today)
+  const paper = (name: string, answers: Answers, general = false): State => {
+    const report = reportOn(evaluate(tree, played(tree, answers)), office, today)
     return {
       name,
       show: (

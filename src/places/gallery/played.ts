@@ -1,5 +1,5 @@
 import { walk } from '../../evaluate/walk.ts'
-import type { Answer, Answers, Signs } from '../../tree/answers.ts'
+import { type Answer, type Answers, isSigns, signsOf } from '../../tree/answers.ts'
 import type { Observation, Unit } from '../../tree/observation.ts'
 import { measured } from '../../tree/reading.ts'
 import { noneOf } from '../../tree/tell.ts'
@@ -18,19 +18,19 @@ const READINGS: Readonly<Record<Unit, number>> = {
 }
 
 /** The answers of a whole walk: what is told, and for everything else asked what an ordinary jar shows. */
-export function played(tree: Tree, told: Answers): Answers {
+export function played(tree: Tree, facts: Answers): Answers {
   let answers: Answers = {}
   for (;;) {
     const { asks } = walk(tree, answers)
     const observation = asks === null ? undefined : tree.observations[asks.observation]
     if (observation === undefined) return answers
-    answers = { ...answers, [observation.id]: completed(observation, told[observation.id]) }
+    answers = { ...answers, [observation.id]: completed(observation, facts[observation.id]) }
   }
 }
 
 /** The answers of a walk that has only just come to a question. */
-export function playedUntil(tree: Tree, told: Answers, observation: string): Answers {
-  const all = Object.entries(played(tree, told))
+export function playedUntil(tree: Tree, answers: Answers, observation: string): Answers {
+  const all = Object.entries(played(tree, answers))
   return Object.fromEntries(
     all.slice(
       0,
@@ -39,15 +39,16 @@ export function playedUntil(tree: Tree, told: Answers, observation: string): Ans
   )
 }
 
-function completed(observation: Observation, told: Answer | undefined): Answer {
+function completed(observation: Observation, answer: Answer | undefined): Answer {
   switch (observation.kind) {
     case 'signs':
-      return { ...(noneOf({}, observation)[observation.id] as Signs), ...(told as Signs) }
+      return { ...signsOf(noneOf({}, observation), observation.id), ...(isSigns(answer) && answer) }
     case 'choice':
-      return told ?? observation.answers.filter(({ usual }) => usual).at(-1)?.id ?? 'unsure'
+      return answer ?? observation.answers.filter(({ usual }) => usual).at(-1)?.id ?? 'unsure'
     case 'measure':
       return (
-        told ?? measured(observation, READINGS[observation.unit], observation.instruments.at(0)?.id)
+        answer ??
+        measured(observation, READINGS[observation.unit], observation.instruments.at(0)?.id)
       )
   }
 }

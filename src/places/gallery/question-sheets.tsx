@@ -4,7 +4,7 @@ import { QuestionFrame } from '../../parts/question-frame.tsx'
 import type { Setting } from '../../parts/setting.tsx'
 import { Strip } from '../../parts/strip.tsx'
 import type { Answer, Interval } from '../../tree/answers.ts'
-import type { MeasureObservation, Observation } from '../../tree/observation.ts'
+import type { Observation } from '../../tree/observation.ts'
 import { measured } from '../../tree/reading.ts'
 import { unsureOf } from '../../tree/tell.ts'
 import { alone, type Sheet, type State, together } from './sheet.ts'
@@ -14,12 +14,12 @@ const nothing = () => undefined
 /** Every kind of answer in its states, and the frame of a question. */
 export function questionSheets(setting: Setting): readonly Sheet[] {
   const { drawings } = setting
-  const answers = (name: string, observation: Observation, told?: Answer): State => ({
+  const answers = (name: string, observation: Observation, answer?: Answer): State => ({
     name,
     show: (
       <Answers
         observation={observation}
-        told={told === undefined ? {} : { [observation.id]: told }}
+        told={answer === undefined ? {} : { [observation.id]: answer }}
         onAnswer={nothing}
         onInputs={nothing}
       />
@@ -88,9 +88,10 @@ export function questionSheets(setting: Setting): readonly Sheet[] {
 }
 
 function measures(setting: Setting): readonly State[] {
-  const measure = (name: string, id: string, told?: Told, typed?: string): State => {
+  const measure = (name: string, id: string, reading?: Told, typed?: string): State => {
     const observation = observationOf(setting, id)
-    const interval = told && measured(observation as MeasureObservation, ...told)
+    const interval =
+      reading && observation.kind === 'measure' ? measured(observation, ...reading) : undefined
     return {
       name,
       show: (

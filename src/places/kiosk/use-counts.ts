@@ -34,7 +34,7 @@ export function useCounts(
   return evaluation => {
     if (language === null || counted.current === chosen) return
     counted.current = chosen
-    const told = toldOfCall(evaluation)
-    keepCounts(countOutcome(readCounts(), today, language, subjectOf(evaluation.tree), told))
+    const standing = toldOfCall(evaluation)
+    keepCounts(countOutcome(readCounts(), today, language, subjectOf(evaluation.tree), standing))
   }
 }

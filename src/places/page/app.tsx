@@ -162,8 +162,8 @@ export function App({
           }}
           onSwitch={
             catalogue.trees.length > 1
-              ? told => {
-                  setKept(told)
+              ? answer => {
+                  setKept(answer)
                   go(null)
                 }
               : undefined

@@ -33,11 +33,11 @@ export function OutcomePage({
   const setting = useSetting()
   const { tree, words, office, today } = setting
   const title = words.t(`${tree.id}:title`)
-  const told = tellOf(
+  const sentences = tellOf(
     setting,
     reportOf(tree, outcome, office, today, standing === 'whole' ? {} : null)
   )
-  const heading = told.said.verdicts[0]?.name ?? title
+  const heading = sentences.said.verdicts[0]?.name ?? title
   const general = standing !== 'whole'
   useEffect(() => {
     document.title = `${heading} · ${title} · Jarside`
@@ -66,10 +66,10 @@ export function OutcomePage({
             </button>
           </div>
         </div>
-        <Outcome {...told} quiet={quiet} />
+        <Outcome {...sentences} quiet={quiet} />
       </Screen>
       <PrintedSheet
-        {...told}
+        {...sentences}
         general={general}
         address={() =>
           sheetAddress(tree, outcome, words.tag, homeOf(office), general ? 'general' : 'one jar')

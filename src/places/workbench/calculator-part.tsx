@@ -41,8 +41,8 @@ export function CalculatorPart({
       </form>
       <div class="calculator-result" role="status">
         {'fault' in found && <p class="error">{found.fault}</p>}
-        {says.map((sentence, at) => (
-          <p key={sentence} class={at === 0 ? 'calculator-first' : undefined}>
+        {says.map((sentence, index) => (
+          <p key={sentence} class={index === 0 ? 'calculator-first' : undefined}>
             {sentence}
           </p>
         ))}

@@ -71,7 +71,7 @@ export function FieldPart({
           <UnitSelect
             units={unitsOf(field)}
             unit={values[`${id}-unit`]}
-            nameOf={unit => words.t(`ui:workbench.units.${keyOf(unit)}`)}
+            nameOf={unit => words.t(`ui:workbench.units.${KEYS[unit]}`)}
             onChange={unit => onChange({ [`${id}-unit`]: unit })}
           />
           {field.slider && (
@@ -90,8 +90,32 @@ export function FieldPart({
   }
 }
 
-/** A unit as its text is keyed: small letters alone. */
-const keyOf = (unit: FieldUnit): UnitKey =>
-  (({ '%': 'percent', 'g/L': 'per-liter', '°Bx': 'brix' })[unit as string] ??
-    unit.toLowerCase()) as UnitKey
-type UnitKey = KeyUnder<'units'>
+/** Each unit as its text is keyed: small letters alone. */
+const KEYS: Readonly<Record<FieldUnit, KeyUnder<'units'>>> = {
+  mL: 'ml',
+  L: 'l',
+  tsp: 'tsp',
+  tbsp: 'tbsp',
+  floz: 'floz',
+  cup: 'cup',
+  pint: 'pint',
+  quart: 'quart',
+  gal: 'gal',
+  'imperial-gal': 'imperial-gal',
+  g: 'g',
+  kg: 'kg',
+  oz: 'oz',
+  lb: 'lb',
+  C: 'c',
+  F: 'f',
+  kPa: 'kpa',
+  bar: 'bar',
+  psi: 'psi',
+  atm: 'atm',
+  pH: 'ph',
+  days: 'days',
+  '%': 'percent',
+  'g/L': 'per-liter',
+  ppm: 'ppm',
+  '°Bx': 'brix'
+}

@@ -38,9 +38,9 @@ export function unitsOf(input: CalculatorInput): readonly FieldUnit[] {
 export function startValues(calculator: Calculator, linked: URLSearchParams): TypedFields {
   const pairs = fieldsOf(calculator).flatMap(input => {
     const { id, start } = input
-    const told = linked.get(id) ?? start
-    const isOffered = input.kind !== 'choice' || input.options.some(option => option === told)
-    const value = [id, isOffered ? told : start] as const
+    const typed = linked.get(id) ?? start
+    const isOffered = input.kind !== 'choice' || input.options.some(option => option === typed)
+    const value = [id, isOffered ? typed : start] as const
     const units = unitsOf(input)
     const [first] = units
     if (first === undefined) return [value]

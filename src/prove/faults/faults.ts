@@ -1,5 +1,5 @@
 import { verdict, verdictsOf } from '../../tree/caution.ts'
-import { must, observationOf } from '../../tree/must.ts'
+import { at, must, observationOf } from '../../tree/must.ts'
 import type { Range } from '../../tree/observation.ts'
 import {
   type Branch,
@@ -74,7 +74,7 @@ function deletedBranches(question: Question): readonly Edit[] {
       return inOrder(question)
         .slice(1)
         .map((range, index) => {
-          const before = inOrder(question)[index] as MeasureQuestion['ranges'][number]
+          const before = at(inOrder(question), index)
           const joined = { ...before, range: joinedRange(before.range, range.range) }
           const rest = question.ranges.filter(one => one !== before && one !== range)
           return {
@@ -104,19 +104,19 @@ function editedEffects(tree: Tree, question: Question): readonly Edit[] {
       neighbors(tree, raised).map(other => ({
         kind: 'swapped verdict' as const,
         at: `${at}: ${raised} → ${other}`,
-        question: put({ ...effect, raise: effect.raise.map(id => (id === raised ? other : id)) })
+        question: put(one => ({ ...one, raise: one.raise.map(id => (id === raised ? other : id)) }))
       }))
     ),
     ...effect.raise.map(raised => ({
       kind: 'removed raise' as const,
       at: `${at}: ${raised}`,
-      question: put({ ...effect, raise: effect.raise.filter(id => id !== raised) })
+      question: put(one => ({ ...one, raise: one.raise.filter(id => id !== raised) }))
     })),
     ...endOf(effect).flatMap(end =>
       neighbors(tree, end).map(other => ({
         kind: 'swapped verdict' as const,
         at: `${at}: end ${end} → ${other}`,
-        question: put({ ...effect, leads: { end: other } } as Branch)
+        question: put(one => ('leads' in one ? { ...one, leads: { end: other } } : one))
       }))
     ),
     ...(effect.use === 'as-directed'
@@ -125,7 +125,10 @@ function editedEffects(tree: Tree, question: Question): readonly Edit[] {
           {
             kind: 'loosened use' as const,
             at: `${at}: ${effect.use}`,
-            question: put({ ...effect, use: USES[USES.indexOf(effect.use) - 1] ?? 'as-directed' })
+            question: put(one => ({
+              ...one,
+              use: USES[USES.indexOf(one.use) - 1] ?? 'as-directed'
+            }))
           }
         ])
   ])
@@ -136,27 +139,34 @@ const endOf = (effect: Effect | Branch): readonly string[] =>
 
 function neighbors(tree: Tree, id: string): readonly string[] {
   const all = verdictsOf(tree, verdict(tree, id).track)
-  const at = all.indexOf(id)
+  const place = all.indexOf(id)
   // An emergency is no neighbor: it would end walks instead of standing beside others.
-  return [all[at - 1], all[at + 1]].flatMap(other =>
+  return [all[place - 1], all[place + 1]].flatMap(other =>
     other === undefined || other === 'emergency' || id === 'emergency' ? [] : [other]
   )
 }
 
+/** Another effect in place of one, with all that the place has besides. */
+type Change = <E extends Effect>(effect: E) => E
+
 interface PlaceIn {
   readonly at: string
   readonly effect: Effect | Branch
-  readonly put: (effect: Effect) => Question
+  /** The question with another effect in this place. */
+  readonly put: (change: Change) => Question
 }
 
-/** Every effect of a question, and the question with another in its place. */
+/** Every effect of a question. */
 function placesIn(question: Question): readonly PlaceIn[] {
   switch (question.kind) {
     case 'choice':
       return Object.entries(question.answers).map(([id, effect]) => ({
         at: id,
         effect,
-        put: other => ({ ...question, answers: { ...question.answers, [id]: other as Branch } })
+        put: change => ({
+          ...question,
+          answers: { ...question.answers, [id]: change(effect) }
+        })
       }))
     case 'signs':
       return [
@@ -164,16 +174,16 @@ function placesIn(question: Question): readonly PlaceIn[] {
           (['yes', 'unsure'] as const).map(value => ({
             at: `${sign} ${value}`,
             effect: both[value],
-            put: (other: Effect): Question => ({
+            put: (change: Change): Question => ({
               ...question,
-              signs: { ...question.signs, [sign]: { ...both, [value]: other } }
+              signs: { ...question.signs, [sign]: { ...both, [value]: change(both[value]) } }
             })
           }))
         ),
         {
           at: 'otherwise',
           effect: question.otherwise,
-          put: other => ({ ...question, otherwise: other as Branch })
+          put: change => ({ ...question, otherwise: change(question.otherwise) })
         }
       ]
     case 'measure':
@@ -181,27 +191,23 @@ function placesIn(question: Question): readonly PlaceIn[] {
         ...question.ranges.map((effect, index) => ({
           at: textOf(effect.range),
           effect,
-          put: (other: Effect): Question => ({
+          put: (change: Change): Question => ({
             ...question,
-            ranges: question.ranges.map((one, i) =>
-              i === index ? (other as (typeof question.ranges)[number]) : one
-            )
+            ranges: question.ranges.map((one, i) => (i === index ? change(one) : one))
           })
         })),
         ...question.taste.map((effect, index) => ({
           at: `taste ${textOf(effect.range)}`,
           effect,
-          put: (other: Effect): Question => ({
+          put: (change: Change): Question => ({
             ...question,
-            taste: question.taste.map((one, i) =>
-              i === index ? (other as (typeof question.taste)[number]) : one
-            )
+            taste: question.taste.map((one, i) => (i === index ? change(one) : one))
           })
         })),
         ...(['borderline', 'unsure'] as const).map(key => ({
           at: key,
           effect: question[key],
-          put: (other: Effect): Question => ({ ...question, [key]: other as Branch })
+          put: (change: Change): Question => ({ ...question, [key]: change(question[key]) })
         }))
       ]
   }
@@ -222,7 +228,10 @@ function movedLimits(tree: Tree, question: Question): readonly Edit[] {
         ranges: question.ranges.map(one => ({
           ...one,
           range: Object.fromEntries(
-            Object.entries(one.range).map(([key, at]) => [key, at === limit ? limit + by : at])
+            Object.entries(one.range).map(([key, number]) => [
+              key,
+              number === limit ? limit + by : number
+            ])
           )
         }))
       }
@@ -272,5 +281,5 @@ function droppedUnsure(question: Question): readonly Edit[] {
 
 const textOf = (range: Range): string =>
   Object.entries(range)
-    .map(([key, at]) => `${key} ${at}`)
+    .map(([key, limit]) => `${key} ${limit}`)
     .join(' ') || 'any'

@@ -53,12 +53,12 @@ function pairsOf(compiled: TreeDiagrams): readonly Pair[] {
     const values = index === undefined ? [] : (compiled.variables[index]?.values ?? [])
     return settler.answers.flatMap(({ id, standsFor = '' }) => {
       const counts = values.findIndex(({ answer }) => answer === standsFor)
-      return values.flatMap(({ answer }, told) =>
+      return values.flatMap(({ answer }, first) =>
         index !== undefined &&
         counts >= 0 &&
         answer !== 'unsure' &&
         rank(settled, standsFor) < rank(settled, answer)
-          ? [{ index, told, counts, settler: settler.id, second: id }]
+          ? [{ index, told: first, counts, settler: settler.id, second: id }]
           : []
       )
     })
@@ -71,9 +71,8 @@ function gentler(compiled: TreeDiagrams, { index, told, counts }: Pair) {
   const open = everything(compiled)
   const sides: readonly Lens[] = [...TRACKS, 'use']
   for (const lens of sides) {
-    const [before, after] = [told, counts].map(value =>
-      diagrams.restrict(compiled.of(lens), index, value)
-    ) as [number, number]
+    const taking = (value: number) => diagrams.restrict(compiled.of(lens), index, value)
+    const [before, after] = [taking(told), taking(counts)]
     const less = diagrams.combine([before, after], ([a = 0, b = 0]) => (b < a ? 1 : 0))
     const choice = shortestTo(compiled, less, open, level => level === 1)
     if (choice !== undefined) return completed(compiled, new Map([...choice, [index, told]]), open)

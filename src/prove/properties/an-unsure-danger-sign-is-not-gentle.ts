@@ -37,8 +37,8 @@ export const anUnsureDangerSignIsNotGentle: Property = {
     )
     const open = demands.find(({ want }) => typeof want === 'string')?.want
     if (typeof open === 'string') return undecided(this.id, this.kind, open)
-    const cases = demands.map(({ variable, index, want }) =>
-      tooGentle(compiled, variable, index, want as Want, places)
+    const cases = demands.flatMap(({ variable, index, want }) =>
+      typeof want === 'string' ? [] : [tooGentle(compiled, variable, index, want, places)]
     )
     return standing(this.id, this.kind, cases)
   }
@@ -76,14 +76,14 @@ function tooGentle(
   { lens, least }: Want,
   places: Places
 ): readonly Finding[] {
-  const at = variable.values.findIndex(({ answer }) => answer === 'unsure')
-  const restricted = compiled.diagrams.restrict(compiled.of(lens), index, at)
-  const answers = answersTo(compiled, restricted, got => got < least, index, at)
+  const place = variable.values.findIndex(({ answer }) => answer === 'unsure')
+  const restricted = compiled.diagrams.restrict(compiled.of(lens), index, place)
+  const answers = answersTo(compiled, restricted, level => level < least, index, place)
   if (answers === undefined) return []
-  const got = levelIn(compiled.tree, lens, walk(compiled.tree, answers).outcome)
+  const level = levelIn(compiled.tree, lens, walk(compiled.tree, answers).outcome)
   const facts = {
     wants: levelText(compiled.tree, lens, least),
-    gets: levelText(compiled.tree, lens, got)
+    gets: levelText(compiled.tree, lens, level)
   }
   const code = typeof lens === 'object' ? 'unsure-person-note-missing' : 'unsure-danger-too-gentle'
   return [ofAnswer(code, compiled, variable, 'unsure', places, answers, facts)]

@@ -49,7 +49,7 @@ function neighborsOf(compiled: TreeDiagrams): readonly Neighbors[] {
     const listed = values.flatMap(({ answer }, value) => (answer === 'unsure' ? [] : [value]))
     return listed
       .slice(1)
-      .map((after, at) => ({ index, before: must(listed[at], 'answer'), after }))
+      .map((after, place) => ({ index, before: must(listed[place], 'answer'), after }))
   })
 }
 
@@ -59,9 +59,8 @@ function gentlerFirst(compiled: TreeDiagrams, { index, before, after }: Neighbor
   const open = everything(compiled)
   const sides: readonly Lens[] = [...TRACKS, 'use']
   for (const lens of sides) {
-    const [first, second] = [before, after].map(value =>
-      diagrams.restrict(compiled.of(lens), index, value)
-    ) as [number, number]
+    const taking = (value: number) => diagrams.restrict(compiled.of(lens), index, value)
+    const [first, second] = [taking(before), taking(after)]
     const less = diagrams.combine([first, second], ([a = 0, b = 0]) => (a < b ? 1 : 0))
     const choice = shortestTo(compiled, less, open, level => level === 1)
     if (choice !== undefined)

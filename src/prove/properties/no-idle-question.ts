@@ -21,8 +21,8 @@ export const noIdleQuestion: Property = {
   needsWalks: true,
   prove(compiled, places) {
     const { questions, after } = compiled.tree
-    const idle = ({ id, asks }: Question, at: string) => [
-      found('idle-question', places[`${at}/${id}`], { question: id, observation: asks })
+    const idle = ({ id, asks }: Question, path: string) => [
+      found('idle-question', places[`${path}/${id}`], { question: id, observation: asks })
     ]
     return standing(this.id, this.kind, [
       ...Object.values(questions)
@@ -59,8 +59,8 @@ function nearestFirst(compiled: TreeDiagrams, question: Question): readonly Lens
 function mattersOn(compiled: TreeDiagrams, question: string, lens: Lens, index: number): boolean {
   const onward = compiled.from(question, lens)
   return (compiled.variables[index]?.values ?? []).some((_, value) => {
-    const told = compiled.diagrams.restrict(onward, index, value)
-    return told !== onward && compiled.instead(lens, question, told) !== compiled.of(lens)
+    const diagram = compiled.diagrams.restrict(onward, index, value)
+    return diagram !== onward && compiled.instead(lens, question, diagram) !== compiled.of(lens)
   })
 }
 
@@ -79,13 +79,13 @@ function settles(
   const asked = passing(compiled, question.id)
   const rankOf = (value: number) => rank(first, values[value]?.answer)
   return lensesOf(compiled.tree).some(lens =>
-    values.some((_, told) =>
+    values.some((_, other) =>
       settler.answers.some(({ standsFor = '' }) => {
         const second = values.findIndex(({ answer }) => answer === standsFor)
-        if (second < 0 || rankOf(second) >= rankOf(told)) return false
+        if (second < 0 || rankOf(second) >= rankOf(other)) return false
         const [here, before, after] = [
-          diagrams.restrict(asked, index, told),
-          diagrams.restrict(compiled.of(lens), index, told),
+          diagrams.restrict(asked, index, other),
+          diagrams.restrict(compiled.of(lens), index, other),
           diagrams.restrict(compiled.of(lens), index, second)
         ]
         return (

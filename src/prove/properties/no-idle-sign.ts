@@ -31,11 +31,11 @@ function variablesRead(compiled: TreeDiagrams): ReadonlySet<number> {
   const { diagrams } = compiled
   const seen = new Set<number>()
   const read = new Set<number>()
-  const visit = (at: number): void => {
-    if (seen.has(at) || diagrams.isConstant(at)) return
-    seen.add(at)
-    read.add(diagrams.variableOf(at))
-    for (const child of diagrams.childrenOf(at)) visit(child)
+  const visit = (vertex: number): void => {
+    if (seen.has(vertex) || diagrams.isConstant(vertex)) return
+    seen.add(vertex)
+    read.add(diagrams.variableOf(vertex))
+    for (const child of diagrams.childrenOf(vertex)) visit(child)
   }
   for (const lens of lensesOf(compiled.tree)) visit(compiled.of(lens))
   return read

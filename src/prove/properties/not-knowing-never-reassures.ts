@@ -23,19 +23,22 @@ export const notKnowingNeverReassures: Property = {
     const cases = compiled.variables.flatMap((variable, index) => {
       const each = variable.values.map((_, value) => diagrams.restrict(withheld, index, value))
       const most = each.reduce((a, b) => diagrams.join(a, b), diagrams.constant(0))
-      return variable.values.flatMap((value, at) => {
+      return variable.values.flatMap((value, place) => {
         const doubting = doubtingQuestions(tree, variable, value)
         if (doubting === undefined) return []
         // In doubt only where the walk passes a question whose ranges do not hold the reading.
         const passed = doubting.map(question =>
-          diagrams.restrict(passing(compiled, question), index, at)
+          diagrams.restrict(passing(compiled, question), index, place)
         )
-        const reassures = diagrams.combine([must(each[at], 'diagram'), most, ...passed], levels => {
-          const [here, some, ...through] = levels
-          const inDoubt = doubting.length === 0 || through.some(level => level === 1)
-          return here === 0 && must(some, 'level') > 0 && inDoubt ? 1 : 0
-        })
-        const answers = answersTo(compiled, reassures, level => level === 1, index, at)
+        const reassures = diagrams.combine(
+          [must(each[place], 'diagram'), most, ...passed],
+          levels => {
+            const [here, some, ...through] = levels
+            const inDoubt = doubting.length === 0 || through.some(level => level === 1)
+            return here === 0 && must(some, 'level') > 0 && inDoubt ? 1 : 0
+          }
+        )
+        const answers = answersTo(compiled, reassures, level => level === 1, index, place)
         if (answers === undefined) return [[]]
         return [
           [ofAnswer('unsure-reassures', compiled, variable, value.label, places, answers, {})]

@@ -24,9 +24,9 @@ export const rangesLeaveNoGap: Property = {
   }
 }
 
-function against(question: MeasureQuestion, at: string, places: Places): readonly Finding[] {
+function against(question: MeasureQuestion, path: string, places: Places): readonly Finding[] {
   const { gaps, overlaps } = coverage(question.ranges.map(({ range }) => range))
-  const place = (index: number) => places[`${at}/${index}`] ?? places[at]
+  const place = (index: number) => places[`${path}/${index}`] ?? places[path]
   const facts = { question: question.id, asks: question.asks }
   return [
     ...gaps.map(({ index, words }) => found('range-gap', place(index), { ...facts, gap: words })),

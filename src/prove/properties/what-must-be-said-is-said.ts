@@ -1,7 +1,7 @@
 import { diagramsOf } from '../../diagrams/tree-diagrams.ts'
 import { adviceFor } from '../../evaluate/advice.ts'
 import { walk } from '../../evaluate/walk.ts'
-import type { Answers } from '../../tree/answers.ts'
+import type { Answer, Answers } from '../../tree/answers.ts'
 import { type EmergencySign, emergencySigns } from '../../tree/emergency.ts'
 import { must } from '../../tree/must.ts'
 import type { SpokenRule, Tree } from '../../tree/tree.ts'
@@ -62,7 +62,7 @@ function inEmergency(
   const [first] = emergencies
   if (first === undefined) return undefined
   for (const beside of [first, ...emergencySigns(tree)]) {
-    const answers = told(tree, [first, beside])
+    const answers = answersOf(tree, [first, beside])
     const { doNow, later, clean, keep, startAgain, notes, change } = adviceFor(
       tree,
       walk(tree, answers).outcome,
@@ -78,13 +78,13 @@ function inEmergency(
   return undefined
 }
 
-function told({ observations }: Tree, signs: readonly EmergencySign[]): Answers {
-  const entries = signs.map(({ observation, sign }) => {
-    if (observations[observation]?.kind !== 'signs') return [observation, sign] as const
+function answersOf({ observations }: Tree, signs: readonly EmergencySign[]): Answers {
+  const entries = signs.map(({ observation, sign }): readonly [string, Answer] => {
+    if (observations[observation]?.kind !== 'signs') return [observation, sign]
     const beside = signs.filter(other => other.observation === observation)
-    return [observation, Object.fromEntries(beside.map(other => [other.sign, 'yes']))] as const
+    return [observation, Object.fromEntries(beside.map(other => [other.sign, 'yes' as const]))]
   })
-  return Object.fromEntries(entries) as Answers
+  return Object.fromEntries(entries)
 }
 
 function breachIn(
@@ -99,7 +99,8 @@ function breachIn(
   if (said !== undefined) return { step: said, how: 'said' }
   const inOrder = says.filter(step => steps.includes(step))
   const late = inOrder.findIndex(
-    (step, at) => at > 0 && steps.indexOf(step) < steps.indexOf(must(inOrder[at - 1], 'step'))
+    (step, index) =>
+      index > 0 && steps.indexOf(step) < steps.indexOf(must(inOrder[index - 1], 'step'))
   )
   if (late < 0) return undefined
   return {
@@ -150,8 +151,8 @@ function breachesOf(
       where: facts.not(heard(step))
     })),
     ...never.map(step => ({ breach: { step, how: 'said' as const }, where: heard(step) })),
-    ...inOrder.slice(1).map((before, at) => {
-      const step = must(inOrder[at], 'step')
+    ...inOrder.slice(1).map((before, index) => {
+      const step = must(inOrder[index], 'step')
       return {
         breach: { step, how: 'late' as const, before },
         where: comesLate(said, spots(step), spots(before))

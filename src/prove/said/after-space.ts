@@ -1,5 +1,5 @@
 import { spaceOf, type Value, type Variable } from '../../diagrams/space.ts'
-import type { Answer, Interval } from '../../tree/answers.ts'
+import type { Interval } from '../../tree/answers.ts'
 import { decide } from '../../tree/decide.ts'
 import type { Range } from '../../tree/observation.ts'
 import type { AfterQuestion, Tree } from '../../tree/tree.ts'
@@ -10,10 +10,10 @@ import type { AfterQuestion, Tree } from '../../tree/tree.ts'
  */
 export function spaceWithAfter(tree: Tree): readonly Variable[] {
   const space = spaceOf(tree)
-  const known = new Set(space.map(({ observation }) => observation))
+  const names = new Set(space.map(({ observation }) => observation))
   const asked = new Map(tree.after.map(question => [question.asks, question]))
   const more = [...asked.values()]
-    .filter(({ asks }) => !known.has(asks))
+    .filter(({ asks }) => !names.has(asks))
     .flatMap(question => variablesOf(question))
   return [...space, ...more]
 }
@@ -30,7 +30,7 @@ export function notesAfter(
     if (answer === 'no' || effects === undefined) return []
     return (answer === 'yes' ? effects.yes : effects.unsure).notes
   }
-  if (question.kind === 'choice') return question.answers[answer as string]?.notes ?? []
+  if (question.kind === 'choice') return question.answers[String(answer)]?.notes ?? []
   return decide(tree, question, { [question.asks]: answer })?.branch.notes ?? []
 }
 
@@ -72,5 +72,5 @@ function edgeOf({ atLeast, over }: Range): readonly Value[] {
 
 const reads = (answer: Interval): Value => ({
   label: `${answer.reading}`,
-  answer: answer as Answer
+  answer
 })

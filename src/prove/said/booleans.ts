@@ -24,8 +24,8 @@ export class Booleans {
   }
 
   not(a: number): number {
-    const known = this.#inverse.get(a)
-    if (known !== undefined) return known
+    const before = this.#inverse.get(a)
+    if (before !== undefined) return before
     const inverse = this.where(a, level => level === 0)
     this.#inverse.set(a, inverse)
     this.#inverse.set(inverse, a)

@@ -35,8 +35,8 @@ export function byAnswer(
     if (decisive === undefined) break
     const { index, at } = decisive
     const size = decisive.variable.values.length
-    const told = Array.from({ length: size }, (_, value) => (value === at ? 1 : 0))
-    left = facts.without(left, compiled.diagrams.select(index, told))
+    const levels = Array.from({ length: size }, (_, value) => (value === at ? 1 : 0))
+    left = facts.without(left, compiled.diagrams.select(index, levels))
   }
   return found
 }
@@ -54,10 +54,10 @@ function decidingIn(
   where: number,
   choice: ValueChoice
 ): Deciding | undefined {
-  const unusual = [...choice].flatMap(([index, at]): Deciding[] => {
+  const unusual = [...choice].flatMap(([index, chosen]): Deciding[] => {
     const variable = must(compiled.variables[index], 'variable')
-    const value = must(variable.values[at], 'value')
-    return isUsual(compiled.tree, variable, value) ? [] : [{ index, at, variable, value }]
+    const value = must(variable.values[chosen], 'value')
+    return isUsual(compiled.tree, variable, value) ? [] : [{ index, at: chosen, variable, value }]
   })
   const decides = ({ index, variable }: Deciding) => {
     const usual = variable.values.findIndex(value => isUsual(compiled.tree, variable, value))
@@ -72,15 +72,15 @@ function levelAt(
   where: number,
   choice: ValueChoice
 ): number {
-  let at = where
-  while (!diagrams.isConstant(at)) {
-    const index = diagrams.variableOf(at)
+  let vertex = where
+  while (!diagrams.isConstant(vertex)) {
+    const index = diagrams.variableOf(vertex)
     const variable = must(variables[index], 'variable')
     const usual = variable.values.findIndex(value => isUsual(tree, variable, value))
     const value = choice.get(index) ?? Math.max(usual, 0)
-    at = must(diagrams.childrenOf(at)[value], 'child')
+    vertex = must(diagrams.childrenOf(vertex)[value], 'child')
   }
-  return at
+  return vertex
 }
 
 const nameOf = ({ observation, sign }: Variable, { label }: Value): string =>

@@ -24,8 +24,8 @@ export class Occasion {
     const facts = new Booleans(compiled.diagrams)
     this.facts = facts
     const given = (track: Track, id: string) => {
-      const at = verdictsOf(tree, track).indexOf(id) + 1
-      return facts.where(compiled.of(track), level => level === at)
+      const place = verdictsOf(tree, track).indexOf(id) + 1
+      return facts.where(compiled.of(track), level => level === place)
     }
     this.emergency = verdictsOf(tree, 'person').includes(EMERGENCY) ? given('person', EMERGENCY) : 0
     for (const track of TRACKS) {

@@ -253,18 +253,18 @@ export class SaidDiagrams {
   }
 }
 
-const known = new WeakMap<Tree, SaidDiagrams>()
+const cache = new WeakMap<Tree, SaidDiagrams>()
 
 /** What a tree says that differs from another in that alone; its laws then read this. */
 export function saidBeside(tree: Tree, beside: SaidDiagrams): SaidDiagrams {
   const said = new SaidDiagrams(tree, beside)
-  known.set(tree, said)
+  cache.set(tree, said)
   return said
 }
 
 /** What is said of a tree's outcomes, worked out once. */
 export function saidOf(tree: Tree): SaidDiagrams {
-  const said = known.get(tree) ?? new SaidDiagrams(tree)
-  known.set(tree, said)
+  const said = cache.get(tree) ?? new SaidDiagrams(tree)
+  cache.set(tree, said)
   return said
 }

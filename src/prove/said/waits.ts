@@ -84,7 +84,9 @@ export function whenAskedAgain({ compiled, occasion }: SaidDiagrams, where: numb
     const literal = literalOf(compiled, condition)
     if (literal === undefined) return so
     const { index, open } = literal
-    const told = open.flatMap((is, value) => (is ? [diagrams.restrict(so, index, value)] : []))
-    return occasion.facts.and(...told)
+    const restricted = open.flatMap((is, value) =>
+      is ? [diagrams.restrict(so, index, value)] : []
+    )
+    return occasion.facts.and(...restricted)
   }, where)
 }

@@ -21,7 +21,7 @@ export function readPasted(text: string, instrument: PhInstrument | undefined): 
   const lines = text.split(/\r?\n/).map(line => line.trim())
   const notUnderstood: string[] = []
   const found: { when: number; isDate: boolean; ph: number }[] = []
-  for (const [at, line] of lines.entries()) {
+  for (const [index, line] of lines.entries()) {
     if (line === '') continue
     const [first = '', second = ''] = cellsOf(line)
     const date = dateOf(first)
@@ -29,7 +29,7 @@ export function readPasted(text: string, instrument: PhInstrument | undefined): 
     const ph = readDecimal(second.replace(/^ph\s*/i, ''))
     if (when === null || ph === null) {
       // Only the first line can be a heading.
-      if (at > 0 || /\d/.test(line)) notUnderstood.push(line)
+      if (index > 0 || /\d/.test(line)) notUnderstood.push(line)
       continue
     }
     found.push({ when, isDate: date !== null, ph })

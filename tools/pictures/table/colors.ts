@@ -7,11 +7,11 @@ import { highlight } from '../wet.ts'
 
 const CENTER = [80, 80] as const
 /** A colored spot lying on top, with an edge, and upright lines where only red would tell it. */
-const spot = (at: Point, r: number, tint: string, edge: string, lined = false) =>
+const spot = (spot: Point, r: number, tint: string, edge: string, lined = false) =>
   all(
-    blots([at[0], at[1], r + 1.6], edge, 0.1),
-    blots([at[0], at[1], r], tint, 0.1),
-    ...(lined ? [uprightsIn(at, r, edge)] : [])
+    blots([spot[0], spot[1], r + 1.6], edge, 0.1),
+    blots([spot[0], spot[1], r], tint, 0.1),
+    ...(lined ? [uprightsIn(spot, r, edge)] : [])
   )
 
 /** What colors are on the film or in it. */

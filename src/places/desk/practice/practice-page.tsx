@@ -194,6 +194,6 @@ function drawn(callers: readonly PracticeCaller[], before: PracticeCaller | null
 }
 
 function tellingOf(texts: Texts | undefined, { id }: PracticeCaller): string | null {
-  const told = Object.entries(texts?.practice ?? {}).find(([caller]) => caller === id)?.[1]
-  return typeof told === 'string' ? told : null
+  const telling = Object.entries(texts?.practice ?? {}).find(([caller]) => caller === id)?.[1]
+  return typeof telling === 'string' ? telling : null
 }

@@ -25,7 +25,7 @@ export function CourseChart({
   const last = Math.max(to, ...readings.map(({ day }) => day))
   const axes = axesOf([0, last], PH)
   const first = readings[0]?.day ?? 0
-  const points = Array.from({ length: to - from + 1 }, (_, at) => at + from).flatMap(
+  const points = Array.from({ length: to - from + 1 }, (_, index) => index + from).flatMap(
     (day): readonly BandPoint[] => {
       const band = courseBand(start, celsius, day)
       return band.standing === 'band' ? [{ at: day + first, span: band.ph }] : []
@@ -61,8 +61,8 @@ export function CourseChart({
           y2={ROOM.height - ROOM.bottom}
         />
       </g>
-      {readings.map(({ day, ph }, at) => (
-        <ErrorBar key={at} axes={axes} at={day} span={ph} />
+      {readings.map(({ day, ph }, index) => (
+        <ErrorBar key={index} axes={axes} at={day} span={ph} />
       ))}
     </ChartFrame>
   )

@@ -89,8 +89,8 @@ export function ChartFrame({
             </tr>
           </thead>
           <tbody>
-            {table.rows.map(([first, ...rest], at) => (
-              <tr key={at}>
+            {table.rows.map(([first, ...rest], index) => (
+              <tr key={index}>
                 <th scope="row">{first}</th>
                 {rest.map((cell, column) => (
                   <td key={column}>{cell}</td>

@@ -46,5 +46,5 @@ export function PressureChart({ sealed, says }: { sealed: Sealed; says: string }
 
 function axesTicks(most: number): readonly number[] {
   const step = most > 12 ? 4 : 2
-  return Array.from({ length: Math.floor(most / step) + 1 }, (_, at) => at * step)
+  return Array.from({ length: Math.floor(most / step) + 1 }, (_, index) => index * step)
 }
