@@ -8,9 +8,9 @@ import { type Breach, breachOf } from '../../src/prove/claim.ts'
 import { boxesOf, everything, isUsual } from '../../src/prove/open.ts'
 import { levelIn } from '../../src/prove/replay.ts'
 import { completed, shortestTo, unusualIn } from '../../src/prove/witness.ts'
-import { type Answers, isInterval, signsOf } from '../../src/tree/answers.ts'
+import type { Answers } from '../../src/tree/answers.ts'
 import type { Rule, Tree } from '../../src/tree/tree.ts'
-import { everySet, sizeOf, speaks } from '../helpers/brute-force.ts'
+import { everySet, sizeOf, speaks, valueIn } from '../helpers/brute-force.ts'
 import { randomRule, randomTree } from '../helpers/random-tree.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 
@@ -29,17 +29,9 @@ function fewestByBruteForce(made: TreeDiagrams, rule: Rule, { lens, breaks }: Br
 }
 
 function unusualCount(made: TreeDiagrams, answers: Answers): number {
-  return made.variables.filter(variable => {
-    const told = variable.sign
-      ? signsOf(answers, variable.observation)[variable.sign]
-      : answers[variable.observation]
-    const value = variable.values.find(({ answer }) =>
-      isInterval(answer) && isInterval(told)
-        ? answer.low === told.low && answer.reading === told.reading && answer.high === told.high
-        : answer === told
-    )
-    return value !== undefined && !isUsual(made.tree, variable, value)
-  }).length
+  return made.variables.filter(
+    variable => !isUsual(made.tree, variable, valueIn(made.tree, variable, answers))
+  ).length
 }
 
 /** The same by searching, replayed through `walk()`; undefined where the search gives up. */

@@ -9,11 +9,12 @@ import type { Answer, Answers } from '../../src/tree/answers.ts'
 import { isVolunteered } from '../../src/tree/decide.ts'
 import { emergenciesTold } from '../../src/tree/emergency.ts'
 import { settlersOf } from '../../src/tree/linked.ts'
+import { must } from '../../src/tree/must.ts'
 import type { MeasureObservation } from '../../src/tree/observation.ts'
 import { measured } from '../../src/tree/reading.ts'
 import { tell, withdraw } from '../../src/tree/tell.ts'
 import type { Tree } from '../../src/tree/tree.ts'
-import { everySet, sizeOf } from '../helpers/brute-force.ts'
+import { everySet, sizeOf, valueIn } from '../helpers/brute-force.ts'
 import { answerArb, completeAnswers, randomTree, someAnswers } from '../helpers/random-tree.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
@@ -279,13 +280,9 @@ function isExtra(tree: Tree, id: string): boolean {
 function levelAt(made: TreeDiagrams, diagram: number, answers: Answers): number {
   let at = diagram
   while (!made.diagrams.isConstant(at)) {
-    const variable = made.variables[made.diagrams.variableOf(at)]
-    const told = answers[variable?.observation ?? '']
-    const answer = variable?.sign ? (told as Record<string, string>)[variable.sign] : told
-    const value = variable?.values.findIndex(
-      v => JSON.stringify(v.answer) === JSON.stringify(answer)
-    ) as number
-    at = made.diagrams.childrenOf(at)[value] as number
+    const variable = must(made.variables[made.diagrams.variableOf(at)], 'variable')
+    const value = variable.values.indexOf(valueIn(made.tree, variable, answers))
+    at = must(made.diagrams.childrenOf(at)[value], 'child')
   }
   return at
 }

@@ -1,33 +1,52 @@
-import { spaceOf, withValue } from '../../src/diagrams/space.ts'
+import { allowedValues } from '../../src/diagrams/allowed.ts'
+import { spaceOf, type Value, type Variable, withValue } from '../../src/diagrams/space.ts'
 import { type Walk, walk } from '../../src/evaluate/walk.ts'
 import type { Answers } from '../../src/tree/answers.ts'
 import { choiceOf, isInterval, measureOf, signsOf } from '../../src/tree/answers.ts'
 import { level, useLevel, verdict } from '../../src/tree/caution.ts'
 import { effectiveChoice } from '../../src/tree/effective.ts'
+import { at } from '../../src/tree/must.ts'
 import { holdsAll } from '../../src/tree/range.ts'
 import type { Claim, Condition, Rule, Tree } from '../../src/tree/tree.ts'
+import { rawReadings } from './raw-readings.ts'
 
-/** The second opinion: every complete set of answers, one by one, judged by `walk()` alone. */
+/**
+ * The second opinion: every complete set of answers, one by one, judged by `walk()` alone. Of a measure
+ * raw readings, not the bands of the proofs: those are on trial too.
+ */
 export function* everySet(tree: Tree): Generator<Answers> {
-  const variables = spaceOf(tree)
+  const variables = spaceOf(tree).map(variable => ({ variable, values: valuesOf(tree, variable) }))
   const settlers = Object.fromEntries(
     Object.values(tree.observations)
       .filter(o => o.kind === 'choice' && o.settles !== undefined)
       .map(o => [o.id, 'unsure'])
   )
-  const at = variables.map(() => 0)
+  const places = variables.map(() => 0)
   for (;;) {
     let answers: Answers = settlers
-    variables.forEach((variable, i) => {
-      const value = variable.values[at[i] as number]
-      if (value) answers = withValue(answers, variable, value)
+    variables.forEach(({ variable, values }, i) => {
+      answers = withValue(answers, variable, at(values, at(places, i)))
     })
     yield answers
     let i = 0
-    while (i < at.length && (at[i] as number) + 1 === variables[i]?.values.length) at[i++] = 0
-    if (i === at.length) return
-    at[i] = (at[i] as number) + 1
+    while (i < places.length && at(places, i) + 1 === variables[i]?.values.length) places[i++] = 0
+    if (i === places.length) return
+    places[i] = at(places, i) + 1
   }
+}
+
+function valuesOf(tree: Tree, { observation, values }: Variable): readonly Value[] {
+  const measure = tree.observations[observation]
+  if (measure?.kind !== 'measure') return values
+  const readings = rawReadings(tree, measure).map(answer => ({ label: 'raw', answer }))
+  return [...readings, { label: 'unsure', answer: 'unsure' }]
+}
+
+/** The value of one coordinate that complete answers give, a raw reading by the band that it falls in. */
+export function valueIn(tree: Tree, variable: Variable, answers: Answers): Value {
+  const allowed = allowedValues(tree, variable, answers)
+  if (allowed.filter(is => is).length !== 1) throw new RangeError(`${variable.observation} is open`)
+  return at(variable.values, allowed.indexOf(true))
 }
 
 export function sizeOf(tree: Tree): number {

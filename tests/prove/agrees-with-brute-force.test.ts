@@ -14,8 +14,9 @@ import {
 } from '../../src/prove/properties/verdicts-are-given.ts'
 import type { Property } from '../../src/prove/property.ts'
 import { proveRule } from '../../src/prove/prove-rule.ts'
+import { isInterval } from '../../src/tree/answers.ts'
 import type { Rule, Tree } from '../../src/tree/tree.ts'
-import { ruleHolds, sizeOf } from '../helpers/brute-force.ts'
+import { everySet, ruleHolds, sizeOf } from '../helpers/brute-force.ts'
 import { randomRule, randomTree } from '../helpers/random-tree.ts'
 import {
   coveredDangers,
@@ -54,6 +55,19 @@ describe('the prover agrees with trying every set of answers', () => {
     )
     // A comparison that never meets one of the three standings would show nothing.
     expect(Math.min(seen.proved, seen.refuted, seen.never)).toBeGreaterThan(5)
+  })
+
+  test('on readings inside, on and beside the limits, read off with every instrument or none', () => {
+    const met = new Set<string>()
+    for (const tree of fc.sample(upTo(300), { seed: 5, numRuns: 200 })) {
+      for (const { ph } of everySet(tree)) {
+        if (!isInterval(ph)) continue
+        met.add(ph.instrument ?? 'none')
+        const limit = [2.5, 4.2, 4.6].find(one => Math.abs(one - ph.reading) < 0.02)
+        met.add(limit === undefined ? 'inside' : limit === ph.reading ? 'on' : 'beside')
+      }
+    }
+    expect([...met].sort()).toEqual(['beside', 'inside', 'meter', 'none', 'on', 'strip'])
   })
 
   test('on 400 random trees, for what not knowing may do to the use', () => {

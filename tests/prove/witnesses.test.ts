@@ -7,11 +7,11 @@ import type { Finding } from '../../src/findings/finding.ts'
 import { createSession, type Session } from '../../src/machine/session.ts'
 import { isUsual } from '../../src/prove/open.ts'
 import { PROPERTIES, proveWith } from '../../src/prove/prove.ts'
-import { type Answers, signsOf } from '../../src/tree/answers.ts'
+import type { Answers } from '../../src/tree/answers.ts'
 import { level, type Outcome, useLevel } from '../../src/tree/caution.ts'
 import { TRACKS } from '../../src/tree/observation.ts'
 import type { Rule, Tree } from '../../src/tree/tree.ts'
-import { everySet, holdsClaim, sizeOf, speaks } from '../helpers/brute-force.ts'
+import { everySet, holdsClaim, sizeOf, speaks, valueIn } from '../helpers/brute-force.ts'
 import { randomRule, randomTree } from '../helpers/random-tree.ts'
 import { rule, sketch } from '../helpers/sketch.ts'
 
@@ -104,13 +104,9 @@ const breaks = (tree: Tree, one: Rule, answers: Answers): boolean =>
   speaks(tree, one, answers) && !holdsClaim(tree, one.claim, walk(tree, answers))
 
 function unusual(tree: Tree, answers: Answers): number {
-  return spaceOf(tree).filter(variable => {
-    const { observation, sign, values } = variable
-    const told =
-      sign === undefined ? answers[observation] : signsOf(answers, observation)[sign as string]
-    const value = values.find(({ answer }) => JSON.stringify(answer) === JSON.stringify(told))
-    return value === undefined || !isUsual(tree, variable, value)
-  }).length
+  return spaceOf(tree).filter(
+    variable => !isUsual(tree, variable, valueIn(tree, variable, answers))
+  ).length
 }
 
 /** Whether some side of one outcome is gentler than that of another. */
