@@ -53,7 +53,9 @@ function patternsOf(language: LanguageFacts | null): Patterns {
       `${PHONE.source}|${NUMBER.source}${words && `|(?<![\\p{L}])(?:${words})(?![\\p{L}])`}`,
       'gu'
     ),
-    after: units ? new RegExp(`^[\\s-]?(?:de )?(${units})(?![\\p{L}])`, 'u') : null,
+    after: units
+      ? new RegExp(`^[\\s-]?(?:(?:${language?.beforeUnits}) )?(${units})(?![\\p{L}])`, 'u')
+      : null,
     before: units ? new RegExp(`(?<![\\p{L}])(${units})\\s$`, 'u') : null,
     measures: units ? new RegExp(`(?<![\\p{L}\\d/])(?:${units}|ph)(?![\\p{L}/])`, 'gu') : null,
     unitNamed(written) {

@@ -5,6 +5,8 @@ export interface LanguageFacts {
   readonly numbers: Readonly<Record<string, string>>
   /** By unit, how it is written: a regular expression without boundaries. */
   readonly units: Readonly<Record<string, string>>
+  /** What may stand between a number and its unit: "1–2 more weeks". */
+  readonly beforeUnits: string
   /** What stands before or after a number to say that it is the least or the most. */
   readonly bounds: {
     readonly orMore: string

@@ -25,6 +25,7 @@ export const ENGLISH: LanguageFacts = {
     third: '3rd',
     thousand: '1000'
   },
+  beforeUnits: 'more|full|whole',
   units: {
     teaspoon: 'teaspoons?',
     tablespoon: 'tablespoons?|spoons?|spoonfuls?',

@@ -28,6 +28,7 @@ export const SPANISH: LanguageFacts = {
     tercero: '3rd',
     mil: '1000'
   },
+  beforeUnits: 'de|más|otros|otras',
   units: {
     teaspoon: 'cucharaditas?',
     tablespoon: 'cucharadas?|cucharas?',
