@@ -121,11 +121,11 @@ async function volunteered(page, says, answerTo) {
   let keys = 1
   for (;;) {
     const offers = await page.locator('.fact-candidate').evaluateAll(factsOf)
-    const at = offers.findIndex(fact => isTold(fact, answerTo))
-    if (at < 0) break
-    for (let down = 0; down <= at; down++) await field.press('ArrowDown')
+    const index = offers.findIndex(fact => isTold(fact, answerTo))
+    if (index < 0) break
+    for (let down = 0; down <= index; down++) await field.press('ArrowDown')
     await field.press('Enter')
-    keys += at + 2
+    keys += index + 2
   }
   for (const fact of await page.locator('.fact').evaluateAll(factsOf)) {
     if (!isTold(fact, answerTo)) throw new Error(`“${says}” is taken as ${JSON.stringify(fact)}`)
@@ -142,10 +142,10 @@ function factsOf(elements) {
 
 /** Whether a fact is what the caller would answer: the same answer, reading or sign. */
 function isTold([observation, answer], answerTo) {
-  const told = answerTo(observation)
-  if (typeof answer === 'string' || typeof told === 'string') return answer === told
-  if (told === undefined) return false
-  return answer.every(([key, value]) => (key === 'instrument' ? true : told[key] === value))
+  const truth = answerTo(observation)
+  if (typeof answer === 'string' || typeof truth === 'string') return answer === truth
+  if (truth === undefined) return false
+  return answer.every(([key, value]) => (key === 'instrument' ? true : truth[key] === value))
 }
 
 /** Gives one answer: what is there is marked or typed, then sent. */

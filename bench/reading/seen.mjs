@@ -45,9 +45,9 @@ export function seen() {
   /** The heights between which an element's text shows: the window, and whatever scrolls around it. */
   function clipsOf(element) {
     const clips = [[0, innerHeight]]
-    for (let at = element; at instanceof Element; at = at.parentElement) {
-      if (!/auto|scroll|hidden|clip/.test(getComputedStyle(at).overflowY)) continue
-      const { top, bottom } = at.getBoundingClientRect()
+    for (let around = element; around instanceof Element; around = around.parentElement) {
+      if (!/auto|scroll|hidden|clip/.test(getComputedStyle(around).overflowY)) continue
+      const { top, bottom } = around.getBoundingClientRect()
       if (bottom > top) clips.push([top - 1, bottom + 1])
     }
     return clips

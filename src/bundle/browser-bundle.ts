@@ -60,8 +60,7 @@ interface Packed {
 }
 
 /** Vite gives each of its configurations this module anew: what one of them proved the next one takes. */
-const lately = globalThis as { [PACKED]?: Packed }
-const PACKED: unique symbol = Symbol.for('jarside.packed') as never
+const PACKED = Symbol.for('jarside.packed')
 
 /**
  * Loads, proves and packs every tree for the browser, or takes what this process packed of the very same
@@ -71,10 +70,10 @@ const PACKED: unique symbol = Symbol.for('jarside.packed') as never
  */
 export function browserBundle(folder: string): Promise<BrowserBundle> {
   const of = JSON.stringify(readAuthored(folder))
-  const before = lately[PACKED]
+  const before: Packed | undefined = Reflect.get(globalThis, PACKED)
   if (before?.of === of) return before.bundle
   const bundle = provedBundle(folder)
-  lately[PACKED] = { of, bundle }
+  Reflect.set(globalThis, PACKED, { of, bundle } satisfies Packed)
   return bundle
 }
 

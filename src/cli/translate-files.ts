@@ -97,12 +97,14 @@ function agreedOn({ glossaries }: Loaded, tag: string): Agreed {
 
 /** A language's files as they stand. */
 function wordFiles(folder: string, tag: string): WordFiles {
-  const at = join(folder, 'locales', tag)
-  const names = existsSync(at) ? readdirSync(at).filter(name => name.endsWith('.json')) : []
+  const language = join(folder, 'locales', tag)
+  const names = existsSync(language)
+    ? readdirSync(language).filter(name => name.endsWith('.json'))
+    : []
   return Object.fromEntries(
     names.map(name => [
       name.slice(0, -'.json'.length),
-      JSON.parse(readFileSync(join(at, name), 'utf8'))
+      JSON.parse(readFileSync(join(language, name), 'utf8'))
     ])
   )
 }

@@ -22,12 +22,12 @@ export async function textsToGive(
   { english, translated, notes }: TextsToGive,
   tag: string
 ): Promise<readonly ExchangeText[]> {
-  const known = new Map(translated.map(text => [text.id, text]))
+  const byId = new Map(translated.map(text => [text.id, text]))
   const all = Object.entries(english).flatMap(([stem, group]) => {
     const source = textsIn(group)
     return [...translatedKeys(tag, source.keys())].map(([key, original]) => {
       const id = `${stem}:${key}`
-      const text = known.get(id)
+      const text = byId.get(id)
       return {
         id,
         kind: kindOf(stem, original),

@@ -43,8 +43,8 @@ export function withText(
   if (group && Object.hasOwn(group, name)) return { ...group, [name]: inner }
   const order = Object.keys(english ?? {}).map(withoutForm)
   const rank = (key: string) => {
-    const at = order.indexOf(withoutForm(key))
-    return at < 0 ? order.length : at
+    const place = order.indexOf(withoutForm(key))
+    return place < 0 ? order.length : place
   }
   const all = [...Object.entries(group ?? {}), [name, inner] as const]
   return Object.fromEntries(all.sort(([a], [b]) => rank(a) - rank(b)))

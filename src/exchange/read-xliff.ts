@@ -54,10 +54,10 @@ function returnedOf(file: string, unit: XmlElement): ReturnedText {
       .map(each => [each.attributes.id ?? '', saidIn(each, id, new Map())])
   )
   const pieces = elementsIn(unit).filter(({ name }) => name === 'segment' || name === 'ignorable')
-  const sides = pieces.map((piece, at) => {
+  const sides = pieces.map((piece, index) => {
     const [source] = childrenOf(piece, 'source')
     const [target] = childrenOf(piece, 'target')
-    const order = Number(target?.attributes.order ?? at + 1)
+    const order = Number(target?.attributes.order ?? index + 1)
     return { piece, source, target, order }
   })
   const english = sides.map(({ source }) => (source ? saidIn(source, id, data) : '')).join('')

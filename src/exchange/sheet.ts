@@ -22,8 +22,8 @@ export function sheetOf(texts: readonly ExchangeText[], from: string, to: string
     text.state,
     text.from
   ])
-  const [id, kind, note, most, state, made] = COLUMNS
-  return csvOf([[id, kind, note, most, from, to, state, made], ...rows], true)
+  const [id, kind, note, most, state, origin] = COLUMNS
+  return csvOf([[id, kind, note, most, from, to, state, origin], ...rows], true)
 }
 
 /** What `csvOf` puts an apostrophe before (as `tables/csv.ts` says why), behind any number of them. */
@@ -37,7 +37,7 @@ const freed = (text: string): string =>
 /** The texts of a spreadsheet, whatever the order of its columns. @throws UnreadableExchange */
 export function readSheet(text: string, from: string, to: string): readonly ReturnedText[] {
   const [head = [], ...rows] = rowsOf(text)
-  const at = (name: string) => {
+  const columnOf = (name: string) => {
     const column = head.indexOf(name)
     if (column < 0) {
       throw new UnreadableExchange(
@@ -46,15 +46,15 @@ export function readSheet(text: string, from: string, to: string): readonly Retu
     }
     return column
   }
-  const [id, english, target] = [at('id'), at(from), at(to)]
-  const made = head.indexOf('made from')
+  const [id, english, target] = [columnOf('id'), columnOf(from), columnOf(to)]
+  const origin = head.indexOf('made from')
   return rows.map(row => {
     const said = freed(row[target] ?? '')
     return {
       id: row[id] ?? '',
       english: freed(row[english] ?? ''),
       target: said === '' ? null : said,
-      from: row[made] || null
+      from: row[origin] || null
     }
   })
 }

@@ -63,7 +63,8 @@ function nameFor(id: string, texts: Readonly<Record<string, string>>): string | 
     if (!pattern.includes('*')) return false
     const names = pattern.split(/[:.]/)
     return (
-      names.length === parts.length && names.every((name, at) => name === '*' || name === parts[at])
+      names.length === parts.length &&
+      names.every((name, index) => name === '*' || name === parts[index])
     )
   }
   return Object.keys(texts).find(fits) ?? null

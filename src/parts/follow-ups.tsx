@@ -15,11 +15,11 @@ export function FollowUps({
   const { words } = useSpeech()
   if (said.followUps.length === 0) return null
   const title = <h2>{words.t('ui:follow-ups.title')}</h2>
-  const all = said.followUps.map(({ id, ask, answer, sources }, at) => (
+  const all = said.followUps.map(({ id, ask, answer, sources }, index) => (
     <details key={id} data-follow-up={id}>
       <summary>{ask}</summary>
       <p>
-        <Both text={answer} second={beside?.followUps[at]?.answer} />
+        <Both text={answer} second={beside?.followUps[index]?.answer} />
       </p>
       <p class="follow-up-sources">
         {words.t('ui:sources')}: {sources.map(sourceLine).join('; ')}

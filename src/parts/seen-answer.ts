@@ -112,9 +112,9 @@ function shownOf(
     return fits(effectOfChoice(tree, question, step)) ? choiceShown(step, drawn) : null
   }
   if (question.kind !== 'signs') return null
-  const told = signsOf({ [step.observation]: step.answer ?? {} }, step.observation)
+  const signs = signsOf({ [step.observation]: step.answer ?? {} }, step.observation)
   for (const [sign, { yes }] of Object.entries(question.signs)) {
-    if (told[sign] === 'yes' && yes.raise.includes(id) && fits(yes)) {
+    if (signs[sign] === 'yes' && yes.raise.includes(id) && fits(yes)) {
       const shown = drawnOf(drawn, step.observation, sign)
       if (shown !== null) return shown
     }

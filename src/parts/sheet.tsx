@@ -78,12 +78,12 @@ export function Sheet({
         </VerdictCard>
         <Qr text={address.scanned} label={words.t('ui:sheet.scan')} />
       </div>
-      {rest.map((verdict, at) => (
+      {rest.map((verdict, index) => (
         <VerdictCard
           key={verdict.id}
           onPaper
           verdict={{ ...verdict, why: null }}
-          beside={beside?.verdicts[at + 1]}
+          beside={beside?.verdicts[index + 1]}
           heading={text => <h2>{text}</h2>}
         />
       ))}
@@ -118,8 +118,8 @@ function Head() {
 
 /** Why, of every verdict that says it. */
 function Reasons({ said, beside }: SaidTwice) {
-  const reasons = said.verdicts.flatMap(({ id, why }, at) =>
-    why === null ? [] : [{ id, why, second: beside?.verdicts[at]?.why }]
+  const reasons = said.verdicts.flatMap(({ id, why }, index) =>
+    why === null ? [] : [{ id, why, second: beside?.verdicts[index]?.why }]
   )
   if (reasons.length === 0) return null
   return (
@@ -138,12 +138,12 @@ function Reasons({ said, beside }: SaidTwice) {
 
 /** How sure the guidance is, over its sources. */
 function Known({ said }: Pick<SaidTwice, 'said'>) {
-  const known = said.sections.find(({ id }) => id === 'what-is-known')
-  if (known === undefined) return null
+  const grounds = said.sections.find(({ id }) => id === 'what-is-known')
+  if (grounds === undefined) return null
   return (
     <p class="sheet-sources">
-      <strong>{known.title}: </strong>
-      {known.lines.join(' ')}
+      <strong>{grounds.title}: </strong>
+      {grounds.lines.join(' ')}
     </p>
   )
 }

@@ -155,8 +155,8 @@ function saidOf({ tree, words, sources, office, today }: Setting, answers: Answe
 }
 
 /** What was seen, on a screen, on paper, and beside what it is mixed up with. */
-function seenStates(name: string, setting: Setting, told: Answers): readonly State[] {
-  const { seen } = toldOf(setting, told)
+function seenStates(name: string, setting: Setting, answers: Answers): readonly State[] {
+  const { seen } = toldOf(setting, answers)
   if (seen === null) return []
   return [
     { name: `the drawing ${name}`, show: <SeenPicture seen={seen} /> },
