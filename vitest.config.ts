@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config'
 
 // Whole trees are proved and thousands of walks compared; nothing in a test is judged by the clock.
-const testTimeout = 300_000
+const testTimeout = 900_000
 
 export default defineConfig({
   test: {

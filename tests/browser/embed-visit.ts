@@ -76,7 +76,7 @@ export function useEmbeds(...flags: string[]) {
   ) {
     if (browser === undefined) throw new Error('the browser is not there yet')
     const context = await browser.newContext({ viewport: { width: 700, height: 800 }, ...options })
-    context.setDefaultTimeout(60_000)
+    context.setDefaultTimeout(240_000)
     const page = await context.newPage()
     const faults: string[] = []
     const requests: string[] = []

@@ -49,7 +49,7 @@ export function useVisits() {
   ): Promise<Visit> {
     if (browser === undefined) throw new Error('the browser is not there yet')
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options })
-    context.setDefaultTimeout(60_000)
+    context.setDefaultTimeout(240_000)
     const page = await context.newPage()
     const opened = { page, context, ...listenTo(page) }
     visits.push(opened)
