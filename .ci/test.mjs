@@ -25,7 +25,7 @@ const short = [
     name: 'pages',
     run: [join(root, 'tools/build.mjs'), '--outDir', built, '--gallery', gallery]
   },
-  { name: 'browser', run: [join(root, 'tools/browser.mjs')] }
+  { name: 'browser', run: ['--import', 'tsx', join(root, 'tools/browser.mjs')] }
 ]
 const long = [
   {

@@ -1,4 +1,4 @@
-// Where the browser is, installed first where it can be: node tools/browser.mjs
+// Where the browser is, installed first where it can be: node --import tsx tools/browser.mjs
 import { spawnSync } from 'node:child_process'
 import { pathToFileURL } from 'node:url'
 import { BROWSER_FLAGS, browserProgram } from '../src/cli/browser.ts'
