@@ -62,7 +62,7 @@ function installedIn(folder: string): Installed {
       folder
     )
   const ofCheckout = (name: string) => join(root, 'node_modules', name)
-  install(join(folder, filename), ...Object.keys(dependencies).map(ofCheckout))
+  install(join(folder, filename), ...withTheirs(Object.keys(dependencies)).map(ofCheckout))
   const program = join(home, 'node_modules/.bin/jarside')
   return {
     folder,
@@ -80,6 +80,17 @@ function installedIn(folder: string): Installed {
     add: name => void install(ofCheckout(name)),
     remove: () => rmSync(folder, { recursive: true })
   }
+}
+
+/** Packages with all that they depend on in turn: npm would ask the network for those. */
+function withTheirs(names: readonly string[]): readonly string[] {
+  const all = new Set(names)
+  // What is added while it is gone through is gone through as well.
+  for (const name of all) {
+    const text = readFileSync(join(root, 'node_modules', name, 'package.json'), 'utf8')
+    for (const theirs of Object.keys(JSON.parse(text).dependencies ?? {})) all.add(theirs)
+  }
+  return [...all]
 }
 
 function shell(line: string, cwd: string): string {
