@@ -1,96 +1,143 @@
-import { couldBeTogether } from '../evaluate/could-be.ts'
-import { nearestNames } from '../findings/nearest-name.ts'
-import { type HandoutOf, PAPERS, type Paper } from '../paper/handout.tsx'
+import { existsSync, readFileSync } from 'node:fs'
+import type { OfficePack } from '../office/office-pack.ts'
+import { readOfficePack } from '../office/read-office.ts'
+import { PAPERS, type Paper } from '../paper/paper-page.ts'
+import type { SheetOf } from '../paper/verdict-sheet.tsx'
 import type { Tree } from '../tree/tree.ts'
 import { SOURCE_TAG } from '../words/words.ts'
-import { BadUse, didYouMean } from './bad-use.ts'
+import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { drawingsOf } from './drawings.ts'
 import { HANDOUT_MANUAL } from './handout-manual.ts'
+import { namedOne } from './named-one.ts'
 import { paperStyle } from './paper-style.ts'
-import { say } from './terminal.ts'
+import {
+  SHEET_KINDS,
+  type SheetKind,
+  type SheetToPrint,
+  sheetsToPrint,
+  verdictsToHandOut
+} from './sheets-to-print.ts'
+import { say, type Terminal } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
-import { writeHandouts } from './write-handouts.ts'
+import { writeSheets } from './write-sheets.ts'
 
-/** `jarside handout`: the general sheets of a tree's verdicts, as PDF and HTML. */
+const KINDS = Object.keys(SHEET_KINDS).filter((kind): kind is SheetKind => kind in SHEET_KINDS)
+
+/** `jarside handout`: the sheets of a tree, as PDF and HTML. */
 export const handout: Command = {
   name: 'handout',
-  summary: 'write the sheet of a verdict, or of all of them, as PDF and HTML',
+  summary: 'write sheets for callers and for the wall, as PDF and HTML',
   manual: HANDOUT_MANUAL,
   async run(args, terminal, open) {
     const { values, positionals } = readArguments(args, {
+      sheet: { type: 'string', multiple: true, default: [] },
       verdict: { type: 'string', multiple: true, default: [] },
       lang: { type: 'string', multiple: true, default: [] },
       paper: { type: 'string', default: 'letter' },
+      large: { type: 'boolean', default: false },
       all: { type: 'boolean', default: false },
       out: { type: 'string' },
+      office: { type: 'string' },
       address: { type: 'string' },
       in: { type: 'string' },
       help: { type: 'boolean' }
     })
     const project = await open(values.in)
-    const tree = treeNamed(project, positionals, terminal)
-    if (tree === undefined) return 1
-    const { loaded, office } = project
-    const paper = paperNamed(values.paper)
+    const { loaded } = project
+    const everyTree = values.all && positionals.length === 0
+    const one = everyTree ? undefined : treeNamed(project, positionals, terminal)
+    const trees = one === undefined ? loaded.trees : [one]
+    if (!everyTree && one === undefined) return 1
     if (values.out === undefined) throw new BadUse('Say where to: `--out <folder>`.')
-    const verdicts = verdictsNamed(tree, values.verdict, values.all)
-    const every = Object.keys(loaded.words)
-    const languages = languagesNamed(every, values.lang, values.all)
-    const home = homeNamed(values.address ?? office?.address ?? undefined)
-    const style = paperStyle()
-    const texts = loaded.words
-    const { pictures, lookAlikes, sources } = loaded
-    const drawings = drawingsOf(values.in, pictures, lookAlikes)
-    const drawn = { pictures, lookAlikes, drawings }
-    const shared = { tree, texts, sources, office, home, paper, style, ...drawn }
-    const all = languages.flatMap(language =>
-      verdicts.map(
-        (verdict): HandoutOf => ({ ...shared, verdict, language, today: terminal.today })
-      )
-    )
-    const tooLong: string[] = []
-    for await (const { name, fitted } of writeHandouts(all, values.out)) {
-      say(terminal.output, `${name}.pdf  ${name}.html`)
-      if (!fitted) tooLong.push(name)
+    const kinds = kindsNamed(values.sheet, values.all)
+    const paper = namedOne('paper', PAPERS, values.paper)
+    refuseStrangePaper(kinds, values.sheet, paper)
+    const office = values.office === undefined ? project.office : officeIn(values.office)
+    const { pictures, lookAlikes, sources, words: texts } = loaded
+    const shared: Omit<SheetOf, 'tree' | 'language'> = {
+      texts,
+      sources,
+      office,
+      home: homeNamed(values.address ?? office?.address ?? undefined),
+      today: terminal.today,
+      paper,
+      print: values.large ? 'large' : 'standard',
+      pictures,
+      lookAlikes,
+      drawings: drawingsOf(values.in, pictures, lookAlikes),
+      style: paperStyle()
     }
-    if (tooLong.length === 0) return 0
-    say(terminal.errors, `More than one side: ${tooLong.join(', ')}. Shorten the texts.`)
-    return 1
+    const languages = languagesNamed(Object.keys(texts), values.lang, values.all)
+    const all = trees.flatMap(tree => {
+      const verdicts = kinds.includes('verdict')
+        ? verdictsNamed(tree, values.verdict, values.all)
+        : []
+      return languages.flatMap(language =>
+        kinds.flatMap(kind => sheetsToPrint(kind, { ...shared, tree, language }, verdicts))
+      )
+    })
+    return written(all, values.out, terminal)
   }
 }
 
-function paperNamed(name: string): Paper {
-  const paper = PAPERS.find(each => each === name)
-  if (paper === undefined) {
-    throw new BadUse(`There is no paper \`${name}\`. Papers: ${PAPERS.join(', ')}.`)
+/** Writes them, says the name of each, and which of them do not fit on their side. */
+async function written(
+  all: readonly SheetToPrint[],
+  folder: string,
+  terminal: Terminal
+): Promise<number> {
+  const tooLong = await writeSheets(all, folder, terminal)
+  if (tooLong.length === 0) return 0
+  say(terminal.errors, `More than one side: ${tooLong.join(', ')}. Shorten the texts.`)
+  return 1
+}
+
+function kindsNamed(named: readonly string[], all: boolean): readonly SheetKind[] {
+  if (named.length > 0) return named.map(name => namedOne('sheet', KINDS, name))
+  return all ? KINDS : ['verdict']
+}
+
+/** Of every kind at once those that have no such paper are left out; one that was named is refused. */
+function refuseStrangePaper(
+  kinds: readonly SheetKind[],
+  named: readonly string[],
+  paper: Paper
+): void {
+  for (const kind of kinds.filter(each => named.includes(each) || named.length === 0)) {
+    const papers: readonly Paper[] = SHEET_KINDS[kind].papers
+    if (!papers.includes(paper)) {
+      throw new BadUse(
+        `A \`${kind}\` sheet is made for: ${papers.join(', ')}; not for \`${paper}\`.`
+      )
+    }
   }
-  return paper
 }
 
 function verdictsNamed(tree: Tree, named: readonly string[], all: boolean): readonly string[] {
-  // Of a verdict that no answers come to there is nothing to hand out.
-  const names = tree.verdicts.map(({ id }) => id).filter(id => couldBeTogether(tree, [id]))
+  const names = verdictsToHandOut(tree)
   if (all && named.length > 0) throw new BadUse('Give `--all` or `--verdict`, not both.')
   if (all) return names
   if (named.length === 0) {
     throw new BadUse(`Name a verdict, or give \`--all\`. Verdicts: ${names.join(', ')}.`)
   }
-  const strange = named.find(id => !names.includes(id))
-  if (strange === undefined) return named
-  const near = didYouMean(nearestNames(strange, names))
-  throw new BadUse(
-    `\`${tree.id}\` never gives \`${strange}\`.${near} Verdicts: ${names.join(', ')}.`
-  )
+  return named.map(name => namedOne(`verdict of \`${tree.id}\``, names, name))
 }
 
 function languagesNamed(names: readonly string[], named: readonly string[], all: boolean) {
-  const strange = named.find(tag => !names.includes(tag))
-  if (strange !== undefined) {
-    throw new BadUse(`There are no words in \`${strange}\`. Languages: ${names.join(', ')}.`)
-  }
-  if (named.length > 0) return named
+  if (named.length > 0) return named.map(tag => namedOne('language', names, tag))
   return all ? names : [SOURCE_TAG]
+}
+
+/** The office pack in a file, field by field: what is wrong in it is dropped. */
+function officeIn(file: string): OfficePack | null {
+  if (!existsSync(file)) throw new BadUse(`There is no file \`${file}\`. Name an office pack.`)
+  try {
+    return readOfficePack(JSON.parse(readFileSync(file, 'utf8')))
+  } catch (error) {
+    if (error instanceof SyntaxError) throw new BadUse(`\`${file}\` is no JSON: ${error.message}`)
+    throw error
+  }
 }
 
 function homeNamed(address: string | undefined): string {

@@ -1,3 +1,4 @@
+import { HOWEVER_IT_LOOKS } from '../tree/cautions.ts'
 import type { LinkedTree } from './link-tree.ts'
 import type { AuthoredProject } from './project.ts'
 import type { FindingReport } from './report.ts'
@@ -70,7 +71,8 @@ function optionalTexts(
     const [first, second = ''] = key.split('.')
     // What a sheet says where no jar was looked at.
     const general = first === 'use' && second.endsWith('-in-general')
-    return general || first === 'rules-of-thumb' || (first === 'verdicts' && names.has(second))
+    const optional = first === 'rules-of-thumb' || key === `cautions.${HOWEVER_IT_LOOKS}`
+    return general || optional || (first === 'verdicts' && names.has(second))
   })
   return [...own, ...ofTree]
 }

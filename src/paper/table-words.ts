@@ -64,7 +64,8 @@ export function cellText(words: Words, input: Input, cell: Cell): string {
   return most ? words.t('ui:table.all-but', { answers: listed(others) }) : listed(among)
 }
 
-function rangeText(words: Words, { atLeast, over, under, atMost }: Range): string {
+/** A part of a measure's line. */
+export function rangeText(words: Words, { atLeast, over, under, atMost }: Range): string {
   const from =
     atLeast !== undefined
       ? words.t('ui:table.at-least', { value: atLeast })

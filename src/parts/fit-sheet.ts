@@ -1,35 +1,67 @@
-/** The types that a sheet may be set in, in points: below the smallest nobody reads it at a counter. */
-export const SHEET_TYPE = { largest: 15, smallest: 7.25, step: 0.25 }
+/**
+ * The types that a side may be set in, in points. Twelve is the least that is read at a kitchen table
+ * (clear-print guidance, common practice): what does not fit in it leaves the side.
+ */
+export const SHEET_TYPE = { largest: 15, smallest: 12, step: 0.5 }
+
+/** How one side came out. */
+export interface FittedSide {
+  /** In points. */
+  readonly size: number
+  /** False where it takes a second page all the same. */
+  readonly fitted: boolean
+  /** How many parts left it. */
+  readonly left: number
+}
 
 /**
- * Sets a sheet in the largest type with which it stays on one side, and gives that size in points.
- * Text that fits at no size spills to a second side: nothing is ever cut off.
+ * Sets a side in the largest type with which it stays on one page. In the smallest its parts marked
+ * `data-room="explains"` leave, the last first; then its lines and drawings close up; then every part with
+ * a `data-room` leaves, and the side says that there is more. One that still does not fit takes a second
+ * page, whole: nothing is ever cut off.
  *
  * It uses nothing from around it and names no function inside, so that its text can be sent into a page.
  */
 export function fitSheet(
-  sheet: HTMLElement | SVGElement,
+  side: HTMLElement | SVGElement,
   { largest, smallest, step }: typeof SHEET_TYPE
-): { readonly size: number; readonly fitted: boolean } {
-  const columns = sheet.querySelector('.sheet-columns')
-  sheet.removeAttribute('data-long')
-  sheet.setAttribute('data-fitting', '')
-  let size = largest
-  let fitted = false
-  // Where the smallest type does not do, the drawings make room before a second side is begun.
-  for (const tight of [false, true]) {
-    if (fitted) break
-    sheet.toggleAttribute('data-tight', tight)
-    size = (tight ? smallest : largest) + step
-    while (!fitted && size > smallest) {
-      size -= step
-      sheet.style.setProperty('--sheet-size', `${size}pt`)
-      fitted =
-        sheet.scrollHeight <= sheet.clientHeight + 1 &&
-        (columns === null || columns.scrollWidth <= columns.clientWidth + 1)
-    }
+): FittedSide {
+  const columns = side.querySelector('.sheet-columns')
+  const optional = [...side.querySelectorAll<HTMLElement>('[data-room]')].reverse()
+  const tries: { size: number; tight: boolean; left: number }[] = []
+  for (let size = largest; size >= smallest; size -= step) {
+    tries.push({ size, tight: false, left: 0 })
   }
-  sheet.removeAttribute('data-fitting')
-  sheet.toggleAttribute('data-long', !fitted)
-  return { size, fitted }
+  // What only explains leaves before the lines close up; a caution leaves after.
+  const explaining = optional.filter(part => part.dataset.room === 'explains').length
+  for (let left = 1; left <= explaining; left += 1) {
+    tries.push({ size: smallest, tight: false, left })
+  }
+  for (let left = explaining; left <= optional.length; left += 1) {
+    tries.push({ size: smallest, tight: true, left })
+  }
+  // The last stands where nothing fits: all of it, on two pages.
+  tries.push({ size: smallest, tight: false, left: 0 })
+  side.removeAttribute('data-long')
+  side.setAttribute('data-fitting', '')
+  let fitted = false
+  let set = { size: largest, tight: false, left: 0 }
+  for (const next of tries) {
+    if (fitted) break
+    set = next
+    side.style.setProperty('--sheet-size', `${set.size}pt`)
+    side.toggleAttribute('data-tight', set.tight)
+    for (const [index, part] of optional.entries()) part.hidden = index < set.left
+    // What left says which line the side gives for it.
+    const last = optional[set.left - 1]
+    if (last === undefined) side.removeAttribute('data-short')
+    else side.setAttribute('data-short', last.dataset.room ?? '')
+    fitted =
+      // Letters reach a little below their lines.
+      side.scrollHeight <= side.clientHeight + 4 &&
+      (columns === null || columns.scrollWidth <= columns.clientWidth + 1)
+  }
+  side.removeAttribute('data-fitting')
+  side.toggleAttribute('data-long', !fitted)
+  return { size: set.size, left: set.left, fitted }
 }

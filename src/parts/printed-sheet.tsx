@@ -1,9 +1,8 @@
 import { type ComponentProps, render } from 'preact'
 import { useEffect, useRef } from 'preact/hooks'
-import type { SheetAddress } from '../addresses/sheet-address.ts'
 import { fitSheet, SHEET_TYPE } from './fit-sheet.ts'
 import { SettingProvider, useSetting } from './setting.tsx'
-import { Sheet } from './sheet.tsx'
+import { type AddressIn, Sheet } from './sheet.tsx'
 
 /**
  * Makes the sheet of an outcome when somebody prints it, and only then: on the screen it would all stand
@@ -12,7 +11,7 @@ import { Sheet } from './sheet.tsx'
 export function PrintedSheet({
   address,
   ...sheet
-}: Omit<ComponentProps<typeof Sheet>, 'address'> & { address: () => SheetAddress }) {
+}: Omit<ComponentProps<typeof Sheet>, 'address'> & { address: () => AddressIn }) {
   const setting = useSetting()
   const place = useRef<HTMLDivElement>(null)
   useEffect(() => {
@@ -25,8 +24,9 @@ export function PrintedSheet({
         </SettingProvider>,
         place.current
       )
-      const [drawn] = place.current.children
-      if (drawn instanceof HTMLElement) fitSheet(drawn, SHEET_TYPE)
+      for (const side of place.current.querySelectorAll<HTMLElement>('.sheet')) {
+        fitSheet(side, SHEET_TYPE)
+      }
     }
     const takeAway = () => place.current !== null && render(null, place.current)
     addEventListener('beforeprint', put)

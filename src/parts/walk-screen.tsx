@@ -51,7 +51,7 @@ export function WalkScreen({
 }) {
   const { tree, words, office, today } = useSetting()
   const walk = useWalk(start)
-  const { question, told, answers, asked, moved, before } = walk
+  const { question, told, report, answers, asked, moved, before } = walk
   const title = words.t(`${tree.id}:title`)
   const heading = words.t(question ? askKey(words, question.id, walk.recalled) : 'ui:outcome')
   useEffect(() => {
@@ -106,10 +106,13 @@ export function WalkScreen({
           </>
         )}
       </Screen>
-      {ownsPage && question === null && told !== null && (
+      {ownsPage && question === null && told !== null && report !== null && (
         <PrintedSheet
-          {...told}
-          address={() => sheetAddress(tree, outcomeToShare(tree, walk), words.tag, homeOf(office))}
+          report={report}
+          address={() => {
+            const shared = outcomeToShare(tree, walk)
+            return language => sheetAddress(tree, shared, language, homeOf(office))
+          }}
         />
       )}
     </>

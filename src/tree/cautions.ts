@@ -11,3 +11,6 @@ export const CAUTIONS = [
   'when-in-doubt'
 ] as const
 export type Caution = (typeof CAUTIONS)[number]
+
+/** Said after `who-must-not` of a batch that is not thrown out, where a tree's authors wrote it. */
+export const HOWEVER_IT_LOOKS = 'however-it-looks'

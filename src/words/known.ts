@@ -1,5 +1,5 @@
 import type { Report } from '../report/report.ts'
-import { entriesOf, type SourceEntry, type SourceLedger } from './sources.ts'
+import { type CitedSource, entriesOf, type SourceEntry, type SourceLedger } from './sources.ts'
 import type { Words } from './words.ts'
 
 /** What a sentence of the guidance rests on, the firmest first. */
@@ -42,4 +42,22 @@ export function knownLines(report: Report, ledger: SourceLedger, words: Words): 
     ground === 'published' ? [] : [words.t(`ui:known.doubt.${ground}`)]
   )
   return [...line('verdict', verdict), ...line('steps', steps), ...doubts]
+}
+
+/** Sources for paper, where room is short: each publisher once, then what stands in no publication. */
+export function sourcesInBrief(sources: readonly CitedSource[], words: Words): string {
+  const names = sources.map(source => {
+    const { short, publisher, title } = source
+    const ground = groundOf(source)
+    const isPrinted = ground === 'published' || ground === 'relayed'
+    return {
+      isPrinted,
+      name: isPrinted ? (short ?? publisher ?? title) : words.t(`ui:known.ground.${ground}`)
+    }
+  })
+  const inOrder = [
+    ...names.filter(each => each.isPrinted),
+    ...names.filter(each => !each.isPrinted)
+  ]
+  return [...new Set(inOrder.map(({ name }) => name))].join(' · ')
 }

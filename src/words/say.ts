@@ -1,7 +1,7 @@
 import { isDiscarded, type SpokenAdvice } from '../evaluate/advice.ts'
 import type { Report } from '../report/report.ts'
 import { verdict } from '../tree/caution.ts'
-import type { Caution } from '../tree/cautions.ts'
+import { type Caution, HOWEVER_IT_LOOKS } from '../tree/cautions.ts'
 import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
 import { knownLines } from './known.ts'
@@ -166,7 +166,8 @@ function sectionsOf(
   // An amount beside "do not drink it yet" would be read as leave to drink that much.
   const howMuch: readonly Caution[] = outcome.use === 'as-directed' ? ['how-much'] : []
   // "Throw it out" must not stand beside "keep it" for somebody who needs help; and what goes leaves no doubt.
-  const doubted = outcome.person === null && !isDiscarded(tree, outcome)
+  const discarded = isDiscarded(tree, outcome)
+  const doubted = outcome.person === null && !discarded
   const inDoubt: readonly Caution[] = doubted ? ['when-in-doubt'] : []
   const gentle =
     advice.manner === 'plain' &&
@@ -183,8 +184,13 @@ function sectionsOf(
       : cautions(['call-911', 'call-doctor', 'call-poison-help'])
   const asks = tree.advice.unsureNote.person
   const mayBeIll = outcome.person !== null || (asks !== undefined && outcome.notes.includes(asks))
+  const however: TextKey = `${tree.id}:cautions.${HOWEVER_IT_LOOKS}`
+  const looksMislead = !discarded && words.has(however) ? [words.t(however)] : []
+  const who = cautionText(words, tree.id, 'who-must-not')
+  // Beside a look that is normal it stands in sight: there it could be read as leave to drink.
+  const whoMustNot = gentle ? [[who, ...looksMislead].join(' ')] : [who, ...looksMislead]
   const briefs: Readonly<Partial<Record<SectionId, string>>> = {
-    'who-must-not': cautionText(words, tree.id, 'who-must-not'),
+    'who-must-not': whoMustNot[0] ?? who,
     ...(!mayBeIll && !emergency && { 'medical-help': words.t('ui:medical-help-in-brief') })
   }
   const all: [SectionId, readonly string[]][] = [
@@ -195,7 +201,7 @@ function sectionsOf(
     ['what-to-change', notes(advice.change)],
     // For whoever brews on; beside a batch that goes they would only be in the way.
     ['rules-of-thumb', gentle ? rulesOfThumb(words, tree.id) : []],
-    ['who-must-not', cautions(['who-must-not', ...howMuch, 'acid-lowers-the-risk'])],
+    ['who-must-not', [...whoMustNot, ...cautions([...howMuch, 'acid-lowers-the-risk'])]],
     ['medical-help', medicalHelp],
     ['keep-in-mind', cautions(['not-proof', 'no-tested-recipe', ...inDoubt])],
     ['what-is-known', knownLines(report, ledger, words)]

@@ -4,6 +4,8 @@ import type { Report } from '../report/report.ts'
 export interface SourceEntry {
   readonly title: string
   readonly publisher: string | null
+  /** How its publisher is commonly known. */
+  readonly short?: string | undefined
   readonly year: number | null
   readonly address: string | null
   /** Left out where the title alone is shown. */

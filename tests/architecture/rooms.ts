@@ -35,6 +35,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   tables: { rooms: ['tree', 'diagrams', 'evaluate', 'prove'], packages: [] },
   contacts: { rooms: ['tree', 'evaluate', 'science', 'office', 'tables'], packages: ['idb'] },
   practice: { rooms: ['tree', 'evaluate', 'science'], packages: [] },
+  key: { rooms: ['tree'], packages: [] },
   figures: { rooms: ['tree', 'diagrams', 'evaluate', 'science', 'prove'], packages: [] },
   machine: { rooms: ['tree', 'evaluate', 'science'], packages: ['xstate'] },
   words: {
@@ -77,7 +78,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
   paper: {
     rooms: [
-      ...['tree', 'office', 'report', 'compare', 'tables', 'words'],
+      ...['tree', 'evaluate', 'office', 'report', 'compare', 'tables', 'key', 'words'],
       ...['addresses', 'parts', 'opening']
     ],
     packages: ['preact-render-to-string']

@@ -8,6 +8,7 @@ export const sourcesSchema = z.record(
     .strictObject({
       title: text.describe('Its title; [in brackets] where we describe it ourselves.'),
       publisher: text.nullable().describe('Who published it; null where that is not known.'),
+      short: text.optional().describe('How its publisher is commonly known, for paper.'),
       year: z
         .number()
         .int()

@@ -13,7 +13,6 @@ import { emergencyTold } from '../../parts/emergency-told.ts'
 import { Foot } from '../../parts/foot.tsx'
 import { PrintedSheet } from '../../parts/printed-sheet.tsx'
 import { QuestionInHand } from '../../parts/question-in-hand.tsx'
-import { tellOf } from '../../parts/said-twice.ts'
 import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
 import { Text } from '../../parts/text.tsx'
 import type { Told } from '../../reader/fact.ts'
@@ -119,8 +118,10 @@ export function CallSheet({
       onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
     />
   )
-  const addressOfSheet = () =>
-    sheetAddress(tree, outcomeToShare(tree, walk), handed.words.tag, homeOf(office))
+  const addressOfSheet = () => {
+    const shared = outcomeToShare(tree, walk)
+    return (language: string) => sheetAddress(tree, shared, language, homeOf(office))
+  }
   const record = watch === null && (
     <RecordPanel
       log={recording.log}
@@ -210,7 +211,7 @@ export function CallSheet({
                 onGoOn={() => walk.change(null)}
                 answers={walk.answers}
                 facts={call.facts}
-                address={() => addressOfSheet().typed}
+                address={() => addressOfSheet()(handed.words.tag).typed}
                 onAnswer={walk.replace}
                 onInputs={walk.workOut}
               />
@@ -224,7 +225,7 @@ export function CallSheet({
       </div>
       {told !== null && report !== null && (
         <SettingProvider value={handed}>
-          <PrintedSheet {...tellOf(handed, report)} address={addressOfSheet} />
+          <PrintedSheet report={report} address={addressOfSheet} />
         </SettingProvider>
       )}
     </>

@@ -25,9 +25,9 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
       name,
       show: (
         <PaperSheet
-          {...tellOf(setting, report)}
+          report={report}
           general={general}
-          address={{ scanned: HOME, typed: HOME }}
+          address={() => ({ scanned: HOME, typed: HOME })}
         />
       )
     }
@@ -74,7 +74,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
       }
     ]).map(sheet => ({ ...sheet, parts: ['walk-screen', 'question-in-hand', 'printed-sheet'] })),
     ...alone(
-      ['sheet', 'section-part'],
+      ['sheet', 'sheet-side', 'section-part'],
       [
         paper('an ordinary jar', {}),
         paper('a moldy jar', { 'surface-texture': 'dry-fuzzy' }),

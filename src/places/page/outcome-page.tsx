@@ -33,10 +33,8 @@ export function OutcomePage({
   const setting = useSetting()
   const { tree, words, office, today } = setting
   const title = words.t(`${tree.id}:title`)
-  const sentences = tellOf(
-    setting,
-    reportOf(tree, outcome, office, today, standing === 'whole' ? {} : null)
-  )
+  const report = reportOf(tree, outcome, office, today, standing === 'whole' ? {} : null)
+  const sentences = tellOf(setting, report)
   const heading = sentences.said.verdicts[0]?.name ?? title
   const general = standing !== 'whole'
   useEffect(() => {
@@ -69,10 +67,10 @@ export function OutcomePage({
         <Outcome {...sentences} quiet={quiet} />
       </Screen>
       <PrintedSheet
-        {...sentences}
+        report={report}
         general={general}
-        address={() =>
-          sheetAddress(tree, outcome, words.tag, homeOf(office), general ? 'general' : 'one jar')
+        address={() => language =>
+          sheetAddress(tree, outcome, language, homeOf(office), general ? 'general' : 'one jar')
         }
       />
     </>

@@ -1,0 +1,57 @@
+import { couldBeTogether } from '../evaluate/could-be.ts'
+import { keySheetHtml } from '../paper/key-sheet.tsx'
+import type { Paper } from '../paper/paper-page.ts'
+import { type SheetOf, verdictSheetHtml } from '../paper/verdict-sheet.tsx'
+import type { Tree } from '../tree/tree.ts'
+import type { PageToPrint } from './print-sheets.ts'
+
+/** A sheet with what it was made of, as the manifest lists it. */
+export interface SheetToPrint extends PageToPrint {
+  readonly tree: Tree
+  readonly kind: SheetKind
+  /** Of a verdict sheet alone. */
+  readonly verdict: string | null
+  readonly language: string
+}
+
+interface Kind {
+  readonly papers: readonly Paper[]
+  /** The pages of one tree in one language, by what is put behind the kind's name. */
+  pages(sheet: SheetOf, verdicts: readonly string[]): readonly (readonly [string, string])[]
+}
+
+const DESK_PAPERS: readonly Paper[] = ['letter', 'a4']
+
+/** Every kind of sheet, and how it is made. */
+export const SHEET_KINDS = {
+  verdict: {
+    papers: DESK_PAPERS,
+    pages: (sheet, verdicts) => verdicts.map(id => [id, verdictSheetHtml(sheet, id)])
+  },
+  key: { papers: DESK_PAPERS, pages: sheet => [['key', keySheetHtml(sheet)]] }
+} as const satisfies Readonly<Record<string, Kind>>
+
+export type SheetKind = keyof typeof SHEET_KINDS
+
+/** The sheets of one kind of one tree in one language. */
+export function sheetsToPrint(
+  kind: SheetKind,
+  sheet: SheetOf,
+  verdicts: readonly string[]
+): readonly SheetToPrint[] {
+  const { tree, language, paper, print } = sheet
+  const ending = [language, paper, ...(print === 'large' ? ['large'] : [])].join('-')
+  const { pages }: Kind = SHEET_KINDS[kind]
+  return pages(sheet, verdicts).map(([about, html]) => ({
+    name: `${tree.id}-${about}-${ending}`,
+    html,
+    tree,
+    kind,
+    verdict: kind === 'verdict' ? about : null,
+    language
+  }))
+}
+
+/** The verdicts of a tree that there is something to hand out of: some answers come to them. */
+export const verdictsToHandOut = (tree: Tree): readonly string[] =>
+  tree.verdicts.map(({ id }) => id).filter(id => couldBeTogether(tree, [id]))
