@@ -1,0 +1,241 @@
+import { renderToString } from 'preact-render-to-string'
+import { addressOf } from '../addresses/route.ts'
+import { couldBeTogether } from '../evaluate/could-be.ts'
+import { type Goes, type Key, keyOf, type Lead } from '../key/key.ts'
+import { SettingProvider, useSetting } from '../parts/setting.tsx'
+import { must } from '../tree/must.ts'
+import { TRACKS, type Track } from '../tree/observation.ts'
+import { USES } from '../tree/tree.ts'
+import { askKey } from '../words/ask-key.ts'
+import { footNumbers } from '../words/foot-numbers.ts'
+import { directionOf, isDraft } from '../words/languages.ts'
+import { standingOf } from '../words/say.ts'
+import { answerLabel, cautionText } from '../words/tree-texts.ts'
+import { verdictText } from '../words/verdict-text.ts'
+import type { Words } from '../words/words.ts'
+import { type Line, linesOf } from './key-lines.ts'
+import { paperPage } from './paper-page.ts'
+import { type SheetOf, settingOf } from './verdict-sheet.tsx'
+
+/** A letter for each track, the same in every language, so that two people can compare what they hold. */
+const LETTERS: Readonly<Record<Track, string>> = { person: 'P', container: 'C', batch: 'B' }
+const USE_LETTER = 'U'
+
+/** The key of a tree as pages of numbered leads, for a power cut: a finger walks it. */
+export function keySheetHtml(sheet: SheetOf): string {
+  const { tree, language, home } = sheet
+  const setting = settingOf(sheet)
+  const title = `${setting.words.t('ui:key.title')} · ${setting.words.t(`${tree.id}:title`)}`
+  const data = keyOf(tree)
+  // A draft translation has the English behind it.
+  const languages = [setting.words, setting.second?.words].filter(words => words !== undefined)
+  const body = languages
+    .map(words =>
+      renderToString(
+        <SettingProvider value={{ ...setting, words, second: null }}>
+          <KeySheet keyData={data} address={home + addressOf(tree.id, words.tag)} />
+        </SettingProvider>
+      )
+    )
+    .join('')
+  return paperPage({ ...sheet, title, language, body })
+}
+
+function KeySheet({ keyData, address }: { keyData: Key; address: string }) {
+  const { words, tree, office, today } = useSetting()
+  const standing = standingOf({ tree, overdue: false }, words)
+  const remarks = remarksOf(keyData)
+  return (
+    <main class="leads-page" lang={words.tag} dir={directionOf(words.tag)}>
+      <header>
+        <p class="leads-office">{office?.office.name ?? 'Jarside'}</p>
+        <h1>
+          {words.t('ui:key.title')}: {words.t(`${tree.id}:title`)}
+        </h1>
+        <ol class="leads-how">
+          {(['begin', 'take', 'end'] as const).map(line => (
+            <li key={line}>{words.t(`ui:key.how.${line}`)}</li>
+          ))}
+        </ol>
+        <p class="leads-numbers">
+          {footNumbers(words, office?.country).map(({ name, phone }) => (
+            <span key={name}>
+              {name} <strong>{phone}</strong>{' '}
+            </span>
+          ))}
+        </p>
+      </header>
+      <Sheets />
+      <ol class="leads">
+        {keyData.leads.map(lead => (
+          <LeadPart key={lead.number} lead={lead} remarks={remarks} />
+        ))}
+      </ol>
+      <Remarks remarks={remarks} />
+      <footer class="leads-foot">
+        <p>
+          {standing.draft !== null && <strong>{standing.draft}. </strong>}
+          {isDraft(words.tag) && <strong>{words.t('ui:draft-translation')} </strong>}
+          {cautionText(words, tree.id, 'who-must-not')} {cautionText(words, tree.id, 'not-proof')}{' '}
+          {words.t('ui:sheet.local-first')}
+        </p>
+        <p>
+          {address.replace(/^https?:\/\//, '')} · {standing.edition} ({tree.fingerprint.slice(0, 6)}
+          ) · {words.t('ui:sheet.review', { due: standing.due })} ·{' '}
+          {words.t('ui:sheet.printed', {
+            date: new Intl.DateTimeFormat(words.tag, { dateStyle: 'medium' }).format(today)
+          })}
+        </p>
+      </footer>
+    </main>
+  )
+}
+
+/** The notes that a key can take, in the order in which its leads name them. */
+const remarksOf = ({ leads }: Key): readonly string[] => [
+  ...new Set(
+    leads.flatMap(({ rows, turns }) => [...rows, ...turns].flatMap(({ takes }) => takes.notes))
+  )
+]
+
+/** Every sheet that the key can name, by track, the most cautious last. */
+function Sheets() {
+  const { words, tree } = useSetting()
+  return (
+    <section class="leads-sheets">
+      {TRACKS.map(track => {
+        const sheets = tree.verdicts.filter(
+          each => each.track === track && couldBeTogether(tree, [each.id])
+        )
+        return (
+          sheets.length > 0 && (
+            <div key={track}>
+              <h2>{words.t(`ui:key.${track}`)}</h2>
+              <ul>
+                {sheets.map(({ id }) => (
+                  <li key={id}>
+                    <b>{sheetCode(tree.verdicts, id)}</b> {verdictText(words, tree.id, id, 'name')}
+                  </li>
+                ))}
+              </ul>
+            </div>
+          )
+        )
+      })}
+      <div>
+        <h2>{words.t('ui:key.use')}</h2>
+        <ul>
+          {USES.filter(use => use !== 'as-directed').map(use => (
+            <li key={use}>
+              <b>{useCode(use)}</b> {words.t(`${tree.id}:use.${use}`)}
+            </li>
+          ))}
+        </ul>
+      </div>
+    </section>
+  )
+}
+
+const sheetCode = (
+  verdicts: readonly { readonly id: string; readonly track: Track }[],
+  id: string
+): string => {
+  const { track } = must(
+    verdicts.find(each => each.id === id),
+    `verdict ${id}`
+  )
+  const place = verdicts.filter(each => each.track === track).findIndex(each => each.id === id)
+  return `${LETTERS[track]}${place + 1}`
+}
+
+const useCode = (use: (typeof USES)[number]): string => `${USE_LETTER}${USES.indexOf(use)}`
+
+function LeadPart({ lead, remarks }: { lead: Lead; remarks: readonly string[] }) {
+  const { words } = useSetting()
+  const { number, from, observation, lookBack, onlyIfSo } = lead
+  const ask = words.t(askKey(words, observation, false))
+  return (
+    <li class="lead" id={`lead-${number}`} value={number}>
+      <h3>
+        <b class="lead-number">{number}</b>{' '}
+        {from.length > 0 && (
+          <span class="lead-from">({words.t('ui:key.from', { leads: from.join(', ') })})</span>
+        )}{' '}
+        {lookBack === null ? ask : words.t('ui:key.look-back', { lead: lookBack, ask })}
+        {onlyIfSo && <span class="lead-only"> {words.t('ui:key.only-if-so')}</span>}
+      </h3>
+      <ul>
+        {linesOf(words, lead).map((line, index) => (
+          <LinePart key={index} observation={observation} line={line} remarks={remarks} />
+        ))}
+      </ul>
+    </li>
+  )
+}
+
+function LinePart({
+  observation,
+  line,
+  remarks
+}: {
+  observation: string
+  line: Line
+  remarks: readonly string[]
+}) {
+  const { words, tree, pictures, drawings } = useSetting()
+  const { label, hint, answer, sheets, use, notes, goes } = line
+  const picture = answer === null ? undefined : pictures[observation]?.answers[answer]
+  const codes = [
+    ...sheets.map(id => sheetCode(tree.verdicts, id)),
+    ...(use === 'as-directed' ? [] : [useCode(use)])
+  ]
+  const noted = notes.map(note => remarks.indexOf(note) + 1)
+  return (
+    <li class="lead-line">
+      {picture !== undefined && (
+        <span
+          class="lead-drawing"
+          aria-hidden="true"
+          // The project's own file, checked at build; its name stands beside it.
+          dangerouslySetInnerHTML={{ __html: drawings[picture] ?? '' }}
+        />
+      )}
+      <span class="lead-when">
+        {label !== null && <span class="lead-label">{label}</span>}
+        {hint !== null && <span class="lead-hint"> {hint}</span>}
+      </span>
+      <span class="lead-then">
+        {codes.length > 0 && <b>{words.t('ui:key.takes', { sheets: codes.join(' ') })} </b>}
+        {noted.length > 0 && (
+          <span class="lead-noted">{words.t('ui:key.noted', { remarks: noted.join(', ') })} </span>
+        )}
+        {goes !== null && <b class="lead-goes">{goesText(words, goes)}</b>}
+      </span>
+    </li>
+  )
+}
+
+/** What the leads have to say besides, once each. */
+function Remarks({ remarks }: { remarks: readonly string[] }) {
+  const { words } = useSetting()
+  return (
+    <section class="leads-remarks">
+      <h2>{words.t('ui:key.remarks')}</h2>
+      <ol>
+        {remarks.map(note => (
+          <li key={note}>{words.t(`notes:${note}`)}</li>
+        ))}
+      </ol>
+    </section>
+  )
+}
+
+function goesText(words: Words, goes: Goes): string {
+  if ('stop' in goes) return words.t('ui:key.stop')
+  if ('end' in goes) return words.t('ui:key.done')
+  if (goes.as === undefined) return words.t('ui:key.go', { lead: goes.to })
+  return words.t('ui:key.as', {
+    lead: goes.to,
+    answer: answerLabel(words, goes.as.observation, goes.as.answer)
+  })
+}
