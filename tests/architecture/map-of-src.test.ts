@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { MAY_IMPORT } from './rooms.ts'
 
 /** What fits a screen. */
-const MOST_LINES = 45
+const MOST_LINES = 46
 
 const lines = readFileSync('DEVELOPERS.md', 'utf8').split('\n')
 const start = lines.indexOf('## Map of `src`')

@@ -41,6 +41,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'practice'],
     packages: ['i18next']
   },
+  plain: { rooms: ['tree', 'diagrams', 'evaluate'], packages: [] },
   readability: { rooms: ['translation'], packages: ['flesch-kincaid', 'smog-formula', 'syllable'] },
   exchange: {
     rooms: ['load', 'tables', 'translation', 'words'],
