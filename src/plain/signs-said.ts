@@ -1,3 +1,4 @@
+import { EMERGENCY } from '../tree/emergency.ts'
 import type { SignsQuestion } from '../tree/tree.ts'
 import type { MetNote, On, Turn } from './stop.ts'
 
@@ -13,7 +14,8 @@ export function turnTaken({ turns }: SignsQuestion, first: number): On {
 export function notesOfSigns(question: SignsQuestion): readonly MetNote[] {
   return Object.entries(question.signs).flatMap(([sign, effects]) =>
     (['yes', 'unsure'] as const).flatMap(value =>
-      effects[value].notes.map(note => ({
+      // An emergency ends the walk: at no other end it can have been said.
+      (effects[value].raise.includes(EMERGENCY) ? [] : effects[value].notes).map(note => ({
         note,
         when: { question: question.id, on: { kind: 'signs' as const, signs: [sign], value } }
       }))

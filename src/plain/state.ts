@@ -1,5 +1,5 @@
 /** What a stop is, beside its question: levels raised so far, and the way through a screen of signs. */
-export interface State {
+export interface StopState {
   readonly question: string
   readonly levels: readonly number[]
   readonly group: number

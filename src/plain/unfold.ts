@@ -26,7 +26,7 @@ import {
 } from './exits.ts'
 import { endsWithNotes } from './notes.ts'
 import { notesOfSigns, turnTaken } from './signs-said.ts'
-import type { BareEnd, State } from './state.ts'
+import type { BareEnd, StopState } from './state.ts'
 import type { End, Exit, Leads, MetNote, On, PlainWalk, Stop } from './stop.ts'
 
 /** Everything that is unfolded on the way: the verdicts, the use, and whether somebody is ill. */
@@ -49,7 +49,7 @@ export function unfold(tree: Tree): PlainWalk {
 class Unfolding {
   readonly #tree: Tree
   readonly #lenses: readonly Lens[]
-  readonly #states: State[] = []
+  readonly #states: StopState[] = []
   readonly #numbers = new Map<string, number>()
   readonly #ends: BareEnd[] = []
   readonly #endNumbers = new Map<string, number>()
@@ -90,7 +90,7 @@ class Unfolding {
   }
 
   /** Goes on to a question: through what is passed without a word, to where a reader stops. */
-  #arrive(state: State): Taken {
+  #arrive(state: StopState): Taken {
     const question = must(this.#tree.questions[state.question], 'question')
     const only = onceFor(this.#only, question.id, () => this.#onlyWay(question))
     if (only !== null) return this.#take(only, state.levels, null)
@@ -113,7 +113,7 @@ class Unfolding {
   }
 
   /** Takes a branch: raises what it raises and goes where it leads. */
-  #take(branch: Branch, levels: readonly number[], back: State['back']): Taken {
+  #take(branch: Branch, levels: readonly number[], back: StopState['back']): Taken {
     const always = branch.notes.map((note): MetNote => ({ note, when: null }))
     if (branch.raise.includes(EMERGENCY)) return { leads: this.#emergency(branch.notes), notes: [] }
     if ('end' in branch.leads) {
@@ -134,7 +134,7 @@ class Unfolding {
     return { leads: arrived.leads, notes: [...always, ...arrived.notes] }
   }
 
-  #exitsOf(state: State): readonly Exit[] {
+  #exitsOf(state: StopState): readonly Exit[] {
     const question = must(this.#tree.questions[state.question], 'question')
     if (question.kind === 'signs') return this.#exitsOfSigns(question, state)
     const ways = onceFor(this.#ways, question.id, () =>
@@ -150,7 +150,11 @@ class Unfolding {
   }
 
   /** A second answer to what was not sure: it counts as if it had been the first. */
-  #exitsOfSettler(question: Question, settled: string, { levels, back }: State): readonly Exit[] {
+  #exitsOfSettler(
+    question: Question,
+    settled: string,
+    { levels, back }: StopState
+  ): readonly Exit[] {
     const first = back === null ? undefined : this.#tree.questions[back.question]
     if (first?.kind !== 'choice' || first.asks !== settled || question.kind !== 'choice') {
       throw new Error(`${question.id} settles ${settled}, which does not lead straight to it`)
@@ -167,7 +171,7 @@ class Unfolding {
     return [...seconds, this.#exit(none, question.id, this.#take(unsure, levels, null))]
   }
 
-  #exitsOfSigns(question: SignsQuestion, state: State): readonly Exit[] {
+  #exitsOfSigns(question: SignsQuestion, state: StopState): readonly Exit[] {
     const { levels, turn } = state
     const groups = onceFor(this.#groups, question.id, () =>
       groupsOf(this.#tree, question, effect => this.#levelsOf(effect))
@@ -224,7 +228,7 @@ class Unfolding {
     return this.#levelsOf(effect, end).map((level, side) => Math.max(level, at(levels, side)))
   }
 
-  #keyOf({ question, levels, group, turn, back }: State): string {
+  #keyOf({ question, levels, group, turn, back }: StopState): string {
     const compiled = diagramsOf(this.#tree)
     // INVARIANT: equal diagrams are equal numbers, so equal keys come to the same whatever is answered.
     const still = (id: string, so: readonly number[]) =>

@@ -78,7 +78,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
   paper: {
     rooms: [
-      ...['tree', 'office', 'report', 'compare', 'tables', 'words'],
+      ...['tree', 'office', 'report', 'compare', 'tables', 'words', 'plain'],
       ...['addresses', 'parts', 'opening']
     ],
     packages: ['preact-render-to-string']
@@ -107,6 +107,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
         'words',
         'know-how',
         'exchange',
+        'plain',
         'readability',
         'addresses'
       ],
