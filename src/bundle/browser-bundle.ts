@@ -162,6 +162,7 @@ function screenWords(trees: readonly Tree[], words: Texts): Texts {
     'know-how': _____,
     contacts: ______,
     practice: _______,
+    plain: _________,
     // It is put beside the texts when they are loaded.
     'in-english': ________,
     ...ui

@@ -42,6 +42,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     rooms: ['tree', 'evaluate', 'science', 'office', 'report', 'contacts', 'practice'],
     packages: ['i18next']
   },
+  plain: { rooms: ['tree', 'diagrams', 'evaluate'], packages: [] },
   readability: { rooms: ['translation'], packages: ['flesch-kincaid', 'smog-formula', 'syllable'] },
   exchange: {
     rooms: ['load', 'tables', 'translation', 'words'],
@@ -79,6 +80,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   paper: {
     rooms: [
       ...['tree', 'evaluate', 'office', 'report', 'compare', 'tables', 'key', 'words'],
+      'plain',
       ...['addresses', 'parts', 'opening']
     ],
     packages: ['preact-render-to-string']
@@ -107,6 +109,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
         'words',
         'know-how',
         'exchange',
+        'plain',
         'readability',
         'addresses'
       ],
