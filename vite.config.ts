@@ -53,6 +53,7 @@ function moduleOf(bundle: BrowserBundle, name: string) {
     drawings,
     screens,
     workbench,
+    kiosk,
     contacts,
     lookAlikes,
     knowHow,
@@ -72,6 +73,8 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(said[tree])
     case 'workbench':
       return asModule(workbench)
+    case 'kiosk':
+      return asModule(kiosk)
     case 'practice':
       return ['callers', 'verdicts', 'drawings', 'words']
         .map(part => asNamed(part, practice[part as keyof typeof practice]))

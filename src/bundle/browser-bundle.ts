@@ -10,6 +10,13 @@ import { groupOf } from '../tree/group.ts'
 import type { Tree } from '../tree/tree.ts'
 import { languagesOf } from '../words/languages.ts'
 import { SOURCE_TAG } from '../words/words.ts'
+import {
+  contactsWords,
+  kioskWords,
+  practiceWords,
+  screenWords,
+  workbenchWords
+} from './page-words.ts'
 
 export interface BrowserBundle {
   readonly catalogue: Catalogue
@@ -18,6 +25,8 @@ export interface BrowserBundle {
   readonly screens: Readonly<Record<string, Texts>>
   /** By language tag: the words that the workbench alone says. */
   readonly workbench: Readonly<Record<string, Texts>>
+  /** By language tag: the words that the kiosk alone says, to visitors and to staff. */
+  readonly kiosk: Readonly<Record<string, Texts>>
   /** By language tag: the words of the contact log. */
   readonly contacts: Readonly<Record<string, Texts>>
   /** What the page of look-alikes shows beside the screens' own words. */
@@ -113,6 +122,7 @@ export function pack(loaded: Loaded, folder: string): BrowserBundle {
     trees: Object.fromEntries(bundles),
     screens,
     workbench: eachLanguage(loaded, workbenchWords),
+    kiosk: eachLanguage(loaded, kioskWords),
     contacts: eachLanguage(loaded, contactsWords),
     lookAlikes: {
       pairs: loaded.lookAlikes,
@@ -147,56 +157,6 @@ export function pack(loaded: Loaded, folder: string): BrowserBundle {
 
 const eachLanguage = ({ words }: Loaded, of: (texts: Texts) => Texts) =>
   Object.fromEntries(Object.entries(words).map(([tag, texts]) => [tag, of(texts)]))
-
-/** What the screens before a tree say. */
-function screenWords(trees: readonly Tree[], words: Texts): Texts {
-  const titles = trees.map(({ id }) => {
-    const { title, about } = groupOf(words[id])
-    return [id, { title, about }] as const
-  })
-  const {
-    workbench: _,
-    reckon: __,
-    photo: ___,
-    'last-resort': ____,
-    'know-how': _____,
-    contacts: ______,
-    practice: _______,
-    plain: _________,
-    // It is put beside the texts when they are loaded.
-    'in-english': ________,
-    ...ui
-  } = groupOf(words.ui)
-  return { ui, ...Object.fromEntries(titles) }
-}
-
-/** What the workbench says beside the screens' own words: no caller waits for it. */
-function workbenchWords(words: Texts): Texts {
-  const { workbench, reckon } = groupOf(words.ui)
-  return { ui: { workbench, reckon } }
-}
-
-/** What is said of the contact log, with the verdicts by name: the desk and the log alone ask for it. */
-function contactsWords(words: Texts): Texts {
-  const { contacts } = groupOf(words.ui)
-  const names = Object.entries(groupOf(words.verdicts)).map(
-    ([id, texts]) => [id, { name: groupOf(texts).name }] as const
-  )
-  return { ui: { contacts }, verdicts: Object.fromEntries(names) }
-}
-
-/** What practice calls say beside the desk's words: what callers tell, and the verdicts by name. */
-function practiceWords(words: Texts): Texts {
-  const { practice } = groupOf(words.ui)
-  const { verdicts, ...named } = contactsWords(words)
-  return {
-    ...named,
-    verdicts,
-    ui: { practice },
-    practice: words.practice,
-    pictures: words.pictures
-  }
-}
 
 function knowHowIn({ knowHow: { answers, called }, sources }: Loaded): KnowHowBundle {
   const cited = new Set(answers.flatMap(({ because }) => because))

@@ -49,7 +49,6 @@ export function firstQuestion(
 /** Groups of the screens' words that no question shows; `embed` is in the script itself. */
 const LATER = [
   'desk',
-  'kiosk',
   'sheet',
   'short',
   'units',

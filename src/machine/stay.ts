@@ -2,9 +2,11 @@ import { assign, createActor, setup } from 'xstate'
 import type { Answers } from '../tree/answers.ts'
 import { hasKey } from '../tree/group.ts'
 
-/** How long a visitor may sit still before being asked, and how long the question then stands. */
+/** How long a visitor may sit still before being asked unless staff set it, and how long the question then stands. */
 export const QUIET = 60_000
 export const GRACE = 60_000
+/** A staff menu that nobody touches closes by itself. */
+const STAFF_GONE = 120_000
 /** A wall clock that runs ahead by more than this between two looks was set, or the device slept. */
 const LEAP = 10_000
 
@@ -16,6 +18,8 @@ export interface ClockReading {
 
 interface Context {
   readonly read: () => ClockReading
+  /** How long a visitor may sit still before being asked, in milliseconds. */
+  readonly quiet: number
   /** When the sitting was last looked at, and how long nobody had done anything then. */
   readonly since: ClockReading
   readonly idle: number
@@ -42,8 +46,12 @@ export type StayEvent =
   | { readonly type: 'choose'; readonly tree: string }
   /** Back to the choice of a ferment, with what was told of this one, or with nothing. */
   | { readonly type: 'choose-again'; readonly told: Answers }
-  /** The visitor goes, or says so. */
+  /** The visitor goes, or says so; staff close their menu. */
   | { readonly type: 'leave' }
+  /** Staff set how long a visitor may sit still, in milliseconds. */
+  | { readonly type: 'settle'; readonly quiet: number }
+  /** Staff ask for their menu; lock the screen to clean it; unlock it. */
+  | { readonly type: 'staff' | 'clean' | 'unlock' }
 
 /** How long nobody has done anything. While the screen is hidden the clock counts that has run further. */
 function idleNow({ read, since, idle, hidden }: Context): number {
@@ -68,19 +76,20 @@ export const stayMachine = setup({
     events: StayEvent
     input: { readonly read: () => ClockReading }
   },
-  delays: { second: 1000, quiet: QUIET },
+  delays: { second: 1000, rest: QUIET, staffGone: STAFF_GONE },
   guards: {
-    isGone: ({ context }) => idleNow(context) >= QUIET + GRACE,
+    isGone: ({ context }) => idleNow(context) >= context.quiet + GRACE,
     // A clock that was set forward wipes nobody: whoever is there is asked.
-    isInDoubt: ({ context }) => idleNow(context) >= QUIET || leapt(context)
+    isInDoubt: ({ context }) => idleNow(context) >= context.quiet || leapt(context)
   },
   actions: {
     restart: assign(({ context }) => ({ idle: 0, since: context.read() })),
     count: assign(({ context }) => ({ idle: idleNow(context), since: context.read() })),
     doubt: assign(({ context }) => ({
-      idle: Math.max(QUIET, idleNow(context)),
+      idle: Math.max(context.quiet, idleNow(context)),
       since: context.read()
     })),
+    settle: assign(({ event }) => (event.type === 'settle' ? { quiet: event.quiet } : {})),
     hide: assign({ hidden: true }),
     show: assign({ hidden: false }),
     speak: assign(({ event }) => (event.type === 'speak' ? { language: event.language } : {})),
@@ -103,6 +112,7 @@ export const stayMachine = setup({
   id: 'stay',
   context: ({ input: { read } }) => ({
     read,
+    quiet: QUIET,
     since: read(),
     idle: 0,
     hidden: false,
@@ -113,6 +123,7 @@ export const stayMachine = setup({
     visitors: 0
   }),
   initial: 'waiting',
+  on: { settle: { actions: 'settle' } },
   states: {
     waiting: {
       initial: 'touched',
@@ -120,9 +131,28 @@ export const stayMachine = setup({
         touch: '.touched',
         hide: { actions: 'hide' },
         show: { actions: 'show' },
-        speak: { target: 'visit', actions: ['speak', 'restart'] }
+        speak: { target: 'visit', actions: ['speak', 'restart'] },
+        staff: 'staff'
       },
-      states: { touched: { after: { quiet: 'untouched' } }, untouched: {} }
+      states: { touched: { after: { rest: 'untouched' } }, untouched: {} }
+    },
+    staff: {
+      initial: 'menu',
+      states: {
+        menu: {
+          after: { staffGone: '#stay.waiting' },
+          on: {
+            touch: { target: 'menu', reenter: true },
+            clean: 'cleaning',
+            leave: '#stay.waiting',
+            // Whoever wakes the tablet may be somebody else.
+            hide: { target: '#stay.waiting', actions: 'hide' }
+          }
+        },
+        cleaning: {
+          on: { unlock: '#stay.waiting', hide: { actions: 'hide' }, show: { actions: 'show' } }
+        }
+      }
     },
     visit: {
       type: 'parallel',
@@ -193,6 +223,8 @@ export const stayMachine = setup({
   }
 })
 
+const SHOWN_TO_STAFF = ['menu', 'cleaning'] as const
+
 /** What the kiosk shows of a stay. */
 export interface StayView {
   /** Null while it waits for somebody. */
@@ -207,6 +239,8 @@ export interface StayView {
   /** The seconds until the visitor is wiped, while the warning stands. */
   readonly left: number | null
   readonly visitors: number
+  /** What staff see in place of the waiting screen; null where they see that. */
+  readonly staff: (typeof SHOWN_TO_STAFF)[number] | null
 }
 
 export interface Stay {
@@ -230,7 +264,7 @@ export function createStay(read: () => ClockReading, timers?: Timers): Stay {
   }).start()
   const viewNow = (): StayView => {
     const snapshot = actor.getSnapshot()
-    const { language, tree, chosen, told, visitors, idle } = snapshot.context
+    const { language, tree, chosen, told, visitors, idle, quiet } = snapshot.context
     const isWarned = snapshot.matches({ visit: { presence: 'warned' } })
     return {
       language,
@@ -238,8 +272,9 @@ export function createStay(read: () => ClockReading, timers?: Timers): Stay {
       tree,
       chosen,
       told,
-      left: isWarned ? Math.max(1, Math.ceil((QUIET + GRACE - idle) / 1000)) : null,
-      visitors
+      left: isWarned ? Math.max(1, Math.ceil((quiet + GRACE - idle) / 1000)) : null,
+      visitors,
+      staff: SHOWN_TO_STAFF.find(state => snapshot.matches({ staff: state })) ?? null
     }
   }
   let view = viewNow()

@@ -16,6 +16,11 @@ declare module 'virtual:jarside/workbench' {
   export default words
 }
 
+declare module 'virtual:jarside/kiosk' {
+  const words: Readonly<Record<string, import('./bundle.ts').Texts>>
+  export default words
+}
+
 declare module 'virtual:jarside/contacts' {
   const words: Readonly<Record<string, import('./bundle.ts').Texts>>
   export default words

@@ -155,6 +155,26 @@ describe('on the start screen', () => {
     expect(notice).toContain('La revisión debía hacerse')
   })
 
+  test('a kiosk that reached no server for 31 days says that it may be outdated, in both languages', async () => {
+    const long = (page: Page) =>
+      page.addInitScript(() => {
+        const day = new Date(Date.now() - 32 * 86_400_000).toISOString().slice(0, 10)
+        const key = 'jarside-kiosk-settings'
+        if (localStorage.getItem(key) === null) {
+          localStorage.setItem(key, JSON.stringify({ reachedOn: day }))
+        }
+        // No worker: nothing is reached.
+        Reflect.deleteProperty(Navigator.prototype, 'serviceWorker')
+      })
+    const { page } = await visit({ viewport: LYING }, { ...KIOSK, before: long })
+    const notice = await page.locator('.start .notice').textContent()
+    expect(notice).toContain('more than 30 days')
+    expect(notice).toContain('más de 30 días')
+    await touchLanguage(page, 'es')
+    await play(page, jar)
+    expect(await page.locator('.screen .notice', { hasText: 'más de 30 días' }).count()).toBe(1)
+  })
+
   test('an address cannot bring answers along', async () => {
     const { page } = await visit({}, { hash: 'kiosk#/es/kombucha-jar/likely-mold' })
     await page.locator('.start').waitFor()

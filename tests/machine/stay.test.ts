@@ -79,7 +79,8 @@ describe('a visitor who has gone', () => {
       chosen: 0,
       told: {},
       left: null,
-      visitors: 1
+      visitors: 1,
+      staff: null
     })
   })
 
@@ -254,5 +255,55 @@ describe('the countdown is spoken', () => {
     const heard = Array.from({ length: 60 }, (_, at) => spokenSeconds(60 - at))
     expect([...new Set(heard)]).toEqual([60, 30, 10])
     expect([spokenSeconds(31), spokenSeconds(30), spokenSeconds(10)]).toEqual([60, 30, 10])
+  })
+})
+
+describe('staff', () => {
+  beforeEach(() => stay.send({ type: 'leave' }))
+
+  test('open their menu from the waiting screen alone, and nobody can begin meanwhile', () => {
+    stay.send({ type: 'staff' })
+    expect(stay.view().staff).toBe('menu')
+    stay.send({ type: 'speak', language: 'en' })
+    expect(stay.view().language).toBeNull()
+    stay.send({ type: 'leave' })
+    expect(stay.view().staff).toBeNull()
+    stay.send({ type: 'speak', language: 'en' })
+    stay.send({ type: 'staff' })
+    expect(stay.view()).toMatchObject({ language: 'en', staff: null })
+  })
+
+  test('who walk away leave no open menu, and none to whoever wakes the tablet', () => {
+    stay.send({ type: 'staff' })
+    tablet.pass(100_000)
+    stay.send({ type: 'touch' })
+    tablet.pass(100_000)
+    expect(stay.view().staff).toBe('menu')
+    tablet.pass(30_000)
+    expect(stay.view().staff).toBeNull()
+    stay.send({ type: 'staff' })
+    stay.send({ type: 'hide' })
+    expect(stay.view().staff).toBeNull()
+  })
+
+  test('lock the screen until they unlock it', () => {
+    stay.send({ type: 'staff' })
+    stay.send({ type: 'clean' })
+    tablet.pass(3_600_000)
+    for (const type of ['touch', 'leave', 'staff'] as const) stay.send({ type })
+    expect(stay.view().staff).toBe('cleaning')
+    stay.send({ type: 'unlock' })
+    expect(stay.view().staff).toBeNull()
+  })
+
+  test('set how long a visitor may sit still', () => {
+    stay.send({ type: 'settle', quiet: 3 * QUIET })
+    stay.send({ type: 'speak', language: 'en' })
+    tablet.pass(3 * QUIET - 1)
+    expect(stay.view().left).toBeNull()
+    tablet.pass(1)
+    expect(stay.view().left).toBe(60)
+    tablet.pass(GRACE)
+    expect(isWiped()).toBe(true)
   })
 })

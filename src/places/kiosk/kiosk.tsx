@@ -1,24 +1,34 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { localTime } from '../../office/hours.ts'
 import type { Catalogue, Openers } from '../../opening/bundle.ts'
+import { speechIn } from '../../opening/speech.ts'
 import { useOffice } from '../../opening/use-office.ts'
 import { usePageLanguage } from '../../opening/use-screens.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
-import { keepOnDevice } from './keep-on-device.ts'
+import { Cleaning } from './cleaning.tsx'
+import { type KeptCopy, keepOnDevice } from './keep-on-device.ts'
 import { useOpenedAhead } from './open-ahead.ts'
-import { Start } from './start.tsx'
+import { mayBeOutdated, offered } from './settings.ts'
+import { Staff } from './staff.tsx'
+import { inBoth, Start } from './start.tsx'
 import { useCounts } from './use-counts.ts'
+import { useSettings } from './use-settings.ts'
 import { useStay } from './use-stay.ts'
 import { Visit } from './visit.tsx'
 
 const MINUTE = 60_000
+/** The day of the device's clock, the same in every time zone. */
+const dayNow = () => new Date().toISOString().slice(0, 10)
 
 /** The kiosk: a start screen that waits, and one visitor after the other, none of whom leaves a trace. */
 export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
-  const { language, tree, chosen, told, left, untouched, visitors, send } = useStay()
+  const { language, tree, chosen, told, left, untouched, visitors, staff, send } = useStay()
+  const inHand = useSettings()
+  const { settings, change } = inHand
   const [today, setToday] = useState(() => new Date())
   const served = language !== null
-  const { kept } = useCopy(untouched)
+  const copy = useCopy(untouched, () => change({ reachedOn: dayNow() }))
+  const { kept } = copy
   const ahead = useOpenedAhead(catalogue, openers)
   const lacking = ahead?.lacking ?? false
   useEffect(() => {
@@ -32,8 +42,24 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
     () => ahead?.texts ?? { [SOURCE_TAG]: catalogue.texts },
     [ahead?.texts, catalogue]
   )
+  const onOffer = useMemo(
+    () => ({
+      ...catalogue,
+      trees: offered(catalogue.trees, ({ id }) => id, settings.withoutTrees)
+    }),
+    [catalogue, settings.withoutTrees]
+  )
   const languages = catalogue.languages.filter(({ tag }) => Object.hasOwn(texts, tag))
-  usePageLanguage(language ?? SOURCE_TAG)
+  const shown = offered(languages, ({ tag }) => tag, settings.withoutLanguages)
+  // Staff read their menu in the language of their choice, which goes with it.
+  const [staffTag, setStaffTag] = useState(SOURCE_TAG)
+  useEffect(() => {
+    if (staff !== 'menu') setStaffTag(SOURCE_TAG)
+  }, [staff])
+  useEffect(() => {
+    send({ type: 'settle', quiet: settings.idleSeconds * 1000 })
+  }, [settings.idleSeconds])
+  usePageLanguage(language ?? (staff === 'menu' ? staffTag : SOURCE_TAG))
   useLayoutEffect(() => {
     // Opening hours and review dates go by while the kiosk stands; a visit keeps its day.
     setToday(new Date())
@@ -43,19 +69,53 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
     return () => clearInterval(timer)
   }, [served, visitors])
 
-  const shared = { languages, texts, office, today }
+  const shared = { languages: shown, texts, office, today }
+  const outdated = mayBeOutdated(settings.reachedOn, today)
+  if (staff === 'menu') {
+    return (
+      <Staff
+        office={office}
+        today={today}
+        languages={languages}
+        onLanguage={setStaffTag}
+        speech={{ ...speechIn(texts, staffTag), second: null, dials: false }}
+        onLeave={() => send({ type: 'leave' })}
+        menu={{
+          inHand,
+          trees: catalogue.trees.filter(({ withdrawn }) => withdrawn === null),
+          languages,
+          copy: { ...copy, whole: ahead !== null && !lacking },
+          date: localTime(today, office?.hours?.zone).date,
+          onClean: () => send({ type: 'clean' })
+        }}
+      />
+    )
+  }
+  if (staff === 'cleaning') {
+    return (
+      <Cleaning
+        speech={inBoth(texts, shown)}
+        office={office}
+        today={today}
+        onUnlock={() => send({ type: 'unlock' })}
+      />
+    )
+  }
   return language === null ? (
     <Start
       {...shared}
       due={ahead?.due ?? null}
       kept={kept}
+      outdated={outdated}
       quiet={visitors === 0}
       onLanguage={tag => send({ type: 'speak', language: tag })}
+      onStaff={() => send({ type: 'staff' })}
     />
   ) : (
     <Visit
       {...shared}
-      catalogue={catalogue}
+      catalogue={onOffer}
+      outdated={outdated}
       openers={openers}
       language={language}
       tree={tree}
@@ -69,17 +129,25 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
 }
 
 /** The copy that this device keeps; a newer one is taken only while nobody is there. */
-function useCopy(untouched: boolean): { readonly kept: boolean } {
+function useCopy(untouched: boolean, onReached: () => void) {
   const [kept, setKept] = useState(false)
   const [newer, setNewer] = useState(false)
-  const take = useRef<(() => void) | null>(null)
+  const copy = useRef<KeptCopy | null>(null)
   useEffect(() => {
-    take.current = keepOnDevice({ onKept: () => setKept(true), onNewer: () => setNewer(true) })
+    copy.current = keepOnDevice({
+      onKept: () => setKept(true),
+      onNewer: () => setNewer(true),
+      onReached
+    })
   }, [])
   useEffect(() => {
     if (!untouched || !newer) return
     setNewer(false)
-    take.current?.()
+    copy.current?.take()
   }, [untouched, newer])
-  return { kept }
+  return {
+    kept,
+    take: () => copy.current?.take(),
+    look: async () => (await copy.current?.look()) ?? 'unreached'
+  }
 }

@@ -1,4 +1,5 @@
 import catalogue, { openers } from 'virtual:jarside/catalogue'
+import words from 'virtual:jarside/kiosk'
 import '../../style/fonts.css'
 import '../../style/base.css'
 import '../../style/question.css'
@@ -11,7 +12,9 @@ import '../../style/print.css'
 import '../../style/kiosk.css'
 import '../../style/kiosk-start.css'
 import '../../style/kiosk-visit.css'
+import '../../style/kiosk-staff.css'
 import { showPage } from '../../last-resort/show-page.tsx'
+import { withMoreWords } from '../../opening/more-words.ts'
 import { Kiosk } from './kiosk.tsx'
 
 // Whatever the address brought along, a kiosk begins with nobody's answers.
@@ -20,5 +23,8 @@ history.scrollRestoration = 'manual'
 history.replaceState(history.state, '', location.pathname)
 // A long press is somebody looking closely, not somebody asking for a menu.
 addEventListener('contextmenu', event => event.preventDefault())
-addEventListener('dragstart', event => event.preventDefault())
-showPage(<Kiosk catalogue={catalogue} openers={openers} />)
+// A link or a file that is dropped would open in the kiosk's place.
+for (const drag of ['dragstart', 'dragover', 'drop']) {
+  addEventListener(drag, event => event.preventDefault())
+}
+showPage(<Kiosk {...withMoreWords(catalogue, openers, words)} />)

@@ -4,12 +4,14 @@ import { isPast } from '../../office/stale.ts'
 import { speechIn, type TextsByTag } from '../../opening/speech.ts'
 import { Foot } from '../../parts/foot.tsx'
 import { LanguageSwitch } from '../../parts/language-switch.tsx'
-import { SpeechProvider } from '../../parts/setting.tsx'
+import { type Speech, SpeechProvider } from '../../parts/setting.tsx'
 import { StepHeading } from '../../parts/step-heading.tsx'
 import { Text } from '../../parts/text.tsx'
 import type { Language } from '../../words/languages.ts'
 import { SOURCE_TAG } from '../../words/words.ts'
 import { GrowingJar } from './growing-jar.tsx'
+import { HoldButton } from './hold-button.tsx'
+import { STALE_DAYS } from './settings.ts'
 
 /** The screen that waits: a jar, the languages, and of this copy how old it is. */
 export function Start({
@@ -20,7 +22,9 @@ export function Start({
   quiet,
   office,
   today,
-  onLanguage
+  outdated,
+  onLanguage,
+  onStaff
 }: {
   languages: readonly Language[]
   texts: TextsByTag
@@ -30,18 +34,18 @@ export function Start({
   quiet: boolean
   office: OfficePack | null
   today: Date
+  /** This device has not reached its server for long. */
+  outdated: boolean
   onLanguage: (tag: string) => void
+  onStaff: () => void
 }) {
   useEffect(() => {
     document.title = 'Jarside'
   }, [])
   const english = speechIn(texts, SOURCE_TAG)
   const spoken = languages.map(({ tag, name }) => ({ tag, name, ...speechIn(texts, tag) }))
-  const other = spoken.find(({ tag }) => tag !== SOURCE_TAG)
-  // Nobody has said yet what they read: what stands here stands in both.
-  const second = other ? { words: other.words, shows: 'everything' as const } : null
   return (
-    <SpeechProvider value={{ ...english, second, dials: false }}>
+    <SpeechProvider value={inBoth(texts, languages)}>
       <div class="screen start">
         <main class="main">
           <GrowingJar />
@@ -76,21 +80,45 @@ export function Start({
                 <Text k="ui:overdue" values={{ due }} />
               </p>
             )}
+            {outdated && (
+              <p class="notice">
+                <Text k="ui:kiosk.outdated" values={{ days: STALE_DAYS }} />
+              </p>
+            )}
           </div>
         </main>
         <Foot
           office={office}
           today={today}
           below={
-            <p class="start-edition" lang={SOURCE_TAG}>
-              {english.words.t('ui:kiosk.edition', EDITION)} ·{' '}
-              {english.words.t(kept ? 'ui:kiosk.kept' : 'ui:kiosk.not-kept')}
-            </p>
+            <div class="start-below" lang={SOURCE_TAG}>
+              <p class="start-edition">
+                {english.words.t('ui:kiosk.edition', EDITION)} ·{' '}
+                {english.words.t(kept ? 'ui:kiosk.kept' : 'ui:kiosk.not-kept')}
+              </p>
+              <HoldButton
+                look="start-staff"
+                label={english.words.t('ui:staff.open')}
+                onHeld={onStaff}
+              >
+                <span aria-hidden="true">{english.words.t('ui:staff.title')}</span>
+              </HoldButton>
+            </div>
           }
         />
       </div>
     </SpeechProvider>
   )
+}
+
+/** Nobody has said yet what they read: what stands here stands in English and the first other language. */
+export function inBoth(texts: TextsByTag, languages: readonly Language[]): Speech {
+  const other = languages.find(({ tag }) => tag !== SOURCE_TAG)
+  const second = other && {
+    words: speechIn(texts, other.tag).words,
+    shows: 'everything' as const
+  }
+  return { ...speechIn(texts, SOURCE_TAG), second: second ?? null, dials: false }
 }
 
 const EDITION = {

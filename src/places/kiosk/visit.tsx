@@ -10,11 +10,13 @@ import { withdrawnIn } from '../../opening/withdrawn-in.ts'
 import { After } from '../../parts/after.tsx'
 import { Before } from '../../parts/before.tsx'
 import { SettingProvider, SpeechProvider } from '../../parts/setting.tsx'
+import { Text } from '../../parts/text.tsx'
 import { WalkScreen } from '../../parts/walk-screen.tsx'
 import type { Answers } from '../../tree/answers.ts'
 import { carriedOver } from '../../tree/tell.ts'
 import type { Language } from '../../words/languages.ts'
 import { IdleWarning } from './idle-warning.tsx'
+import { STALE_DAYS } from './settings.ts'
 import { TakeHome } from './take-home.tsx'
 
 const NOTHING = {}
@@ -32,6 +34,7 @@ export function Visit({
   left,
   office,
   today,
+  outdated,
   onOutcome,
   send
 }: {
@@ -49,6 +52,8 @@ export function Visit({
   left: number | null
   office: OfficePack | null
   today: Date
+  /** This device has not reached its server for long. */
+  outdated: boolean
   onOutcome: (evaluation: Evaluation) => void
   send: Stay['send']
 }) {
@@ -110,6 +115,11 @@ export function Visit({
             onStartOver={leave}
             underOutcome={walk => (
               <>
+                {outdated && (
+                  <p class="notice">
+                    <Text k="ui:kiosk.outdated" values={{ days: STALE_DAYS }} />
+                  </p>
+                )}
                 <TakeHome walk={walk} onDone={leave} />
                 <After answers={walk.answers} onAnswer={walk.replace} onInputs={walk.workOut} />
               </>
