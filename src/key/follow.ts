@@ -2,10 +2,10 @@ import { type Answers, choiceOf, measureOf, signsOf } from '../tree/answers.ts'
 import { join, NOTHING_YET, type Outcome } from '../tree/caution.ts'
 import { holds } from '../tree/range.ts'
 import type { Tree } from '../tree/tree.ts'
-import type { Key, Lead, Row, Takes, When } from './key.ts'
+import type { Key, Lead, LeadRow, LeadTakes, LeadWhen } from './key.ts'
 
 /** What somebody holds at the end of a key, and the numbers passed on the way. */
-export interface Followed {
+export interface FollowedKey {
   readonly outcome: Outcome
   readonly passed: readonly number[]
 }
@@ -17,7 +17,7 @@ export interface Followed {
  *
  * @throws Error where no line of a lead applies.
  */
-export function followKey(key: Key, tree: Tree, answers: Answers): Followed {
+export function followKey(key: Key, tree: Tree, answers: Answers): FollowedKey {
   // Answers as they stand at their lead: a second look writes into the first.
   const chosen: Record<string, string> = {}
   const passed: number[] = []
@@ -27,7 +27,7 @@ export function followKey(key: Key, tree: Tree, answers: Answers): Followed {
     const lead = key.leads[number - 1]
     if (lead === undefined) throw new Error(`${key.tree} has no lead ${number}`)
     passed.push(number)
-    const applies = ({ when }: Row) => isSo(when, lead, answers, chosen)
+    const applies = ({ when }: LeadRow) => isSo(when, lead, answers, chosen)
     const turn = lead.turns.find(applies)
     if (turn === undefined) throw new Error(`${key.tree}: nothing applies at lead ${number}`)
     const { goes } = turn
@@ -43,14 +43,18 @@ export function followKey(key: Key, tree: Tree, answers: Answers): Followed {
   }
 }
 
-const taken = (tree: Tree, outcome: Outcome, rows: readonly { readonly takes: Takes }[]): Outcome =>
+const taken = (
+  tree: Tree,
+  outcome: Outcome,
+  rows: readonly { readonly takes: LeadTakes }[]
+): Outcome =>
   rows.reduce(
     (held, { takes: { sheets, use, notes } }) => join(tree, held, { raise: sheets, use, notes }),
     outcome
   )
 
 function isSo(
-  when: When,
+  when: LeadWhen,
   { observation }: Lead,
   answers: Answers,
   chosen: Readonly<Record<string, string>>

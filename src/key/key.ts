@@ -34,24 +34,24 @@ export interface Lead {
   /** It is asked of nobody: only what applies is marked. */
   readonly onlyIfSo: boolean
   /** Taken of all that apply. */
-  readonly rows: readonly Row[]
+  readonly rows: readonly LeadRow[]
   /** In order: of the first that applies it is taken, and it says where to go. */
-  readonly turns: readonly Turn[]
+  readonly turns: readonly LeadTurn[]
 }
 
 /** What is taken when it applies. */
-export interface Row {
-  readonly when: When
-  readonly takes: Takes
+export interface LeadRow {
+  readonly when: LeadWhen
+  readonly takes: LeadTakes
 }
 
 /** What is taken when it is the first to apply, and where it goes. */
-export interface Turn extends Row {
+export interface LeadTurn extends LeadRow {
   readonly goes: Goes
 }
 
 /** What is taken into the hand: verdict sheets, a use, remarks. */
-export interface Takes {
+export interface LeadTakes {
   readonly sheets: readonly string[]
   readonly use: Effect['use']
   readonly notes: readonly string[]
@@ -64,8 +64,8 @@ export type Goes =
   /** An emergency: everything else is put down. */
   | { readonly stop: true }
 
-/** When a row or a turn applies. */
-export type When =
+/** LeadWhen a row or a turn applies. */
+export type LeadWhen =
   | { readonly kind: 'answer'; readonly answer: string }
   | { readonly kind: 'sign'; readonly sign: string; readonly value: 'yes' | 'unsure' }
   | { readonly kind: 'any-sign'; readonly signs: readonly string[]; readonly orUnsure: boolean }
@@ -97,7 +97,7 @@ export function keyOf(tree: Tree): Key {
       ...partsOf(tree, question, numberOf)
     }
   })
-  const sends = (from: { turns: readonly Turn[] }, to: number) =>
+  const sends = (from: { turns: readonly LeadTurn[] }, to: number) =>
     from.turns.some(({ goes }) => 'to' in goes && goes.to === to)
   const leads = drafts.map(draft => ({
     ...draft,
@@ -205,7 +205,7 @@ function partsOfMeasure(tree: Tree, question: MeasureQuestion, numberOf: NumberO
   const observation = observationOf(tree.observations, question.asks, 'measure')
   const when = (range: Range) =>
     ({ kind: 'range', range, limits: limitsOf(observation, range) }) as const
-  const branches: readonly { when: When; branch: Branch }[] = [
+  const branches: readonly { when: LeadWhen; branch: Branch }[] = [
     ...question.ranges.map(branch => ({ when: when(branch.range), branch })),
     { when: { kind: 'unsure' }, branch: question.unsure },
     // A count has no width: one of the ranges always holds it.
@@ -221,24 +221,24 @@ function partsOfMeasure(tree: Tree, question: MeasureQuestion, numberOf: NumberO
 
 const isCount = ({ instruments }: MeasureObservation) => instruments.length === 0
 
-const NOTHING: Takes = { sheets: [], use: 'as-directed', notes: [] }
+const NOTHING: LeadTakes = { sheets: [], use: 'as-directed', notes: [] }
 
-const isNothing = ({ sheets, use, notes }: Takes) =>
+const isNothing = ({ sheets, use, notes }: LeadTakes) =>
   sheets.length === 0 && notes.length === 0 && use === 'as-directed'
 
-const takesOf = (effect: Effect & { readonly leads?: Destination }): Takes => ({
+const takesOf = (effect: Effect & { readonly leads?: Destination }): LeadTakes => ({
   sheets: [...effect.raise, ...(effect.leads && 'end' in effect.leads ? [effect.leads.end] : [])],
   use: effect.use,
   notes: effect.notes
 })
 
-const rowOf = (when: When, effect: Effect): Row => ({ when, takes: takesOf(effect) })
+const rowOf = (when: LeadWhen, effect: Effect): LeadRow => ({ when, takes: takesOf(effect) })
 
 /** An emergency that counts on every walk ends it. */
-const isStop = ({ sheets }: Takes, { onlyHere }: Question) =>
+const isStop = ({ sheets }: LeadTakes, { onlyHere }: Question) =>
   onlyHere !== true && sheets.includes(EMERGENCY)
 
-function turnOf(when: When, branch: Branch, question: Question, numberOf: NumberOf): Turn {
+function turnOf(when: LeadWhen, branch: Branch, question: Question, numberOf: NumberOf): LeadTurn {
   const takes = takesOf(branch)
   const stops = question.kind === 'choice' && isStop(takes, question)
   return { when, takes, goes: stops ? { stop: true } : goesOf(branch.leads, numberOf) }

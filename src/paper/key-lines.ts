@@ -1,10 +1,10 @@
-import type { Goes, Lead, Row, Takes, When } from '../key/key.ts'
+import type { Goes, Lead, LeadRow, LeadTakes, LeadWhen } from '../key/key.ts'
 import { answerHint, answerLabel } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
 import { rangeText } from './table-words.ts'
 
 /** One line of a printed lead. */
-export interface Line extends Takes {
+export interface Line extends LeadTakes {
   /** Null where it always counts. */
   readonly label: string | null
   readonly hint: string | null
@@ -49,18 +49,18 @@ export function linesOf(words: Words, lead: Lead): readonly Line[] {
   return [...ofRows, ...ofTurns]
 }
 
-type SignWhen = Extract<When, { kind: 'sign' }>
+type SignWhen = Extract<LeadWhen, { kind: 'sign' }>
 
 interface Group {
-  readonly row: Row
+  readonly row: LeadRow
   /** What shares the row; empty where it is of no sign. */
   readonly signs: readonly SignWhen[]
 }
 
 /** Rows of signs: a yes with its own doubt where both take the same, and all doubts that take the same. */
-function groupsOf(rows: readonly Row[]): readonly Group[] {
-  const groups: { row: Row; signs: SignWhen[] }[] = []
-  const same = (one: Takes, other: Takes) => JSON.stringify(one) === JSON.stringify(other)
+function groupsOf(rows: readonly LeadRow[]): readonly Group[] {
+  const groups: { row: LeadRow; signs: SignWhen[] }[] = []
+  const same = (one: LeadTakes, other: LeadTakes) => JSON.stringify(one) === JSON.stringify(other)
   for (const row of rows) {
     const { when } = row
     const shares = groups.find(
@@ -81,7 +81,7 @@ function groupsOf(rows: readonly Row[]): readonly Group[] {
 function rowText(
   words: Words,
   lead: Lead,
-  when: When,
+  when: LeadWhen,
   signs: readonly SignWhen[],
   doubts: number
 ): string {
@@ -98,7 +98,7 @@ function rowText(
 }
 
 /** What has to be so for a line to count. */
-function whenText(words: Words, { observation }: Lead, when: When): string {
+function whenText(words: Words, { observation }: Lead, when: LeadWhen): string {
   const label = (answer: string) => answerLabel(words, observation, answer)
   switch (when.kind) {
     case 'answer':
@@ -124,7 +124,7 @@ function whenText(words: Words, { observation }: Lead, when: When): string {
 function limitsText(
   words: Words,
   observation: string,
-  { limits }: Extract<When, { kind: 'range' }>
+  { limits }: Extract<LeadWhen, { kind: 'range' }>
 ): string {
   const named = limits.filter(({ instrument }) => instrument !== null)
   if (named.length === 0) return limits.map(({ range }) => rangeText(words, range)).join('; ')
