@@ -13,11 +13,16 @@ USAGE
   and needs Chromium or Chrome: one on the path, or the one that JARSIDE_BROWSER names.
 
 OPTIONS
-  --sheet <kind>        verdict without it; give it once for each
+  --sheet <kind>        verdict without it; give it once for each:
+                        verdict      what to do, for the caller
+                        key          the whole tree as numbered leads, for a power cut
+                        look-alikes  what gets mixed up, for a wall: letter, tabloid, a4, a3
+                        batch        the record card of a batch
+                        class        the limits of its making, for a class
   --verdict <verdict>   such as likely-mold; give it once for each
   --all                 every sheet of the tree, or of every tree, in every language
   --lang <language>     such as es; English without it; give it once for each
-  --paper <paper>       letter without it, or a4
+  --paper <paper>       letter without it, or a4; for a wall tabloid or a3 as well
   --large               18 points, in one column, on as many pages as that takes
   --out <folder>        where the files go; it is made when it is not there
   --office <file>       an office pack in place of public/office.json

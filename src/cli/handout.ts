@@ -54,7 +54,7 @@ export const handout: Command = {
     const paper = namedOne('paper', PAPERS, values.paper)
     refuseStrangePaper(kinds, values.sheet, paper)
     const office = values.office === undefined ? project.office : officeIn(values.office)
-    const { pictures, lookAlikes, sources, words: texts } = loaded
+    const { pictures, lookAlikes, sources, knowHow, words: texts } = loaded
     const shared: Omit<SheetOf, 'tree' | 'language'> = {
       texts,
       sources,
@@ -65,6 +65,7 @@ export const handout: Command = {
       print: values.large ? 'large' : 'standard',
       pictures,
       lookAlikes,
+      knowHow,
       drawings: drawingsOf(values.in, pictures, lookAlikes),
       style: paperStyle()
     }

@@ -6,7 +6,14 @@ import { fileURLToPath } from 'node:url'
 const FOLDER = fileURLToPath(new URL('../style/', import.meta.url))
 
 /** The style sheets that paper is made of. */
-export const PAPER_SHEETS: readonly string[] = ['fonts', 'base', 'outcome', 'sheet', 'leads']
+export const PAPER_SHEETS: readonly string[] = [
+  'fonts',
+  'base',
+  'outcome',
+  'sheet',
+  'leads',
+  'framed'
+]
 
 /** The style of paper as one text that names no other file: the typefaces stand in it. */
 export function paperStyle(): string {

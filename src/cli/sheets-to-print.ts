@@ -1,6 +1,9 @@
 import { couldBeTogether } from '../evaluate/could-be.ts'
+import { batchCardHtml } from '../paper/batch-card.tsx'
+import { classSheetHtml } from '../paper/class-page.tsx'
 import { keySheetHtml } from '../paper/key-sheet.tsx'
-import type { Paper } from '../paper/paper-page.ts'
+import { lookAlikeChartHtml } from '../paper/look-alike-chart.tsx'
+import { PAPERS, type Paper } from '../paper/paper-page.ts'
 import { type SheetOf, verdictSheetHtml } from '../paper/verdict-sheet.tsx'
 import type { Tree } from '../tree/tree.ts'
 import type { PageToPrint } from './print-sheets.ts'
@@ -22,13 +25,20 @@ interface Kind {
 
 const DESK_PAPERS: readonly Paper[] = ['letter', 'a4']
 
+/** The one page of a kind, where a tree has it. */
+const one = (about: string, html: string | null): readonly (readonly [string, string])[] =>
+  html === null ? [] : [[about, html]]
+
 /** Every kind of sheet, and how it is made. */
 export const SHEET_KINDS = {
   verdict: {
     papers: DESK_PAPERS,
     pages: (sheet, verdicts) => verdicts.map(id => [id, verdictSheetHtml(sheet, id)])
   },
-  key: { papers: DESK_PAPERS, pages: sheet => [['key', keySheetHtml(sheet)]] }
+  key: { papers: DESK_PAPERS, pages: sheet => [['key', keySheetHtml(sheet)]] },
+  'look-alikes': { papers: PAPERS, pages: sheet => one('look-alikes', lookAlikeChartHtml(sheet)) },
+  batch: { papers: DESK_PAPERS, pages: sheet => one('batch', batchCardHtml(sheet)) },
+  class: { papers: DESK_PAPERS, pages: sheet => one('class', classSheetHtml(sheet)) }
 } as const satisfies Readonly<Record<string, Kind>>
 
 export type SheetKind = keyof typeof SHEET_KINDS

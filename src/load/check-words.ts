@@ -71,7 +71,8 @@ function optionalTexts(
     const [first, second = ''] = key.split('.')
     // What a sheet says where no jar was looked at.
     const general = first === 'use' && second.endsWith('-in-general')
-    const optional = first === 'rules-of-thumb' || key === `cautions.${HOWEVER_IT_LOOKS}`
+    const optional =
+      ['rules-of-thumb', 'card'].includes(String(first)) || key === `cautions.${HOWEVER_IT_LOOKS}`
     return general || optional || (first === 'verdicts' && names.has(second))
   })
   return [...own, ...ofTree]

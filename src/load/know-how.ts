@@ -81,7 +81,8 @@ export function knowHowOf(
         places[`rules/${rule.id}`] = place(['allows', tree.id])
       }
       const { basis, beyond, review = file.value.review, warns = false } = body
-      answers.push({ id, ferment, because, basis, beyond, review, warns })
+      const inClass = body.class === true
+      answers.push({ id, ferment, because, basis, beyond, review, warns, inClass })
     }
   }
   const called = [...project.knowHow].flatMap(([ferment, { value }]) =>

@@ -31,7 +31,7 @@ const CSS_SIZES: Readonly<Record<Paper, string>> = {
 /** A whole HTML page that needs no other file: printed it is the sheet, on a screen its preview. */
 export function paperPage({ title, language, paper, print, style, body }: PaperPage): string {
   return `<!doctype html>
-<html lang="${language}" dir="${directionOf(language)}" data-print="${print}">
+<html lang="${language}" dir="${directionOf(language)}" data-print="${print}" data-paper="${paper}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

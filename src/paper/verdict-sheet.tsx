@@ -6,7 +6,8 @@ import { speechIn, type TextsByTag } from '../opening/speech.ts'
 import { type Setting, SettingProvider } from '../parts/setting.tsx'
 import { Sheet } from '../parts/sheet.tsx'
 import { reportOf } from '../report/report.ts'
-import type { Tree } from '../tree/tree.ts'
+import type { KnowHow } from '../tree/know-how.ts'
+import type { Rule, Tree } from '../tree/tree.ts'
 import type { SourceLedger } from '../words/sources.ts'
 import { verdictText } from '../words/verdict-text.ts'
 import { type Paper, type Print, paperPage } from './paper-page.ts'
@@ -25,6 +26,11 @@ export interface SheetOf {
   readonly print: Print
   readonly pictures: Setting['pictures']
   readonly lookAlikes: Setting['lookAlikes']
+  /** Answers to how-to questions, and by tree the rules by which it allows what they allow. */
+  readonly knowHow: {
+    readonly answers: readonly KnowHow[]
+    readonly allowed: Readonly<Record<string, readonly Rule[]>>
+  }
   /** The drawings, by picture id. */
   readonly drawings: Setting['drawings']
   readonly style: string

@@ -33,4 +33,6 @@ export interface KnowHow {
   readonly review: Review
   /** It allows nothing, so that it may stand beside a question that only a tree can settle. */
   readonly warns: boolean
+  /** It stands on the class sheet of its ferment. */
+  readonly inClass: boolean
 }

@@ -35,6 +35,7 @@ type TreeKey =
   | 'examples'
   | `use.${string}`
   | `cautions.${string}`
+  | `card.${'fields' | 'checks'}.${string}`
   | `verdicts.${string}`
   | `rules-of-thumb.${string}`
 

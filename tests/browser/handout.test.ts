@@ -166,6 +166,42 @@ describe('every side is one page, in 12 points or more', () => {
   })
 })
 
+describe('the other sheets', () => {
+  test('of every tree are one page for each language, and the key says where every lead comes from', async () => {
+    const { code, output } = await runCommand([
+      ...['handout', '--all', '--out', folder],
+      ...['--sheet', 'look-alikes', '--sheet', 'batch', '--sheet', 'class']
+    ])
+    expect(code).toBe(0)
+    const names = output
+      .trim()
+      .split('\n')
+      .map(line => line.split('.')[0] ?? '')
+    for (const kind of ['-look-alikes-', '-batch-', '-class-']) {
+      expect([kind, names.some(name => name.includes(kind))]).toEqual([kind, true])
+    }
+    for (const name of names) {
+      const { sides, marked } = await readPdf(name)
+      const pages = name.includes('-en-') ? 1 : 2
+      expect({ name, pages: sides.length, marked }).toEqual({ name, pages, marked: true })
+      for (const { smallest } of sides) expect(Math.min(smallest, 11.99)).toBe(11.99)
+    }
+  })
+
+  test('the key has every lead with its number, and where each comes from', async () => {
+    await runCommand(['handout', 'sourdough-starter', '--sheet', 'key', '--out', folder])
+    const { page } = await visit()
+    const file = join(folder, 'sourdough-starter-key-en-letter.html')
+    await page.goto(pathToFileURL(file).href)
+    const numbers = await page.locator('.lead-number').allTextContents()
+    expect(numbers).toEqual(numbers.map((_, index) => `${index + 1}`))
+    expect(numbers.length).toBeGreaterThan(30)
+    expect(await page.locator('.lead-from').count()).toBe(numbers.length - 1)
+    const { sides } = await readPdf('sourdough-starter-key-en-letter')
+    for (const { smallest } of sides) expect(Math.min(smallest, 11.99)).toBe(11.99)
+  })
+})
+
 test('in large print nothing is smaller than 18 points, and all of it is there', async () => {
   await handout('--verdict', 'likely-mold', '--large')
   const { sides } = await readPdf('kombucha-jar-likely-mold-en-letter-large')

@@ -29,6 +29,7 @@ const answer = z
       .describe(
         'When it says that the food may be had: by tree, conditions as in a rule. The tree must then allow it too.'
       ),
+    class: z.literal(true).optional().describe('It stands on the class sheet of its ferment.'),
     warns: z
       .literal(true)
       .optional()

@@ -114,7 +114,14 @@ export const treeWordsSchema = z.strictObject({
     ),
   steps: z.record(id, text).optional().describe('Steps that this ferment alone says.'),
   notes: z.record(id, text).optional().describe('Notes that this ferment alone says.'),
-  'rules-of-thumb': z.record(id, text).optional().describe('Amounts and times worth knowing.')
+  'rules-of-thumb': z.record(id, text).optional().describe('Amounts and times worth knowing.'),
+  card: z
+    .strictObject({
+      fields: z.record(id, text).describe('What is written down when a batch is begun.'),
+      checks: z.record(id, text).describe('What is ticked.')
+    })
+    .optional()
+    .describe('The batch record card of this ferment.')
 })
 
 /** The words of one language, by file. What is left out is found by comparing with the trees. */

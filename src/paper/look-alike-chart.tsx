@@ -1,0 +1,47 @@
+import { useSetting } from '../parts/setting.tsx'
+import type { LookAlike } from '../tree/look-alikes.ts'
+import { framedSheetHtml } from './sheet-frame.tsx'
+import type { SheetOf } from './verdict-sheet.tsx'
+
+/** What callers of a tree mix up, large, for a wall or a table; null where nothing is. */
+export function lookAlikeChartHtml(sheet: SheetOf): string | null {
+  const pairs = sheet.lookAlikes.filter(({ trees }) => trees.includes(sheet.tree.id))
+  if (pairs.length === 0) return null
+  return framedSheetHtml(sheet, 'chart', () => <Pairs pairs={pairs} />)
+}
+
+const SIDES = ['one', 'other'] as const
+
+function Pairs({ pairs }: { pairs: readonly LookAlike[] }) {
+  const { words, drawings } = useSetting()
+  return (
+    <ol class="chart-pairs">
+      {pairs.map(pair => {
+        const text = (key: string) => words.t(`look-alikes:${pair.id}.${key}`)
+        const [surest] = pair.differs
+        return (
+          <li key={pair.id} class="chart-pair">
+            {SIDES.map(side => (
+              <figure key={side}>
+                <span
+                  class="chart-drawing"
+                  role="img"
+                  aria-label={words.t(`pictures:${pair[side].above}.short`)}
+                  // The project's own file, checked at build.
+                  dangerouslySetInnerHTML={{ __html: drawings[pair[side].above] ?? '' }}
+                />
+                <figcaption>
+                  <strong>{text(side)}</strong>
+                  {surest !== undefined && <span>{text(`differences.${surest}.${side}`)}</span>}
+                </figcaption>
+              </figure>
+            ))}
+            <p class="chart-sure">
+              <strong>{words.t('ui:look-alikes.sure')}</strong> {text('sure')}
+            </p>
+          </li>
+        )
+      })}
+    </ol>
+  )
+}

@@ -1,0 +1,83 @@
+import type { ComponentChildren } from 'preact'
+import { renderToString } from 'preact-render-to-string'
+import { addressOf } from '../addresses/route.ts'
+import { Qr } from '../parts/qr.tsx'
+import { SettingProvider, useSetting } from '../parts/setting.tsx'
+import { footNumbers } from '../words/foot-numbers.ts'
+import { directionOf, isDraft } from '../words/languages.ts'
+import { standingOf } from '../words/say.ts'
+import { cautionText } from '../words/tree-texts.ts'
+import { paperPage } from './paper-page.ts'
+import { type SheetOf, settingOf } from './verdict-sheet.tsx'
+
+/** A sheet that is not about a verdict, in its own language and, where that is a draft, in English behind it. */
+export function framedSheetHtml(
+  sheet: SheetOf,
+  name: 'card' | 'class' | 'chart',
+  content: () => ComponentChildren
+): string {
+  const { tree, language, home } = sheet
+  const setting = settingOf(sheet)
+  const languages = [setting.words, setting.second?.words].filter(words => words !== undefined)
+  const body = languages
+    .map(words =>
+      renderToString(
+        <SettingProvider value={{ ...setting, words, second: null }}>
+          <Frame name={name} address={home + addressOf(tree.id, words.tag)}>
+            {content()}
+          </Frame>
+        </SettingProvider>
+      )
+    )
+    .join('')
+  const title = `${setting.words.t(`ui:${name}.title`)} · ${setting.words.t(`${tree.id}:title`)}`
+  return paperPage({ ...sheet, title, language, body })
+}
+
+function Frame({
+  name,
+  address,
+  children
+}: {
+  name: 'card' | 'class' | 'chart'
+  address: string
+  children: ComponentChildren
+}) {
+  const { words, tree, office, today } = useSetting()
+  const { draft, edition, due } = standingOf({ tree, overdue: false }, words)
+  const printed = new Intl.DateTimeFormat(words.tag, { dateStyle: 'medium' }).format(today)
+  return (
+    <main class={`framed framed-${name}`} lang={words.tag} dir={directionOf(words.tag)}>
+      <header class="framed-head">
+        <div>
+          <p>{office?.office.name ?? 'Jarside'}</p>
+          <h1>
+            {words.t(`ui:${name}.title`)}: {words.t(`${tree.id}:title`)}
+          </h1>
+        </div>
+        <Qr text={address} label={words.t('ui:sheet.scan')} />
+      </header>
+      {children}
+      <footer class="framed-foot">
+        <p>
+          {footNumbers(words, office?.country).map(({ name: line, phone }) => (
+            <span key={line}>
+              {line} <strong>{phone}</strong>{' '}
+            </span>
+          ))}
+        </p>
+        <p>
+          {draft !== null && <strong>{draft}. </strong>}
+          {isDraft(words.tag) && <strong>{words.t('ui:draft-translation')} </strong>}
+          {name !== 'chart' && cautionText(words, tree.id, 'who-must-not')}{' '}
+          {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
+        </p>
+        <p>
+          <bdi>{address.replace(/^https?:\/\//, '')}</bdi> · {edition} (
+          {tree.fingerprint.slice(0, 6)}){' · '}
+          {words.t('ui:sheet.review', { due })} · {words.t('ui:sheet.printed', { date: printed })}
+        </p>
+      </footer>
+    </main>
+  )
+}
