@@ -122,7 +122,7 @@ function verdictsNamed(tree: Tree, named: readonly string[], all: boolean): read
   if (named.length === 0) {
     throw new BadUse(`Name a verdict, or give \`--all\`. Verdicts: ${names.join(', ')}.`)
   }
-  return named.map(name => namedOne(`verdict of \`${tree.id}\``, names, name))
+  return named.map(name => namedOne(`verdict of ${tree.id}`, names, name))
 }
 
 function languagesNamed(names: readonly string[], named: readonly string[], all: boolean) {
