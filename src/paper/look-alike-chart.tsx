@@ -3,19 +3,26 @@ import type { LookAlike } from '../tree/look-alikes.ts'
 import { framedSheetHtml } from './sheet-frame.tsx'
 import type { SheetOf } from './verdict-sheet.tsx'
 
-/** What callers of a tree mix up, large, for a wall or a table; null where nothing is. */
+/** What is mixed up at a tree's own questions, large, for a wall or a table; null where nothing is. */
 export function lookAlikeChartHtml(sheet: SheetOf): string | null {
-  const pairs = sheet.lookAlikes.filter(({ trees }) => trees.includes(sheet.tree.id))
+  const { tree, lookAlikes } = sheet
+  const pairs = lookAlikes.filter(
+    ({ trees, asked }) =>
+      trees.includes(tree.id) && asked.some(id => Object.hasOwn(tree.observations, id))
+  )
   if (pairs.length === 0) return null
   return framedSheetHtml(sheet, 'chart', () => <Pairs pairs={pairs} />)
 }
 
 const SIDES = ['one', 'other'] as const
 
+/** So few have room for large drawings, and for how to make sure, on any paper. */
+const FEW = 4
+
 function Pairs({ pairs }: { pairs: readonly LookAlike[] }) {
   const { words, drawings } = useSetting()
   return (
-    <ol class="chart-pairs">
+    <ol class="chart-pairs" data-few={pairs.length <= FEW}>
       {pairs.map(pair => {
         const text = (key: string) => words.t(`look-alikes:${pair.id}.${key}`)
         const [surest] = pair.differs
