@@ -9,7 +9,7 @@ import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { drawingsOf } from './drawings.ts'
 import { HANDOUT_MANUAL } from './handout-manual.ts'
-import { namedOne } from './named-one.ts'
+import { languageNamed, namedOne } from './named-one.ts'
 import { paperStyle } from './paper-style.ts'
 import {
   SHEET_KINDS,
@@ -51,7 +51,7 @@ export const handout: Command = {
     if (!everyTree && one === undefined) return 1
     if (values.out === undefined) throw new BadUse('Say where to: `--out <folder>`.')
     const kinds = kindsNamed(values.sheet, values.all)
-    const paper = namedOne('paper', PAPERS, values.paper)
+    const paper = namedOne(values.paper, PAPERS, `There is no paper \`${values.paper}\`.`, 'Papers')
     refuseStrangePaper(kinds, values.sheet, paper)
     const office = values.office === undefined ? project.office : officeIn(values.office)
     const { pictures, lookAlikes, sources, knowHow, words: texts } = loaded
@@ -95,7 +95,8 @@ async function written(
 }
 
 function kindsNamed(named: readonly string[], all: boolean): readonly SheetKind[] {
-  if (named.length > 0) return named.map(name => namedOne('sheet', KINDS, name))
+  if (named.length > 0)
+    return named.map(name => namedOne(name, KINDS, `There is no sheet \`${name}\`.`, 'Sheets'))
   return all ? KINDS : ['verdict']
 }
 
@@ -122,11 +123,13 @@ function verdictsNamed(tree: Tree, named: readonly string[], all: boolean): read
   if (named.length === 0) {
     throw new BadUse(`Name a verdict, or give \`--all\`. Verdicts: ${names.join(', ')}.`)
   }
-  return named.map(name => namedOne(`verdict of ${tree.id}`, names, name))
+  return named.map(name =>
+    namedOne(name, names, `\`${tree.id}\` never gives \`${name}\`.`, 'Verdicts')
+  )
 }
 
 function languagesNamed(names: readonly string[], named: readonly string[], all: boolean) {
-  if (named.length > 0) return named.map(tag => namedOne('language', names, tag))
+  if (named.length > 0) return named.map(tag => languageNamed(tag, names))
   return all ? names : [SOURCE_TAG]
 }
 

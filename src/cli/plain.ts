@@ -13,6 +13,7 @@ import { isDraft, languagesOf } from '../words/languages.ts'
 import { createWords, SOURCE_TAG, type Words } from '../words/words.ts'
 import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
+import { languageNamed } from './named-one.ts'
 import { PLAIN_MANUAL } from './plain-manual.ts'
 import type { Project } from './read-project.ts'
 import { say } from './terminal.ts'
@@ -100,9 +101,5 @@ export function* plainFiles(
 
 function tagsNamed({ loaded }: Project, named: readonly string[]): readonly string[] {
   const every = languagesOf(loaded.words).map(({ tag }) => tag)
-  const strange = named.find(tag => !every.includes(tag))
-  if (strange !== undefined) {
-    throw new BadUse(`There are no words in \`${strange}\`. Languages: ${every.join(', ')}.`)
-  }
-  return named.length > 0 ? named : every
+  return named.length > 0 ? named.map(tag => languageNamed(tag, every)) : every
 }

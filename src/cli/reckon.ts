@@ -7,6 +7,7 @@ import type { Reckoned } from '../words/reckoned/reckoned.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
+import { languageNamed } from './named-one.ts'
 import { readName, readNumber } from './read-amount.ts'
 import { type CalculatorOptions, givenBy, isOption } from './reckon-given.ts'
 import { RECKON_MANUAL } from './reckon-manual.ts'
@@ -45,11 +46,7 @@ export const reckon: Command = {
       )
     }
     const { loaded } = await open(folder)
-    const languages = Object.keys(loaded.words)
-    if (!languages.includes(lang)) {
-      throw new BadUse(`There are no words in \`${lang}\`. Languages: ${languages.join(', ')}.`)
-    }
-    const words = createWords(loaded.words, lang)
+    const words = createWords(loaded.words, languageNamed(lang, Object.keys(loaded.words)))
     const found = reckoned(calculator, { values: given, numbers })
     const says = found.says.map(({ key, values: of }) => words.t(key, of))
     if (json) {

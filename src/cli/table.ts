@@ -7,6 +7,7 @@ import type { Tree } from '../tree/tree.ts'
 import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { BadUse, didYouMean } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
+import { languageNamed } from './named-one.ts'
 import { FORMATS, type Format, type TableFile, tableFiles } from './table-files.ts'
 import { TABLE_MANUAL } from './table-manual.ts'
 import { say } from './terminal.ts'
@@ -39,7 +40,7 @@ export const table: Command = {
       throw new BadUse('A DMN document holds ids, not words: leave `--lang` out.')
     }
     const { texts } = wordsOfTree(tree, loaded)
-    const words = createWords(texts, languageNamed(texts, values.lang))
+    const words = createWords(texts, languageNamed(values.lang ?? SOURCE_TAG, Object.keys(texts)))
     const files = tableFiles({
       format,
       tree,
@@ -72,13 +73,6 @@ function formatNamed(given: string | undefined): Format {
   if (format !== undefined) return format
   const named = given === undefined ? 'Say in which format' : `There is no format \`${given}\``
   throw new BadUse(`${named}: \`--format ${FORMATS.join('|')}\`.`)
-}
-
-function languageNamed(languages: Readonly<Record<string, unknown>>, given = SOURCE_TAG): string {
-  if (Object.hasOwn(languages, given)) return given
-  throw new BadUse(
-    `There are no words in \`${given}\`. Languages: ${Object.keys(languages).join(', ')}.`
-  )
 }
 
 function lensesNamed(tree: Tree, named: readonly string[]) {

@@ -11,8 +11,12 @@ import type { SheetOf } from './verdict-sheet.tsx'
 export interface PassLine {
   /** The kinds of food that it holds for, as answers; empty where it holds for all. */
   readonly kinds: readonly { readonly observation: string; readonly answer: string }[]
+  /** From this day; null at the other end where nothing ends it. */
   readonly day: number
+  readonly lastDay: number | null
+  /** At most this pH; null at the other end where none is too low. */
   readonly ph: number
+  readonly lowestPh: number | null
 }
 
 /** The record of one batch, to be filled in by hand; null where a ferment has none. */
@@ -37,15 +41,17 @@ export function passLines(tree: Tree, allowed: readonly Rule[]): readonly PassLi
         const fits = observation?.kind === 'measure' && observation.unit === unit
         return fits && 'within' in condition.is ? [condition.is.within] : []
       })[0]
-    const day = within('day')?.atLeast
-    const ph = within('ph')?.atMost
+    const days = within('day')
+    const acid = within('ph')
+    const day = days?.atLeast
+    const ph = acid?.atMost
     if (day === undefined || ph === undefined) return []
     const kinds = when.flatMap(condition =>
       condition.kind === 'choice'
         ? condition.among.map(answer => ({ observation: condition.observation, answer }))
         : []
     )
-    return [{ kinds, day, ph }]
+    return [{ kinds, day, lastDay: days?.atMost ?? null, ph, lowestPh: acid?.atLeast ?? null }]
   })
   // Foods that pass alike share a line.
   return all
@@ -56,7 +62,11 @@ export function passLines(tree: Tree, allowed: readonly Rule[]): readonly PassLi
     }))
 }
 
-const isAlike = (one: PassLine, other: PassLine) => one.day === other.day && one.ph === other.ph
+const isAlike = (one: PassLine, other: PassLine) =>
+  one.day === other.day &&
+  one.lastDay === other.lastDay &&
+  one.ph === other.ph &&
+  one.lowestPh === other.lowestPh
 
 /** The rows for readings that are written by hand. */
 const ROWS = 5
@@ -116,6 +126,9 @@ function Card({
           ))}
         </tbody>
       </table>
+      {words.has(`${tree.id}:use.not-yet-in-general`) && (
+        <p>{words.t(`${tree.id}:use.not-yet-in-general`)}</p>
+      )}
       <p>
         <strong>{words.t('ui:card.ask')}</strong>
       </p>
@@ -126,13 +139,19 @@ function Card({
 /** The letter of a line, on the grid and below it. */
 const letterOf = (index: number): string => String.fromCharCode('A'.charCodeAt(0) + index)
 
-function Limit({ line: { kinds, day, ph } }: { line: PassLine }) {
+function Limit({ line: { kinds, day, lastDay, ph, lowestPh } }: { line: PassLine }) {
   const { words } = useSetting()
   const foods = kinds.map(({ observation, answer }) => answerLabel(words, observation, answer))
   return (
     <>
       {foods.length > 0 && `${foods.join(' · ')}: `}
-      {words.t('ui:card.limit', { ph })}, {words.t('ui:card.from-day', { day })}
+      {lowestPh === null
+        ? words.t('ui:card.limit', { ph })
+        : words.t('ui:card.limits', { from: lowestPh, to: ph })}
+      {', '}
+      {lastDay === null
+        ? words.t('ui:card.from-day', { day })
+        : words.t('ui:card.days', { from: day, to: lastDay })}
     </>
   )
 }
@@ -147,7 +166,7 @@ const BOTTOM = 24
 function Grid({ lines }: { lines: readonly PassLine[] }) {
   const { words } = useSetting()
   const lastDay = Math.max(14, ...lines.map(({ day }) => Math.ceil((day * 1.5) / 7) * 7))
-  const lowest = Math.floor(Math.min(...lines.map(({ ph }) => ph))) - 1
+  const lowest = Math.floor(Math.min(...lines.map(({ ph }) => ph))) - 2
   const highest = lowest + 4
   const step = lastDay > 21 ? 7 : 1
   const x = (day: number) => LEFT + (day / lastDay) * (WIDTH - LEFT - 10)
@@ -179,9 +198,16 @@ function Grid({ lines }: { lines: readonly PassLine[] }) {
           )}
         </g>
       ))}
-      {lines.map(({ day, ph }, index) => (
+      {lines.map(({ day, ph, lowestPh }, index) => (
         <g key={`${day} ${ph}`}>
-          <path class="card-limit" d={`M${x(day)} ${y(lowest)}V${y(ph)}H${x(lastDay)}`} />
+          <path
+            class="card-limit"
+            d={
+              lowestPh === null
+                ? `M${x(day)} ${y(lowest)}V${y(ph)}H${x(lastDay)}`
+                : `M${x(lastDay)} ${y(lowestPh)}H${x(day)}V${y(ph)}H${x(lastDay)}`
+            }
+          />
           <text class="card-name" x={x(day) + 6} y={y(ph) + 17}>
             {letterOf(index)}
           </text>

@@ -24,7 +24,7 @@ function Answers({ answers }: { answers: readonly KnowHow[] }) {
           <div key={id}>
             <dt>{ask}</dt>
             <dd>
-              {answer} <span class="framed-cites">[{sourcesInBrief(cited, words)}]</span>
+              {answer} <span class="framed-cites">({sourcesInBrief(cited, words)})</span>
             </dd>
           </div>
         ))}

@@ -22,12 +22,12 @@ export function linesOf(words: Words, lead: Lead): readonly Line[] {
     turns.flatMap(({ when, goes }) => ('stop' in goes && when.kind === 'sign' ? [when.sign] : []))
   )
   const onward = turns.filter(({ when, goes }) => !('stop' in goes && when.kind === 'sign'))
-  const doubts = rows.filter(({ when }) => when.kind === 'sign' && when.value === 'unsure').length
-  const ofRows = groupsOf(rows).map(({ row, signs }): Line => {
-    const isStop = signs.some(({ sign, value }) => value === 'yes' && stops.has(sign))
+  const signs = new Set(rows.flatMap(({ when }) => (when.kind === 'sign' ? [when.sign] : [])))
+  const ofRows = groupsOf(rows).map(({ row, signs: own }): Line => {
+    const isStop = own.some(({ sign, value }) => value === 'yes' && stops.has(sign))
     return {
       ...row.takes,
-      label: rowText(words, lead, row.when, signs, doubts),
+      label: rowText(words, lead, row.when, own, signs.size),
       hint: null,
       answer: null,
       goes: isStop ? { stop: true } : null
@@ -77,13 +77,13 @@ function groupsOf(rows: readonly LeadRow[]): readonly Group[] {
   return groups
 }
 
-/** `doubts`: how many of the lead's signs take something where they are in doubt. */
+/** `all`: how many signs the lead has: only a doubt about each of them goes without their names. */
 function rowText(
   words: Words,
   lead: Lead,
   when: LeadWhen,
   signs: readonly SignWhen[],
-  doubts: number
+  all: number
 ): string {
   const [first] = signs
   if (first === undefined) return whenText(words, lead, when)
@@ -92,7 +92,7 @@ function rowText(
     const sign = label(first.sign)
     return signs.length === 1 ? sign : words.t('ui:key.or-not-sure', { sign })
   }
-  if (signs.length === doubts && doubts > 1) return words.t('ui:key.in-doubt')
+  if (signs.length === all && all > 1) return words.t('ui:key.in-doubt')
   const names = signs.map(({ sign }) => label(sign)).join(' · ')
   return words.t('ui:key.not-sure-of', { signs: names })
 }

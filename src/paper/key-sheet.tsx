@@ -1,21 +1,16 @@
-import { renderToString } from 'preact-render-to-string'
-import { addressOf } from '../addresses/route.ts'
 import { couldBeTogether } from '../evaluate/could-be.ts'
 import { type Goes, type Key, keyOf, type Lead } from '../key/key.ts'
-import { SettingProvider, useSetting } from '../parts/setting.tsx'
+import { useSetting } from '../parts/setting.tsx'
 import { must } from '../tree/must.ts'
 import { TRACKS, type Track } from '../tree/observation.ts'
 import { USES } from '../tree/tree.ts'
 import { askKey } from '../words/ask-key.ts'
-import { footNumbers } from '../words/foot-numbers.ts'
-import { directionOf, isDraft } from '../words/languages.ts'
-import { standingOf } from '../words/say.ts'
-import { answerLabel, cautionText } from '../words/tree-texts.ts'
+import { answerLabel } from '../words/tree-texts.ts'
 import { verdictText } from '../words/verdict-text.ts'
 import type { Words } from '../words/words.ts'
 import { type Line, linesOf } from './key-lines.ts'
-import { paperPage } from './paper-page.ts'
-import { type SheetOf, settingOf } from './verdict-sheet.tsx'
+import { framedSheetHtml } from './sheet-frame.tsx'
+import type { SheetOf } from './verdict-sheet.tsx'
 
 /** A letter for each track, the same in every language, so that two people can compare what they hold. */
 const LETTERS: Readonly<Record<Track, string>> = { person: 'P', container: 'C', batch: 'B' }
@@ -23,76 +18,33 @@ const USE_LETTER = 'U'
 
 /** The key of a tree as pages of numbered leads, for a power cut: a finger walks it. */
 export function keySheetHtml(sheet: SheetOf): string {
-  const { tree, language, home } = sheet
-  const setting = settingOf(sheet)
-  const title = `${setting.words.t('ui:key.title')} · ${setting.words.t(`${tree.id}:title`)}`
-  const data = keyOf(tree)
-  // A draft translation has the English behind it.
-  const languages = [setting.words, setting.second?.words].filter(words => words !== undefined)
-  const body = languages
-    .map(words =>
-      renderToString(
-        <SettingProvider value={{ ...setting, words, second: null }}>
-          <KeySheet keyData={data} address={home + addressOf(tree.id, words.tag)} />
-        </SettingProvider>
-      )
-    )
-    .join('')
-  return paperPage({ ...sheet, title, language, body })
+  const data = keyOf(sheet.tree)
+  return framedSheetHtml(sheet, 'key', () => <Leads leads={data.leads} />)
 }
 
-function KeySheet({ keyData, address }: { keyData: Key; address: string }) {
-  const { words, tree, office, today } = useSetting()
-  const standing = standingOf({ tree, overdue: false }, words)
-  const remarks = remarksOf(keyData)
+function Leads({ leads }: Pick<Key, 'leads'>) {
+  const { words } = useSetting()
+  const remarks = remarksOf(leads)
   return (
-    <main class="leads-page" lang={words.tag} dir={directionOf(words.tag)}>
-      <header>
-        <p class="leads-office">{office?.office.name ?? 'Jarside'}</p>
-        <h1>
-          {words.t('ui:key.title')}: {words.t(`${tree.id}:title`)}
-        </h1>
-        <ol class="leads-how">
-          {(['begin', 'take', 'end'] as const).map(line => (
-            <li key={line}>{words.t(`ui:key.how.${line}`)}</li>
-          ))}
-        </ol>
-        <p class="leads-numbers">
-          {footNumbers(words, office?.country).map(({ name, phone }) => (
-            <span key={name}>
-              {name} <strong>{phone}</strong>{' '}
-            </span>
-          ))}
-        </p>
-      </header>
+    <>
+      <ol class="leads-how">
+        {(['begin', 'take', 'end'] as const).map(line => (
+          <li key={line}>{words.t(`ui:key.how.${line}`)}</li>
+        ))}
+      </ol>
       <Sheets />
       <ol class="leads">
-        {keyData.leads.map(lead => (
+        {leads.map(lead => (
           <LeadPart key={lead.number} lead={lead} remarks={remarks} />
         ))}
       </ol>
       <Remarks remarks={remarks} />
-      <footer class="leads-foot">
-        <p>
-          {standing.draft !== null && <strong>{standing.draft}. </strong>}
-          {isDraft(words.tag) && <strong>{words.t('ui:draft-translation')} </strong>}
-          {cautionText(words, tree.id, 'who-must-not')} {cautionText(words, tree.id, 'not-proof')}{' '}
-          {words.t('ui:sheet.local-first')}
-        </p>
-        <p>
-          {address.replace(/^https?:\/\//, '')} · {standing.edition} ({tree.fingerprint.slice(0, 6)}
-          ) · {words.t('ui:sheet.review', { due: standing.due })} ·{' '}
-          {words.t('ui:sheet.printed', {
-            date: new Intl.DateTimeFormat(words.tag, { dateStyle: 'medium' }).format(today)
-          })}
-        </p>
-      </footer>
-    </main>
+    </>
   )
 }
 
 /** The notes that a key can take, in the order in which its leads name them. */
-const remarksOf = ({ leads }: Key): readonly string[] => [
+const remarksOf = (leads: Key['leads']): readonly string[] => [
   ...new Set(
     leads.flatMap(({ rows, turns }) => [...rows, ...turns].flatMap(({ takes }) => takes.notes))
   )

@@ -1,19 +1,24 @@
 import type { ComponentChildren } from 'preact'
 import { renderToString } from 'preact-render-to-string'
 import { addressOf } from '../addresses/route.ts'
+import { isPast } from '../office/stale.ts'
 import { Qr } from '../parts/qr.tsx'
 import { SettingProvider, useSetting } from '../parts/setting.tsx'
-import { footNumbers } from '../words/foot-numbers.ts'
+import { SheetNumbers } from '../parts/sheet-side.tsx'
 import { directionOf, isDraft } from '../words/languages.ts'
 import { standingOf } from '../words/say.ts'
+import { sentence } from '../words/sentence.ts'
 import { cautionText } from '../words/tree-texts.ts'
 import { paperPage } from './paper-page.ts'
 import { type SheetOf, settingOf } from './verdict-sheet.tsx'
 
+/** The sheets that share one frame. */
+export type FramedSheet = 'key' | 'chart' | 'card' | 'class'
+
 /** A sheet that is not about a verdict, in its own language and, where that is a draft, in English behind it. */
 export function framedSheetHtml(
   sheet: SheetOf,
-  name: 'card' | 'class' | 'chart',
+  name: FramedSheet,
   content: () => ComponentChildren
 ): string {
   const { tree, language, home } = sheet
@@ -39,12 +44,15 @@ function Frame({
   address,
   children
 }: {
-  name: 'card' | 'class' | 'chart'
+  name: FramedSheet
   address: string
   children: ComponentChildren
 }) {
   const { words, tree, office, today } = useSetting()
-  const { draft, edition, due } = standingOf({ tree, overdue: false }, words)
+  const overdue = isPast(tree.review.due, today)
+  const { draft, edition, due, overdue: late } = standingOf({ tree, overdue }, words)
+  const translation = isDraft(words.tag) ? words.t('ui:draft-translation') : null
+  const doubts = [draft, late, translation].filter(doubt => doubt !== null)
   const printed = new Intl.DateTimeFormat(words.tag, { dateStyle: 'medium' }).format(today)
   return (
     <main class={`framed framed-${name}`} lang={words.tag} dir={directionOf(words.tag)}>
@@ -54,21 +62,16 @@ function Frame({
           <h1>
             {words.t(`ui:${name}.title`)}: {words.t(`${tree.id}:title`)}
           </h1>
+          <SheetNumbers />
         </div>
         <Qr text={address} label={words.t('ui:sheet.scan')} />
       </header>
       {children}
       <footer class="framed-foot">
         <p>
-          {footNumbers(words, office?.country).map(({ name: line, phone }) => (
-            <span key={line}>
-              {line} <strong>{phone}</strong>{' '}
-            </span>
+          {doubts.map(doubt => (
+            <strong key={doubt}>{sentence(doubt)} </strong>
           ))}
-        </p>
-        <p>
-          {draft !== null && <strong>{draft}. </strong>}
-          {isDraft(words.tag) && <strong>{words.t('ui:draft-translation')} </strong>}
           {name !== 'chart' && cautionText(words, tree.id, 'who-must-not')}{' '}
           {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
         </p>

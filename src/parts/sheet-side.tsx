@@ -5,6 +5,7 @@ import { footNumbers } from '../words/foot-numbers.ts'
 import { sourcesInBrief } from '../words/known.ts'
 import { directionOf } from '../words/languages.ts'
 import type { Said, Section, SectionId } from '../words/say.ts'
+import { sentence } from '../words/sentence.ts'
 import { cautionText } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
 import { Calls } from './calls.tsx'
@@ -164,6 +165,24 @@ function Reasons({ said }: { said: Said }) {
   )
 }
 
+/** The numbers that nothing replaces, and the office's own. */
+export function SheetNumbers() {
+  const { words, office, today } = useSetting()
+  const desk = {
+    name: office?.office.name ?? words.t('ui:referral.office-missing.name'),
+    phone: referralFor(office, 'office', today).phone
+  }
+  return (
+    <ul class="sheet-numbers">
+      {[...footNumbers(words, office?.country), desk].map(({ name, phone }) => (
+        <li key={name}>
+          {name} <strong>{phone}</strong>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
 function Tail({
   said,
   address,
@@ -187,16 +206,7 @@ function Tail({
   return (
     <footer class="sheet-tail">
       {ifIll === undefined ? (
-        <ul class="sheet-numbers">
-          {footNumbers(words, office?.country).map(({ name, phone }) => (
-            <li key={name}>
-              {name} <strong>{phone}</strong>
-            </li>
-          ))}
-          <li>
-            {desk} <strong>{phone}</strong>
-          </li>
-        </ul>
+        <SheetNumbers />
       ) : (
         // The line names 911 and Poison Help: they are given once.
         <p class="sheet-if-ill">
@@ -232,6 +242,3 @@ function Tail({
 /** A language as another one calls it. */
 const languageIn = (tag: string, named: string): string =>
   new Intl.DisplayNames([tag], { type: 'language' }).of(named) ?? named
-
-/** A line that is a label elsewhere, ended as a sentence. */
-const sentence = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`)

@@ -19,7 +19,7 @@ describe('jarside handout refuses what it cannot print, and says what it can', (
     const { code, errors } = await refused('kombucha-jar', '--verdict', 'likly-mold', '--out', 'x')
     expect(code).toBe(2)
     expect(errors).toMatch(
-      /^There is no verdict of kombucha-jar `likly-mold`\. Did you mean `likely-mold`\?/
+      /^`kombucha-jar` never gives `likly-mold`\. Did you mean `likely-mold`\?/
     )
   })
 
@@ -42,8 +42,8 @@ describe('jarside handout refuses what it cannot print, and says what it can', (
   })
 
   test.each([
-    ['--lang', 'fr', 'There is no language `fr`. It can be: en, es.'],
-    ['--paper', 'legal', 'There is no paper `legal`. It can be: letter, a4, tabloid, a3.'],
+    ['--lang', 'fr', 'There are no words in `fr`. Languages: en, es.'],
+    ['--paper', 'legal', 'There is no paper `legal`. Papers: letter, a4, tabloid, a3.'],
     [
       '--address',
       'larkspur',

@@ -1,0 +1,2 @@
+/** A line that is a label elsewhere, ended as a sentence. */
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`)
