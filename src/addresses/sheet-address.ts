@@ -8,6 +8,8 @@ import { addressOf } from './route.ts'
 export interface SheetAddress {
   readonly scanned: string
   readonly typed: string
+  /** Whether it shows the outcome; where it may not be shared the questions are asked there. */
+  readonly showsOutcome: boolean
 }
 
 /** Where the public finds this installation: as its office says, else where this page came from. */
@@ -25,8 +27,9 @@ export function sheetAddress(
 ): SheetAddress {
   if (shared === null) {
     const questions = home + addressOf(tree.id, language)
-    return { scanned: questions, typed: questions }
+    return { scanned: questions, typed: questions, showsOutcome: false }
   }
   const typed = home + writeGeneral(tree, shared, language)
-  return { scanned: of === 'general' ? typed : home + writeOutcome(tree, shared, language), typed }
+  const scanned = of === 'general' ? typed : home + writeOutcome(tree, shared, language)
+  return { scanned, typed, showsOutcome: true }
 }

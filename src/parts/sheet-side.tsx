@@ -220,8 +220,14 @@ function Tail({
         {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
       </p>
       <p>
-        <span class="sheet-rest">{words.t('ui:sheet.rest')} </span>
-        <span class="sheet-rest sheet-again">{words.t('ui:sheet.rest-again')} </span>
+        {address.showsOutcome ? (
+          <>
+            <span class="sheet-rest">{words.t('ui:sheet.rest')} </span>
+            <span class="sheet-rest sheet-again">{words.t('ui:sheet.rest-again')} </span>
+          </>
+        ) : (
+          <span class="sheet-rest">{words.t('ui:sheet.rest-elsewhere')} </span>
+        )}
         {words.t('ui:sheet.type')}{' '}
         <bdi class="sheet-address">{address.typed.replace(/^https?:\/\//, '')}</bdi>
         {' · '}

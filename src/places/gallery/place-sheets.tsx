@@ -27,7 +27,7 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
         <PaperSheet
           report={report}
           general={general}
-          address={() => ({ scanned: HOME, typed: HOME })}
+          address={() => ({ scanned: HOME, typed: HOME, showsOutcome: true })}
         />
       )
     }
