@@ -68,7 +68,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
     'addresses'
   ]),
   'places/kiosk': placeWith(
-    ['evaluate', 'office', 'contacts', 'machine', 'addresses'],
+    ['evaluate', 'science', 'office', 'contacts', 'machine', 'addresses'],
     ['virtual:pwa-register']
   ),
   'places/embed': placeWith(['office']),

@@ -8,6 +8,9 @@ const BITS = 256
 
 export const PIN_SHAPE = /^\d{4,8}$/
 
+/** What `hashPin` gives: anything else would lock everybody out. */
+export const KEPT_SHAPE = /^\d+\.[0-9a-f]+\.[0-9a-f]+$/
+
 /** Whether this browser can hash: pages from a plain `http` address cannot, but on this machine itself. */
 export const canHash = (): boolean => globalThis.crypto?.subtle !== undefined
 

@@ -1,3 +1,6 @@
+import { DAY_MS } from '../../science/days.ts'
+import { KEPT_SHAPE } from './pin.ts'
+
 /** How large the text is for a visitor. */
 export const TEXT_SIZES = ['normal', 'larger', 'largest'] as const
 export type TextSize = (typeof TEXT_SIZES)[number]
@@ -65,7 +68,7 @@ export function settingsFrom(kept: unknown): KioskSettings {
     typeof kept === 'object' && kept !== null ? { ...kept } : {}
   const first = FIRST_SETTINGS
   return {
-    pin: typeof of.pin === 'string' ? of.pin : first.pin,
+    pin: typeof of.pin === 'string' && KEPT_SHAPE.test(of.pin) ? of.pin : first.pin,
     withoutTrees: idsIn(of.withoutTrees),
     withoutLanguages: idsIn(of.withoutLanguages),
     idleSeconds: IDLE_SECONDS.find(one => one === of.idleSeconds) ?? first.idleSeconds,
@@ -92,13 +95,12 @@ export function offered<T>(
   return left.length === 0 ? all : left
 }
 
-const DAY = 86_400_000
 /** Without a network for longer than this a kiosk says that it may be outdated. */
 export const STALE_DAYS = 30
 
 /** Whether this device has not reached its server for so long that its content may be outdated. */
 export function mayBeOutdated(reachedOn: string | null, today: Date): boolean {
-  return reachedOn !== null && today.getTime() - Date.parse(reachedOn) > STALE_DAYS * DAY
+  return reachedOn !== null && today.getTime() - Date.parse(reachedOn) > STALE_DAYS * DAY_MS
 }
 
 const MILLIMETERS = 25.4

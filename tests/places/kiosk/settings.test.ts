@@ -26,6 +26,12 @@ describe('settings that a device kept', () => {
     ).toEqual({ ...FIRST_SETTINGS, withoutTrees: ['kombucha-jar'], text: 'largest', inches: 22 })
   })
 
+  test('keep no PIN that is no hash: nobody could enter it, and the menu would stay shut', async () => {
+    expect(settingsFrom({ pin: 'broken.hash.x' }).pin).toBeNull()
+    const pin = await hashPin('2468')
+    expect(settingsFrom({ pin }).pin).toBe(pin)
+  })
+
   test('never leave nothing on offer', () => {
     const id = (one: string) => one
     expect(offered(['a', 'b'], id, ['a'])).toEqual(['b'])
