@@ -62,7 +62,9 @@ function noticeIn(
 const dayIn = (tag: string, day: string): string =>
   day === ''
     ? day
-    : new Intl.DateTimeFormat(tag, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(day))
+    : new Intl.DateTimeFormat(`${tag}-u-nu-latn`, { dateStyle: 'long', timeZone: 'UTC' }).format(
+        new Date(day)
+      )
 
 /** The English of a text; a label has no room for why, and what is no sentence gets no second one. */
 const inEnglish = (text: TranslatedText, notice: Notice): string =>

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { directionOf } from '../words/languages.ts'
+import { directionOf } from '../words/direction.ts'
 import { SOURCE_TAG } from '../words/words.ts'
 import type { Catalogue, Openers, Texts } from './bundle.ts'
 import type { TextsByTag } from './speech.ts'

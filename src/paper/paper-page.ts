@@ -1,4 +1,4 @@
-import { directionOf } from '../words/languages.ts'
+import { directionOf } from '../words/direction.ts'
 
 /** The papers that sheets are made for, as CSS names them: ANSI/ASME Y14.1 and ISO 216. */
 export const PAPERS = ['letter', 'a4', 'tabloid', 'a3'] as const

@@ -5,7 +5,8 @@ import { isPast } from '../office/stale.ts'
 import { Qr } from '../parts/qr.tsx'
 import { SettingProvider, useSetting } from '../parts/setting.tsx'
 import { SheetNumbers } from '../parts/sheet-side.tsx'
-import { directionOf, isDraft } from '../words/languages.ts'
+import { directionOf, inLatinDigits } from '../words/direction.ts'
+import { isDraft } from '../words/languages.ts'
 import { standingOf } from '../words/say.ts'
 import { sentence } from '../words/sentence.ts'
 import { cautionText } from '../words/tree-texts.ts'
@@ -53,7 +54,9 @@ function Frame({
   const { draft, edition, due, overdue: late } = standingOf({ tree, overdue }, words)
   const translation = isDraft(words.tag) ? words.t('ui:draft-translation') : null
   const doubts = [draft, late, translation].filter(doubt => doubt !== null)
-  const printed = new Intl.DateTimeFormat(words.tag, { dateStyle: 'medium' }).format(today)
+  const printed = new Intl.DateTimeFormat(inLatinDigits(words.tag), { dateStyle: 'medium' }).format(
+    today
+  )
   return (
     <main class={`framed framed-${name}`} lang={words.tag} dir={directionOf(words.tag)}>
       <header class="framed-head">

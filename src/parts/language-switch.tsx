@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact'
+import { directionOf } from '../words/direction.ts'
 import type { Language } from '../words/languages.ts'
 
 /** The languages that a screen can be read in. */
@@ -34,6 +35,7 @@ export function LanguageSwitch<L extends Language>({
           type="button"
           class={look}
           lang={language.tag}
+          dir={directionOf(language.tag)}
           data-language={language.tag}
           aria-pressed={pressed === undefined ? undefined : language.tag === pressed}
           onClick={() => onLanguage(language.tag)}

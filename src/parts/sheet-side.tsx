@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact'
 import type { SheetAddress } from '../addresses/sheet-address.ts'
 import { referralFor } from '../office/referral.ts'
+import { directionOf, inLatinDigits } from '../words/direction.ts'
 import { footNumbers } from '../words/foot-numbers.ts'
 import { sourcesInBrief } from '../words/known.ts'
-import { directionOf } from '../words/languages.ts'
 import type { Said, Section, SectionId } from '../words/say.ts'
 import { sentence } from '../words/sentence.ts'
 import { cautionText } from '../words/tree-texts.ts'
@@ -202,7 +202,9 @@ function Tail({
       : words.t('ui:sheet.overleaf', { language: languageIn(words.tag, overleaf.tag) })
   const ifIll = said.sections.find(({ id }) => id === 'medical-help')?.brief
   const doubts = [translation, standing.draft, standing.overdue].filter(doubt => doubt !== null)
-  const printed = new Intl.DateTimeFormat(words.tag, { dateStyle: 'medium' }).format(today)
+  const printed = new Intl.DateTimeFormat(inLatinDigits(words.tag), { dateStyle: 'medium' }).format(
+    today
+  )
   return (
     <footer class="sheet-tail">
       {ifIll === undefined ? (

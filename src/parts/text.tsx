@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact'
+import { directionOf } from '../words/direction.ts'
 import { kindOf, type TextKind } from '../words/kinds.ts'
 import type { TextKey } from '../words/text-key.ts'
 import type { TextValues } from '../words/words.ts'
@@ -24,7 +25,7 @@ export function Both({ text, second }: { text: string; second: string | null | u
   if (text.startsWith(second)) {
     return (
       <>
-        <span lang={speech.second?.words.tag}>{whole(second)}</span>
+        <span {...inItsOwn(speech)}>{whole(second)}</span>
         {whole(text.slice(second.length))}
       </>
     )
@@ -33,14 +34,16 @@ export function Both({ text, second }: { text: string; second: string | null | u
     <>
       {/* One box each: a number in a sentence stays in it where the two stand side by side. */}
       <span class="first">{whole(text)}</span>{' '}
-      <span
-        class={second.length > LONG ? 'second second-long' : 'second'}
-        lang={speech.second?.words.tag}
-      >
+      <span class={second.length > LONG ? 'second second-long' : 'second'} {...inItsOwn(speech)}>
         {whole(second)}
       </span>
     </>
   )
+}
+
+/** The language of the second text, and the direction in which it is written. */
+function inItsOwn({ second }: Speech) {
+  return second ? { lang: second.words.tag, dir: directionOf(second.words.tag) } : {}
 }
 
 /** What stands under a text in the second language; null where none is shown. */

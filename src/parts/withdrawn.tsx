@@ -1,10 +1,13 @@
 import { useEffect } from 'preact/hooks'
+import { inLatinDigits } from '../words/direction.ts'
 import { useSpeech } from './setting.tsx'
 import { StepHeading } from './step-heading.tsx'
 import { Text } from './text.tsx'
 
 const dayOf = (day: string, tag: string): string =>
-  new Intl.DateTimeFormat(tag, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(day))
+  new Intl.DateTimeFormat(inLatinDigits(tag), { dateStyle: 'long', timeZone: 'UTC' }).format(
+    new Date(day)
+  )
 
 /** What stands in place of a tree that was withdrawn: no question, no answer; the foot has the numbers. */
 export function Withdrawn({ tree, on, quiet }: { tree: string; on: string; quiet: boolean }) {

@@ -1,6 +1,7 @@
 import type { Contact, LogEntry } from '../contacts/contact.ts'
 import type { LogTable } from '../contacts/log-report.ts'
 import type { OfficeCounty } from '../office/office-pack.ts'
+import { inLatinDigits } from './direction.ts'
 import type { Words } from './words.ts'
 
 /** The name of what a table of the contact log counts by: `likely-mold`, `99001`, `es`. */
@@ -57,7 +58,7 @@ function areaName(words: Words, counties: readonly OfficeCounty[], area: string)
 }
 
 /** A language as it is written where the office is: numbers in Spanish have a point in the United States. */
-export const inCountry = ({ tag }: Words): string => `${tag}-US`
+export const inCountry = ({ tag }: Words): string => inLatinDigits(`${tag}-US`)
 
 const formats = new Map<string, Intl.DateTimeFormat>()
 
@@ -66,7 +67,8 @@ export function dayText(words: Words, day: string): string {
   const tag = inCountry(words)
   // Making one takes longer than all else in a line.
   const format =
-    formats.get(tag) ?? new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeZone: 'UTC' })
+    formats.get(tag) ??
+    new Intl.DateTimeFormat(inLatinDigits(tag), { dateStyle: 'medium', timeZone: 'UTC' })
   formats.set(tag, format)
   return format.format(new Date(`${day}T00:00:00Z`))
 }

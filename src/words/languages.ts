@@ -25,14 +25,6 @@ export function preferred(languages: readonly Language[], asked: readonly string
   return plain.find(tag => languages.some(language => language.tag === tag)) ?? SOURCE_TAG
 }
 
-/** The direction in which a language is written. */
-export function directionOf(tag: string): 'ltr' | 'rtl' {
-  return RIGHT_TO_LEFT.has(tag.split('-')[0] ?? '') ? 'rtl' : 'ltr'
-}
-
-/** Languages whose usual script runs from the right (Unicode CLDR, scripts Arab and Hebr). */
-const RIGHT_TO_LEFT = new Set(['ar', 'dv', 'fa', 'he', 'ku', 'ps', 'sd', 'ug', 'ur', 'yi'])
-
 function ownName(texts: unknown): string | undefined {
   const { language } = groupOf(groupOf(texts).ui)
   return typeof language === 'string' ? language : undefined

@@ -20,7 +20,8 @@ export function workedOutText(words: Words, worked: Worked | null): string {
 }
 
 function shownNumbers(words: Words, shows: Worked['shows']) {
-  const format = new Intl.NumberFormat(words.tag, { maximumFractionDigits: 2 })
+  // With the decimal point of the texts, of strips and of meters, whatever a country writes in prose.
+  const format = new Intl.NumberFormat('en-US', { maximumFractionDigits: 2 })
   return Object.fromEntries(
     Object.entries(shows).map(([name, value]) => [
       name,

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact'
-import { directionOf } from '../../words/languages.ts'
+import { directionOf } from '../../words/direction.ts'
 
 /** The edge of the element, in its language and its direction. */
 export function Surround({
