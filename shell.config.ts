@@ -41,6 +41,9 @@ const LICENSES: Readonly<Record<string, string>> = {
   'jarside.txt': 'LICENSE',
   'OFL-atkinson-hyperlegible-next.txt': 'src/style/fonts/OFL-atkinson-hyperlegible-next.txt',
   'OFL-literata.txt': 'src/style/fonts/OFL-literata.txt',
+  'OFL-noto-sans.txt': 'src/style/fonts/OFL-noto-sans.txt',
+  'OFL-noto-sans-arabic.txt': 'src/style/fonts/OFL-noto-sans-arabic.txt',
+  'OFL-noto-sans-sc.txt': 'src/style/fonts/OFL-noto-sans-sc.txt',
   'workbox.txt': 'node_modules/workbox-core/LICENSE',
   'vite-plugin-pwa.txt': 'node_modules/vite-plugin-pwa/LICENSE'
 }

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { defineConfig, type Plugin } from 'vite'
-import { PAPER_SHEETS } from './src/cli/paper-style.ts'
+import { FONTS_OF_LANGUAGES, PAPER_SHEETS } from './src/cli/paper-style.ts'
 
 const STYLE = join(import.meta.dirname, 'src/style')
 
@@ -12,7 +12,8 @@ function paperStyles(): Plugin {
     name: 'jarside-paper-styles',
     generateBundle() {
       const fonts = readdirSync(join(STYLE, 'fonts')).map(name => `fonts/${name}`)
-      for (const name of [...PAPER_SHEETS.map(sheet => `${sheet}.css`), ...fonts]) {
+      const sheets = [...PAPER_SHEETS, ...FONTS_OF_LANGUAGES.map(tag => `fonts-${tag}`)]
+      for (const name of [...sheets.map(sheet => `${sheet}.css`), ...fonts]) {
         const source = readFileSync(join(STYLE, name))
         this.emitFile({ type: 'asset', fileName: `style/${name}`, source })
       }

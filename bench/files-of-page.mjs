@@ -5,8 +5,8 @@ const IN_HTML = /(?:src|href)="\.\/([^"]+\.(?:js|css|svg))"/g
 /** An import that runs before the script does; one that waits has a bracket. */
 const IN_SCRIPT = /(?:from|import)\s*["'](\.[^"']+\.js)["']/g
 const IN_STYLE = /url\(["']?([^"')]+\.woff2)["']?\)/g
-/** What is fetched only where a rare letter is shown. */
-const RARE = /-more-[\w-]+\.woff2$/
+/** What is fetched only where a rare letter is shown, or a text of another script. */
+const RARE = /(?:-more|-vietnamese|noto-sans[\w-]*)-[\w-]{8}\.woff2$/
 
 /**
  * The built files that a page fetches before it asks for anything by itself: the page, its scripts with

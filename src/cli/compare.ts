@@ -67,7 +67,7 @@ export const compareCommand: Command = {
     if (values.html !== undefined) {
       writeWhole(
         values.html,
-        comparisonHtml({ comparison, wording, accepted, ...making, style: paperStyle() })
+        comparisonHtml({ comparison, wording, accepted, ...making, style: paperStyle(SOURCE_TAG) })
       )
     }
     if (values.json) {

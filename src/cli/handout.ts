@@ -55,7 +55,7 @@ export const handout: Command = {
     refuseStrangePaper(kinds, values.sheet, paper)
     const office = values.office === undefined ? project.office : officeIn(values.office)
     const { pictures, lookAlikes, sources, knowHow, words: texts } = loaded
-    const shared: Omit<SheetOf, 'tree' | 'language'> = {
+    const shared: Omit<SheetOf, 'tree' | 'language' | 'style'> = {
       texts,
       sources,
       office,
@@ -66,17 +66,18 @@ export const handout: Command = {
       pictures,
       lookAlikes,
       knowHow,
-      drawings: drawingsOf(values.in, pictures, lookAlikes),
-      style: paperStyle()
+      drawings: drawingsOf(values.in, pictures, lookAlikes)
     }
     const languages = languagesNamed(Object.keys(texts), values.lang, values.all)
+    const styles = new Map(languages.map(language => [language, paperStyle(language)]))
     const all = trees.flatMap(tree => {
       const verdicts = kinds.includes('verdict')
         ? verdictsNamed(tree, values.verdict, values.all)
         : []
-      return languages.flatMap(language =>
-        kinds.flatMap(kind => sheetsToPrint(kind, { ...shared, tree, language }, verdicts))
-      )
+      return languages.flatMap(language => {
+        const sheet = { ...shared, tree, language, style: styles.get(language) ?? '' }
+        return kinds.flatMap(kind => sheetsToPrint(kind, sheet, verdicts))
+      })
     })
     return written(all, values.out, terminal)
   }

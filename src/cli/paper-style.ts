@@ -15,9 +15,18 @@ export const PAPER_SHEETS: readonly string[] = [
   'framed'
 ]
 
-/** The style of paper as one text that names no other file: the typefaces stand in it. */
-export function paperStyle(): string {
-  const css = PAPER_SHEETS.map(name => readFileSync(join(FOLDER, `${name}.css`), 'utf8')).join('\n')
+/** The style sheets of the languages that have typefaces of their own, by their tags. */
+export const FONTS_OF_LANGUAGES: readonly string[] = ['ar', 'vi', 'zh']
+
+const styleOf = (name: string) => readFileSync(join(FOLDER, `${name}.css`), 'utf8')
+
+/**
+ * The style of paper in a language as one text that names no other file: the typefaces stand in it, so that
+ * a sheet carries no other language's.
+ */
+export function paperStyle(language: string): string {
+  const own = FONTS_OF_LANGUAGES.includes(language) ? [styleOf(`fonts-${language}`)] : []
+  const css = [...PAPER_SHEETS.map(styleOf), ...own].join('\n').replace(/@import [^;]*;/g, '')
   return css.replace(/url\("\.\/(fonts\/[^"]+)"\)/g, (_, file: string) => {
     const font = readFileSync(join(FOLDER, file)).toString('base64')
     return `url("data:font/woff2;base64,${font}")`

@@ -131,7 +131,7 @@ describe('the command works where it is installed', () => {
     const { code, errors } = print()
     expect([code, errors]).toEqual([0, ''])
     const sheet = 'kombucha-jar-likely-mold-es-letter'
-    expect(readFileSync(join(out, `${sheet}.html`), 'utf8')).toContain(paperStyle())
+    expect(readFileSync(join(out, `${sheet}.html`), 'utf8')).toContain(paperStyle('es'))
     expect(
       readFileSync(join(out, `${sheet}.pdf`))
         .subarray(0, 5)
