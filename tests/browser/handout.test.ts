@@ -129,18 +129,21 @@ describe('every side is one page, in 12 points or more', () => {
    * closed bottles both stand on them.
    */
   const LONGER = [
-    'milk-and-water-kefir-discard-and-sanitize-en',
     'milk-and-water-kefir-discard-and-sanitize-es',
-    'milk-and-water-kefir-likely-mold-en',
     'milk-and-water-kefir-likely-mold-es',
     'wild-sodas-discard-and-sanitize-es',
     'wild-sodas-likely-mold-es'
   ]
 
-  test.each(['letter', 'a4'] as const)('on %s, of every tree, where it is fullest', async paper => {
-    for (const tree of await shippedTrees()) {
+  // Of a translation the English is on the other side: each file holds both. A4 has less width and more
+  // height, which two trees are enough to show.
+  test.each([
+    ['letter', () => true],
+    ['a4', (id: string) => id === 'kombucha-jar' || id === 'brined-vegetables']
+  ] as const)('on %s, of every tree, where it is fullest', async (paper, isLookedAt) => {
+    for (const tree of (await shippedTrees()).filter(({ id }) => isLookedAt(id))) {
       const verdicts = FULLEST.filter(id => couldBeTogether(tree, [id]))
-      const languages = ['en', 'es']
+      const languages = ['es']
       await runCommand([
         ...['handout', tree.id, '--out', folder, '--paper', paper],
         ...verdicts.flatMap(id => ['--verdict', id]),
@@ -150,8 +153,7 @@ describe('every side is one page, in 12 points or more', () => {
         for (const language of languages) {
           const name = `${tree.id}-${verdict}-${language}`
           const { sides, marked } = await readPdf(`${name}-${paper}`)
-          const one = language === 'en' ? 1 : 2
-          const is = { name, onePage: sides.length === one, marked }
+          const is = { name, onePage: sides.length === 2, marked }
           expect(is).toEqual({ name, onePage: !LONGER.includes(name), marked: true })
           for (const { size, smallest } of sides) {
             expect([name, Math.min(smallest, 11.99)]).toEqual([name, 11.99])
