@@ -6,6 +6,7 @@ import { outcomeLines, standingLines } from '../words/outcome-lines.ts'
 import type { Said } from '../words/say.ts'
 import type { TextKey } from '../words/text-key.ts'
 import type { Words } from '../words/words.ts'
+import { askToPrint } from './print-preview.tsx'
 import { useSetting } from './setting.tsx'
 
 /** A text to take along in another form, and what is said once it is copied. */
@@ -50,7 +51,7 @@ export function Actions({
   const link = () => `${home}${addressOf(null, taken.tag)}${writeLink(tree, answers)}`
   return (
     <div class="keep-it">
-      <button type="button" class="secondary" onClick={() => print()}>
+      <button type="button" class="secondary" onClick={askToPrint}>
         {words.t('ui:print')}
       </button>
       <button

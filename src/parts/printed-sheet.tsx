@@ -1,12 +1,18 @@
 import { type ComponentProps, render } from 'preact'
-import { useEffect, useRef } from 'preact/hooks'
-import { fitSheet, SHEET_TYPE } from './fit-sheet.ts'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import {
+  fitSides,
+  PrintPreview,
+  type SheetPaper,
+  USUAL_PAPER,
+  usePrintAsked
+} from './print-preview.tsx'
 import { SettingProvider, useSetting } from './setting.tsx'
 import { type AddressIn, Sheet } from './sheet.tsx'
 
 /**
- * Makes the sheet of an outcome when somebody prints it, and only then: on the screen it would all stand
- * twice. Its address too: whether it may name the outcome asks every walk of the tree.
+ * Makes the sheet of an outcome when somebody prints it or looks at it first, and only then: on the screen
+ * it would all stand twice. Its address too: whether it may name the outcome asks every walk of the tree.
  */
 export function PrintedSheet({
   address,
@@ -14,6 +20,10 @@ export function PrintedSheet({
 }: Omit<ComponentProps<typeof Sheet>, 'address'> & { address: () => AddressIn }) {
   const setting = useSetting()
   const place = useRef<HTMLDivElement>(null)
+  // Until somebody chooses, the printer's own paper is as good.
+  const [chosen, setChosen] = useState<SheetPaper | null>(null)
+  const [previewed, setPreviewed] = useState<AddressIn | null>(null)
+  const type = chosen ?? USUAL_PAPER
   useEffect(() => {
     const put = () => {
       if (place.current === null) return
@@ -24,9 +34,7 @@ export function PrintedSheet({
         </SettingProvider>,
         place.current
       )
-      for (const side of place.current.querySelectorAll<HTMLElement>('.sheet')) {
-        fitSheet(side, SHEET_TYPE)
-      }
+      fitSides(place.current, type)
     }
     const takeAway = () => place.current !== null && render(null, place.current)
     addEventListener('beforeprint', put)
@@ -36,5 +44,18 @@ export function PrintedSheet({
       removeEventListener('afterprint', takeAway)
     }
   })
-  return <div class="sheet-place" ref={place} />
+  usePrintAsked(() => {
+    setChosen(type)
+    setPreviewed(() => address())
+  })
+  return (
+    <>
+      <div class="sheet-place" ref={place} data-print={type.print} data-paper={chosen?.paper} />
+      {previewed !== null && (
+        <PrintPreview chosen={type} onChoose={setChosen} onClose={() => setPreviewed(null)}>
+          <Sheet {...sheet} address={previewed} />
+        </PrintPreview>
+      )}
+    </>
+  )
 }

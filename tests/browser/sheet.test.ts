@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
+import { axeFaults } from './axe.ts'
 import { play } from './play.ts'
 import { toPrint } from './to-print.ts'
 import { useVisits } from './visit.ts'
@@ -90,6 +91,55 @@ describe('the sheet', () => {
     await play(page, JARS['white-fuzz'] ?? {})
     expect(await page.locator('.sheet').count()).toBe(0)
     await sides(page, 'Letter')
+    expect(await page.locator('.sheet').count()).toBe(0)
+  })
+})
+
+describe('before it is printed', () => {
+  const opened = async () => {
+    const visited = await visit()
+    await play(visited.page, JARS['white-fuzz'] ?? {})
+    await visited.page.getByRole('button', { name: 'Print this sheet' }).click()
+    const preview = visited.page.getByRole('dialog', { name: 'Print preview' })
+    await preview.locator('.sheet').waitFor()
+    return { ...visited, preview }
+  }
+
+  test('the preview shows what the printer gets, and axe finds nothing', async () => {
+    const { page, preview } = await opened()
+    expect(await axeFaults(page)).toEqual([])
+    const shown = await preview.locator('.sheet').innerText()
+    expect(shown).toMatch(/likely mold/i)
+    const size = await preview.locator('.sheet').evaluate(one => one.style.cssText)
+    await preview.getByRole('button', { name: 'Close' }).click()
+    await toPrint(page)
+    const side = page.locator('.sheet')
+    expect(await side.innerText()).toBe(shown)
+    expect(await side.evaluate(one => one.style.cssText)).toBe(size)
+  })
+
+  test('paper and size of type are chosen there, and hold for the printer', async () => {
+    const { page, preview } = await opened()
+    await preview.getByLabel('A4').check()
+    await preview.getByLabel('Large').check()
+    await page.keyboard.press('Escape')
+    await page.locator('.preview').waitFor({ state: 'detached' })
+    expect(await sides(page, 'Letter')).toBeGreaterThan(1)
+    const pdf = await page.pdf({ preferCSSPageSize: true })
+    // ISO 216 A4 in points; Chromium rounds to whole pixels of 1/96 inch.
+    const box = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf.toString('latin1'))
+    expect(Math.abs(Number(box?.[1]) - 595.28)).toBeLessThan(1.5)
+    await toPrint(page)
+    const type = await page.locator('.sheet').evaluate(one => getComputedStyle(one).fontSize)
+    expect(Number.parseFloat(type)).toBeGreaterThanOrEqual(24)
+  })
+
+  test('a key opens and closes it, and the focus is back where it was', async () => {
+    const { page, preview } = await opened()
+    await page.keyboard.press('Escape')
+    await page.locator('.preview').waitFor({ state: 'detached' })
+    const focused = await page.evaluate(() => document.activeElement?.textContent)
+    expect(focused).toBe('Print this sheet')
     expect(await page.locator('.sheet').count()).toBe(0)
   })
 })

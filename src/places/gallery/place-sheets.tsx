@@ -3,6 +3,7 @@ import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
 import { Before } from '../../parts/before.tsx'
 import { ChoiceAnswers } from '../../parts/choice-answers.tsx'
+import { PrintPreview, USUAL_PAPER } from '../../parts/print-preview.tsx'
 import { Qr } from '../../parts/qr.tsx'
 import { tellOf } from '../../parts/said-twice.ts'
 import type { Setting } from '../../parts/setting.tsx'
@@ -79,6 +80,19 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
         paper('an ordinary jar', {}),
         paper('a moldy jar', { 'surface-texture': 'dry-fuzzy' }),
         paper('a general sheet', { 'surface-texture': 'dry-fuzzy' }, true)
+      ]
+    ),
+    ...alone(
+      ['print-preview'],
+      [
+        {
+          name: 'open over an outcome',
+          show: (
+            <PrintPreview chosen={USUAL_PAPER} onChoose={nothing} onClose={nothing}>
+              {paper('an ordinary jar', {}).show}
+            </PrintPreview>
+          )
+        }
       ]
     ),
     ...together(['qr'], [{ name: 'an address', show: <Qr text={HOME} label="An address" /> }]),

@@ -3,6 +3,7 @@ import type { NamedOutcome } from '../../addresses/outcome-address.ts'
 import { homeOf, sheetAddress } from '../../addresses/sheet-address.ts'
 import type { LanguageChoice } from '../../parts/language-switch.tsx'
 import { Outcome } from '../../parts/outcome.tsx'
+import { askToPrint } from '../../parts/print-preview.tsx'
 import { PrintedSheet } from '../../parts/printed-sheet.tsx'
 import { tellOf } from '../../parts/said-twice.ts'
 import { Screen } from '../../parts/screen.tsx'
@@ -59,7 +60,7 @@ export function OutcomePage({
             <button type="button" class="primary" data-action="ask" onClick={onAsk}>
               {words.t('ui:ask-about-mine')}
             </button>
-            <button type="button" class="secondary" onClick={() => print()}>
+            <button type="button" class="secondary" onClick={askToPrint}>
               {words.t('ui:print')}
             </button>
           </div>

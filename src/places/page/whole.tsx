@@ -1,6 +1,7 @@
 import catalogue, { openers } from 'virtual:jarside/catalogue'
 import '../../style/look-alikes.css'
 import '../../style/outcome.css'
+import '../../style/preview.css'
 import '../../style/sheet.css'
 import '../../style/print.css'
 import type { Texts } from '../../opening/bundle.ts'
