@@ -108,13 +108,13 @@ describe('before it is printed', () => {
   test('the preview shows what the printer gets, and axe finds nothing', async () => {
     const { page, preview } = await opened()
     expect(await axeFaults(page)).toEqual([])
-    const shown = await preview.locator('.sheet').innerText()
-    expect(shown).toMatch(/likely mold/i)
+    const shown = await preview.locator('.sheet').allInnerTexts()
+    expect(shown.join()).toMatch(/likely mold/i)
     const size = await preview.locator('.sheet').evaluate(one => one.style.cssText)
     await preview.getByRole('button', { name: 'Close' }).click()
     await toPrint(page)
     const side = page.locator('.sheet')
-    expect(await side.innerText()).toBe(shown)
+    expect(await side.allInnerTexts()).toEqual(shown)
     expect(await side.evaluate(one => one.style.cssText)).toBe(size)
   })
 
@@ -135,7 +135,7 @@ describe('before it is printed', () => {
   })
 
   test('a key opens and closes it, and the focus is back where it was', async () => {
-    const { page, preview } = await opened()
+    const { page } = await opened()
     await page.keyboard.press('Escape')
     await page.locator('.preview').waitFor({ state: 'detached' })
     const focused = await page.evaluate(() => document.activeElement?.textContent)
