@@ -17,7 +17,7 @@ import { oneAtATime, writeWhole } from './write-file.ts'
 const TAG = /^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/
 
 /** The texts that a language has and lacks. @throws BadUse for what is no tag, or English itself. */
-async function textsIn(loaded: Loaded, tag: string): Promise<readonly ExchangeText[]> {
+export async function textsIn(loaded: Loaded, tag: string): Promise<readonly ExchangeText[]> {
   if (!TAG.test(tag) || tag === SOURCE_TAG) {
     throw new BadUse(
       `\`${tag}\` is no language to translate into. Name one by its tag, like \`es\`.`

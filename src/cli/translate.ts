@@ -1,13 +1,15 @@
 import { existsSync, mkdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { ExchangeState, ExchangeText } from '../exchange/exchange-text.ts'
 import type { TranslatedText } from '../load/reviewed-texts.ts'
 import { REVIEWERS, type ReviewEntry, textHash } from '../translation/ledger.ts'
+import { isForStaff } from '../translation/audience.ts'
 import { kindOf, type TextKind } from '../words/kinds.ts'
 import { BadUse } from './bad-use.ts'
 import { type Command, readArguments } from './command.ts'
 import { PROJECT } from './read-project.ts'
 import { say } from './terminal.ts'
-import { exported, imported, importLines } from './translate-files.ts'
+import { exported, imported, importLines, textsIn } from './translate-files.ts'
 import { TRANSLATE_MANUAL } from './translate-manual.ts'
 import { oneAtATime, writeWhole } from './write-file.ts'
 
@@ -34,8 +36,8 @@ export const translate: Command = {
     const { loaded } = await open(values.in)
     const [task, tag, ...rest] = positionals
     if (task === 'status' && tag === undefined) {
-      for (const [each, texts] of Object.entries(loaded.translations)) {
-        say(terminal.output, ...statusLines(each, texts))
+      for (const each of Object.keys(loaded.translations)) {
+        say(terminal.output, ...statusLines(each, await textsIn(loaded, each)))
       }
       return 0
     }
@@ -115,24 +117,34 @@ const kindOfText = ({ id }: TranslatedText): TextKind => {
   return kindOf(stem, key)
 }
 
-function statusLines(tag: string, texts: readonly TranslatedText[]): readonly string[] {
-  const row = (name: string, of: readonly TranslatedText[]) => {
-    const count = (state: TranslatedText['state']) => of.filter(text => text.state === state).length
-    const numbers = [of.length, count('draft'), count('reviewed'), count('stale')]
-    return `  ${name.padEnd(10)}${numbers.map(number => String(number).padStart(10)).join('')}`
+const STATES = ['missing', 'draft', 'reviewed', 'stale'] as const satisfies ExchangeState[]
+
+/** What a language has of each kind; what only an office's people read stands apart, since it may be missing. */
+function statusLines(tag: string, texts: readonly ExchangeText[]): readonly string[] {
+  const row = (name: string, of: readonly ExchangeText[]) => {
+    const counts = STATES.map(state => of.filter(text => text.state === state).length)
+    const numbers = [of.length, ...counts].map(number => String(number).padStart(10))
+    return `  ${name.padEnd(10)}${numbers.join('')}`
   }
-  const heads = ['texts', 'draft', 'reviewed', 'stale'].map(head => head.padStart(10)).join('')
+  const staff = texts.filter(({ id }) => isStaffId(id))
+  const callers = texts.filter(({ id }) => !isStaffId(id))
   return [
     tag,
-    `  ${' '.repeat(10)}${heads}`,
+    `  ${' '.repeat(10)}${['texts', ...STATES].map(head => head.padStart(10)).join('')}`,
     ...KINDS.map(kind =>
       row(
         kind,
-        texts.filter(text => kindOfText(text) === kind)
+        callers.filter(text => text.kind === kind)
       )
     ),
+    row('for staff', staff),
     row('all', texts)
   ]
+}
+
+const isStaffId = (id: string): boolean => {
+  const [stem = '', key = ''] = id.split(/:(.*)/s)
+  return isForStaff(stem, key)
 }
 
 /** What is not reviewed, each English sentence once, most dangerous first. */

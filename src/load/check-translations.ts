@@ -4,6 +4,7 @@ import { type ReadyGlossary, readyGlossary } from '../translation/glossary.ts'
 import { lintPair } from '../translation/lint.ts'
 import { faultText, type LintRule, type TextFault } from '../translation/pair.ts'
 import { saidTwoWays } from '../translation/two-ways.ts'
+import { isForStaff } from '../translation/audience.ts'
 import { SOURCE_TAG } from './check-words.ts'
 import type { AuthoredProject, Shaped } from './project.ts'
 import type { FindingReport } from './report.ts'
@@ -22,8 +23,9 @@ export function checkTranslations(project: AuthoredProject, report: FindingRepor
       const translation = files.get(stem)
       const file = `locales/${tag}/${stem}.json`
       if (translation) checkFile({ stem, file, english, translation }, held, report)
-      else
+      else if ([...textsIn(english?.value).keys()].some(key => !isForStaff(stem, key))) {
         report.add('missing-file', null, { file, holds: `the words of \`${stem}\` in \`${tag}\`` })
+      }
     }
     closeLanguage(held, report)
   }
@@ -68,6 +70,7 @@ function checkFile(
   const texts = textsIn(translation.value)
   const wanted = translatedKeys(held.tag, source.keys())
   for (const { key, name, beside } of unmatched(wanted.keys(), texts.keys())) {
+    if (isForStaff(stem, key)) continue
     const place = english?.doc.place((wanted.get(key) ?? key).split('.')) ?? null
     const near = report.near(name, beside)
     report.add('text-not-translated', place, { text: key, tag: held.tag, file, near })

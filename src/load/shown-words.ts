@@ -1,5 +1,6 @@
+import { groupOf } from '../tree/group.ts'
 import { SOURCE_TAG } from './check-words.ts'
-import type { AuthoredProject } from './project.ts'
+import type { AuthoredProject, Shaped } from './project.ts'
 import type { TranslatedText } from './reviewed-texts.ts'
 import { textsIn } from './texts.ts'
 
@@ -9,14 +10,16 @@ export type ShownWords = Readonly<Record<string, Readonly<Record<string, unknown
 /**
  * The words of every language. In place of a translation that went stale stands the English, and behind a
  * sentence why; so it is with drafts where the office shows reviewed texts only. There a language of which
- * nothing is reviewed is not offered at all.
+ * nothing is reviewed is not offered at all. What is for the office's people alone may not be translated:
+ * it is the English as it is.
  */
 export function shownWords(
   { words, office }: AuthoredProject,
   translations: Readonly<Record<string, readonly TranslatedText[]>>
 ): ShownWords {
   const reviewedOnly = office?.value.translations === 'reviewed-only'
-  const english = textsIn(words.get(SOURCE_TAG)?.get('ui')?.value)
+  const source = words.get(SOURCE_TAG) ?? new Map<string, Shaped<unknown>>()
+  const english = textsIn(source.get('ui')?.value)
   const shown = [...words].flatMap(([tag, stems]) => {
     const texts = translations[tag] ?? []
     const isOffered = tag === SOURCE_TAG || texts.some(({ state }) => state === 'reviewed')
@@ -31,10 +34,10 @@ export function shownWords(
     )
     // What a language is called in its own words is how its reader finds it.
     instead.delete(`ui:${NAME}`)
-    const files = [...stems].map(([stem, { value }]) => [
-      stem,
-      instead.size === 0 ? value : exchanged(value, stem, '', instead)
-    ])
+    const files = [...new Set([...source.keys(), ...stems.keys()])].map(stem => {
+      const value = completed(stems.get(stem)?.value, source.get(stem)?.value)
+      return [stem, instead.size === 0 ? value : exchanged(value, stem, '', instead)]
+    })
     return [[tag, Object.fromEntries(files)] as const]
   })
   return Object.fromEntries(shown)
@@ -69,6 +72,15 @@ const dayIn = (tag: string, day: string): string =>
 /** The English of a text; a label has no room for why, and what is no sentence gets no second one. */
 const inEnglish = (text: TranslatedText, notice: Notice): string =>
   /[.!?]["”)]*$/.test(text.english) ? `${text.english} (${notice(text)})` : text.english
+
+/** A group of texts, with the English of those that it lacks. */
+function completed(own: unknown, english: unknown): unknown {
+  if (own === undefined) return english
+  if (typeof own !== 'object' || typeof english !== 'object' || !own || !english) return own
+  const names = new Set([...Object.keys(english), ...Object.keys(own)])
+  const [mine, theirs] = [groupOf(own), groupOf(english)]
+  return Object.fromEntries([...names].map(name => [name, completed(mine[name], theirs[name])]))
+}
 
 function exchanged(
   group: unknown,

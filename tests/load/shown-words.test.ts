@@ -63,4 +63,27 @@ describe('what a reader of another language is shown', () => {
     expect(findings).toEqual([])
     expect(Object.keys(words)).toEqual(['en'])
   })
+
+  test('the English of what is for an office’s people, where nobody has translated it', async () => {
+    const files = changed(authoredFiles(), 'locales/es/ui.json', text => {
+      const { desk: _, ...rest } = JSON.parse(text)
+      return JSON.stringify(rest)
+    }).filter(({ path }) => path !== 'locales/es/practice.json')
+    const { words, findings } = await load(files)
+    const missed = findings.filter(({ code }) => code !== 'accepted-for-nothing')
+    expect(missed).toEqual([])
+    const [own, english] = [textsIn(words.es?.ui), textsIn(words.en?.ui)]
+    expect(own.get('desk.title')).toBe(english.get('desk.title'))
+    expect(own.get('start-over')).toBe('Empezar de nuevo')
+    expect(textsIn(words.es?.practice).size).toBe(textsIn(words.en?.practice).size)
+  })
+
+  test('and of nothing that a caller reads', async () => {
+    const files = changed(authoredFiles(), 'locales/es/ui.json', text => {
+      const { kiosk: _, ...rest } = JSON.parse(text)
+      return JSON.stringify(rest)
+    })
+    const { findings } = await load(files)
+    expect(findings.map(({ code }) => code)).toContain('text-not-translated')
+  })
 })
