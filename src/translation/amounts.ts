@@ -43,6 +43,9 @@ function patternsOf(language: LanguageFacts | null): Patterns {
   const known = made.get(tag)
   if (known) return known
   const words = Object.keys(language?.numbers ?? {}).join('|')
+  // Where words stand without spaces, only a Latin letter beside a form makes another word of it.
+  const letters = language?.spaced === false ? 'a-z' : '\\p{L}'
+  const [begins, ends] = [`(?<![${letters}])`, `(?![${letters}])`]
   const units = language && unitPattern(language)
   const named = new Map<string, string>()
   const whole = Object.entries(language?.units ?? {}).map(
@@ -50,14 +53,16 @@ function patternsOf(language: LanguageFacts | null): Patterns {
   )
   const patterns: Patterns = {
     each: new RegExp(
-      `${PHONE.source}|${NUMBER.source}${words && `|(?<![\\p{L}])(?:${words})(?![\\p{L}])`}`,
+      `${PHONE.source}|${NUMBER.source}${words && `|${begins}(?:${words})${ends}`}`,
       'gu'
     ),
     after: units
-      ? new RegExp(`^[\\s-]?(?:(?:${language?.beforeUnits}) )?(${units})(?![\\p{L}])`, 'u')
+      ? new RegExp(`^[\\s-]?(?:(?:${language?.beforeUnits}) )?(${units})${ends}`, 'u')
       : null,
-    before: units ? new RegExp(`(?<![\\p{L}])(${units})\\s$`, 'u') : null,
-    measures: units ? new RegExp(`(?<![\\p{L}\\d/])(?:${units}|ph)(?![\\p{L}/])`, 'gu') : null,
+    before: units ? new RegExp(`${begins}(${units})\\s$`, 'u') : null,
+    measures: units
+      ? new RegExp(`(?<![${letters}\\d/])(?:${units}|ph)(?![${letters}/])`, 'gu')
+      : null,
     unitNamed(written) {
       const found = named.get(written) ?? whole.find(([, how]) => how.test(written))?.[0] ?? ''
       named.set(written, found)
@@ -114,8 +119,11 @@ export function amountFaults(
   source: LanguageFacts,
   language: LanguageFacts | null
 ): readonly TextFault[] {
-  const ours = amountsIn(english, language && source)
-  const theirs = amountsIn(target, language)
+  const inWords = language !== null && Object.keys(language.numbers).length > 0
+  const told = (text: string, facts: LanguageFacts | null) =>
+    amountsIn(text, facts).filter(({ digits }) => inWords || digits)
+  const ours = told(english, language && source)
+  const theirs = told(target, language)
   const values = (amounts: readonly ToldAmount[]) => amounts.map(({ value }) => value)
   const other = unlike('numbers', values(ours), values(theirs))
   const order = (amounts: readonly ToldAmount[]) => values(amounts.filter(({ digits }) => digits))
@@ -177,18 +185,19 @@ function boundFault(
   english: string,
   target: string,
   { bounds: ours }: LanguageFacts,
-  { bounds: theirs }: LanguageFacts
+  { bounds: theirs, spaced }: LanguageFacts
 ): TextFault | null {
   const said = plain(english)
   const told = plain(target)
-  const times = (text: string, words: string) =>
-    text.match(new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, 'gu'))?.length ?? 0
+  const times = (text: string, words: string, apart = true) =>
+    text.match(new RegExp(apart ? `(?<![\\p{L}])(?:${words})(?![\\p{L}])` : words, 'gu'))?.length ??
+    0
   for (const [up, down] of [
     ['orMore', 'orLess'],
     ['over', 'under']
   ] as const) {
-    const least = times(said, ours[up]) - times(told, theirs[up])
-    const most = times(said, ours[down]) - times(told, theirs[down])
+    const least = times(said, ours[up]) - times(told, theirs[up], spaced)
+    const most = times(said, ours[down]) - times(told, theirs[down], spaced)
     if (least > 0 && most < 0) return { rule: 'bounds', lacks: ['at least'], adds: ['at most'] }
     if (least < 0 && most > 0) return { rule: 'bounds', lacks: ['at most'], adds: ['at least'] }
   }

@@ -1,9 +1,12 @@
+/** A Chinese sign by itself, since no spaces part the words; else letters and digits in a row. */
+const WORD = /\p{Script=Han}|(?:(?!\p{Script=Han})[\p{L}\d])+/gu
+
 /** The words of a text in small letters, in their order. */
 export const wordsOf = (text: string): readonly string[] =>
   text
     .toLowerCase()
     .replace(/\{\{[^}]*\}\}/g, ' ')
-    .match(/[\p{L}\d]+/gu) ?? []
+    .match(WORD) ?? []
 
 /** A written form of words: `mold`, `mold*` for all that begins so, `throw * out` with one word between. */
 type One = (word: string) => boolean
@@ -36,7 +39,7 @@ export function formLists(lists: readonly (readonly string[])[]): FormLists {
   const byStart = new Map<string, Run[]>()
   for (const [list, forms] of lists.entries()) {
     for (const form of forms) {
-      const words = form.toLowerCase().split(/\s+/)
+      const words = form.toLowerCase().replace(/\p{Script=Han}/gu, ' $& ').trim().split(/\s+/)
       const start = (words[0] ?? '').replace('*', '').slice(0, LETTERS)
       byStart.set(start, [...(byStart.get(start) ?? []), { list, words: words.map(oneOf) }])
     }

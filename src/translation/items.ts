@@ -3,12 +3,10 @@ import { aligned, sentencesIn, type TextFault, type TextPair } from './pair.ts'
 
 /** From how many items on a list is counted. */
 const LIST = 3
-/** Letters that a translation has for each English one, at least and at most, in a text of some length. */
-const SHORTEST = 0.62
-const LONGEST = 2.1
+/** From how many signs on the length of a text is compared. */
 const SOME_LENGTH = 30
 
-const semicolons = (text: string) => text.split(';').length - 1
+const semicolons = (text: string) => text.split(/[;؛；]/).length - 1
 
 /** A list has as many items, a text as many sentences, and about as many letters. */
 export function itemFaults(
@@ -28,8 +26,9 @@ export function itemFaults(
   const ours = sentencesIn(english).length
   const theirs = sentencesIn(target).length
   if (ours > theirs) faults.push(counted('sentences', ours, theirs))
+  const [least, most] = language.lengths
   const share = target.length / english.length
-  if (english.length >= SOME_LENGTH && (share < SHORTEST || share > LONGEST)) {
+  if (english.length >= SOME_LENGTH && (share < least || share > most)) {
     faults.push({ rule: 'length', lacks: [], adds: [`${Math.round(share * 100)} %`] })
   }
   return faults

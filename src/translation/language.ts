@@ -1,7 +1,14 @@
 /** What the rules must know of a language to hold its texts against another's. Patterns match small letters. */
 export interface LanguageFacts {
   readonly tag: string
-  /** Numbers that are written as words; the article that also means one is none of them. */
+  /** Whether spaces part its words; where they do not, a form may stand inside a row of letters. */
+  readonly spaced: boolean
+  /** Signs that a text has for each sign of its English, at least and at most. */
+  readonly lengths: readonly [least: number, most: number]
+  /**
+   * Numbers that are written as words; the article that also means one is none of them. Where none are
+   * listed, numbers in words are not compared.
+   */
   readonly numbers: Readonly<Record<string, string>>
   /** By unit, how it is written: a regular expression without boundaries. */
   readonly units: Readonly<Record<string, string>>
@@ -14,6 +21,11 @@ export interface LanguageFacts {
     readonly over: string
     readonly under: string
   }
+  /**
+   * How denials are held against the English ones: counted clause by clause, or, where one word says now
+   * "not" and now a part of another word, whether a sentence denies at all.
+   */
+  readonly denials: 'counted' | 'present'
   /** Words that turn a clause round. */
   readonly negations: RegExp
   /** Words that carry a denial on to the next thing: "nor". */

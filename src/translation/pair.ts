@@ -56,15 +56,19 @@ export function unlike(
   return lacks.length + adds.length === 0 ? null : { rule, lacks, adds }
 }
 
+/** Where a sentence ends: before a space and what may begin the next, or behind a stop that is wide itself. */
+const SENTENCE_END =
+  /(?<=[.!?؟]["”)]*)\s+(?=[\p{Lu}\p{Lo}\d¿¡“("{])|(?<=[。！？])(?![”)])|(?<=[。！？]["”)]+)(?!["”)])/u
+
 /** The sentences of a text; a colon ends none. */
 export const sentencesIn = (text: string): readonly string[] =>
-  text
-    .split(/(?<=[.!?]["”)]*)\s+(?=[\p{Lu}\d¿¡“("{])/u)
-    .filter(sentence => /[\p{L}\d]/u.test(sentence))
+  text.split(SENTENCE_END).filter(sentence => /[\p{L}\d]/u.test(sentence))
 
 /** Part by part where both texts have as many sentences, and in a sentence as many semicolons, else as one. */
 export function aligned(pair: TextPair): readonly TextPair[] {
-  return beside(pair, sentencesIn).flatMap(sentence => beside(sentence, text => text.split(/;\s+/)))
+  return beside(pair, sentencesIn).flatMap(sentence =>
+    beside(sentence, text => text.split(/[;؛]\s+|；/))
+  )
 }
 
 function beside(pair: TextPair, partsOf: (text: string) => readonly string[]): readonly TextPair[] {

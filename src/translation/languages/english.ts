@@ -3,6 +3,8 @@ import type { LanguageFacts } from '../language.ts'
 /** English as the source of translations. */
 export const ENGLISH: LanguageFacts = {
   tag: 'en',
+  spaced: true,
+  lengths: [1, 1],
   numbers: {
     two: '2',
     twice: '2',
@@ -63,9 +65,10 @@ export const ENGLISH: LanguageFacts = {
   bounds: {
     orMore: 'or (?:more|higher|above|over|warmer|hotter|longer|older|later)',
     orLess: 'or (?:less|lower|below|under|fewer|colder|cooler|younger|earlier)',
-    over: '(?:at least|(?<!no )more than|over|above) (?=(?:ph )?d)',
-    under: '(?:at most|no more than|less than|fewer than|under|below|up to) (?=(?:ph )?d)'
+    over: '(?:at least|(?<!no )more than|over|above) (?=(?:ph )?\\d)',
+    under: '(?:at most|no more than|less than|fewer than|under|below|up to) (?=(?:ph )?\\d)'
   },
+  denials: 'counted',
   negations: /\b(?:no|not|none|never|nobody|nothing|nowhere|neither|cannot)\b|n[’']t\b/giu,
   chained: /\bnor\b/giu,
   lacking: /\bwithout\b/giu,

@@ -3,6 +3,8 @@ import type { LanguageFacts } from '../language.ts'
 /** Spanish as it is written for readers in the United States. */
 export const SPANISH: LanguageFacts = {
   tag: 'es',
+  spaced: true,
+  lengths: [0.62, 2.1],
   numbers: {
     dos: '2',
     ambos: '2',
@@ -66,9 +68,10 @@ export const SPANISH: LanguageFacts = {
   bounds: {
     orMore: 'o (?:más|mayor(?:es)?)',
     orLess: 'o (?:menos|menor(?:es)?)',
-    over: '(?:al menos|por lo menos|(?<!no )más de|por encima de|arriba de) (?=(?:ph )?d)',
-    under: '(?:como máximo|no más de|menos de|menores de|por debajo de|hasta|bajo) (?=(?:ph )?d)'
+    over: '(?:al menos|por lo menos|(?<!no )más de|por encima de|arriba de) (?=(?:ph )?\\d)',
+    under: '(?:como máximo|no más de|menos de|menores de|por debajo de|hasta|bajo) (?=(?:ph )?\\d)'
   },
+  denials: 'counted',
   // "Nobody" before a verb denies alone; "nothing" and "none" do so only where they begin a clause.
   negations:
     /(?<!\p{L})(?:no|nunca|jamás|tampoco|evite[nl]?|(?<!(?<!\p{L})a )nadie)(?!\p{L})|^\P{L}*(?:(?:si|todavía|que|con|por|de|y|o|en|como|para|desde|casi|aunque|más|ya|cuando|a|hay|así)\s+)*(?:nada|ning(?:ún|un[oa]s?))(?!\p{L})/giu,
