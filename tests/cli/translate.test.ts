@@ -85,7 +85,7 @@ describe('what a coordinator reads', () => {
 
   test.each([
     [['status', 'es'], 'Say `status`, `packet <language>`'],
-    [['packet', 'fr'], 'Name one language: es.'],
+    [['packet', 'fr'], 'Name one language: ar, es, vi, zh.'],
     [['accept', 'es', '--text', CALL, '--by', 'Bob'], 'Say who read it, by role: '],
     [['accept', 'es', '--by', 'translator'], 'Name what was read: `--text <name>`.'],
     [
