@@ -1,3 +1,4 @@
+import { isolated } from '../translation/isolated.ts'
 import { groupOf } from '../tree/group.ts'
 import { SOURCE_TAG } from './check-words.ts'
 import type { AuthoredProject, Shaped } from './project.ts'
@@ -11,7 +12,7 @@ export type ShownWords = Readonly<Record<string, Readonly<Record<string, unknown
  * The words of every language. In place of a translation that went stale stands the English, and behind a
  * sentence why; so it is with drafts where the office shows reviewed texts only. There a language of which
  * nothing is reviewed is not offered at all. What is for the office's people alone may not be translated:
- * it is the English as it is.
+ * it is the English as it is. What would lose its order in a right-to-left text is isolated.
  */
 export function shownWords(
   { words, office }: AuthoredProject,
@@ -36,7 +37,7 @@ export function shownWords(
     instead.delete(`ui:${NAME}`)
     const files = [...new Set([...source.keys(), ...stems.keys()])].map(stem => {
       const value = completed(stems.get(stem)?.value, source.get(stem)?.value)
-      return [stem, instead.size === 0 ? value : exchanged(value, stem, '', instead)]
+      return [stem, exchanged(value, stem, '', instead)]
     })
     return [[tag, Object.fromEntries(files)] as const]
   })
@@ -88,7 +89,7 @@ function exchanged(
   above: string,
   instead: ReadonlyMap<string, string>
 ): unknown {
-  if (typeof group === 'string') return instead.get(`${stem}:${above}`) ?? group
+  if (typeof group === 'string') return isolated(instead.get(`${stem}:${above}`) ?? group)
   if (typeof group !== 'object' || group === null) return group
   return Object.fromEntries(
     Object.entries(group).map(([key, inner]) => [

@@ -49,9 +49,19 @@ const MOST_FRAGMENTS = 20
 /** Parts that were read before are not read again while a line is typed. */
 const MOST_KEPT = 200
 
+/**
+ * The languages that callers' own words are known of. Of another the labels alone would be read, by words
+ * that nobody has tried.
+ */
+function wordsRead(offered: readonly Words[], { phrases }: CallersWords): readonly Words[] {
+  const spoken = offered.filter(({ tag }) => Object.hasOwn(phrases, tag))
+  return spoken.length > 0 ? spoken : offered
+}
+
 /** Opens the reading of facts for one tree. */
-export function createFactReader({ tree: whole, said, words }: Source): FactReader {
+export function createFactReader({ tree: whole, said, words: offered }: Source): FactReader {
   const tree = asSpokenOf(whole)
+  const words = wordsRead(offered, said)
   const book = openPhraseBook(tree, said, words)
   const readings = openReadings(tree, book, words, said.bands)
   const weak = openWeak(book)

@@ -120,10 +120,10 @@ export function amountFaults(
   language: LanguageFacts | null
 ): readonly TextFault[] {
   const inWords = language !== null && Object.keys(language.numbers).length > 0
-  const told = (text: string, facts: LanguageFacts | null) =>
+  const compared = (text: string, facts: LanguageFacts | null) =>
     amountsIn(text, facts).filter(({ digits }) => inWords || digits)
-  const ours = told(english, language && source)
-  const theirs = told(target, language)
+  const ours = compared(english, language && source)
+  const theirs = compared(target, language)
   const values = (amounts: readonly ToldAmount[]) => amounts.map(({ value }) => value)
   const other = unlike('numbers', values(ours), values(theirs))
   const order = (amounts: readonly ToldAmount[]) => values(amounts.filter(({ digits }) => digits))

@@ -39,7 +39,11 @@ export function formLists(lists: readonly (readonly string[])[]): FormLists {
   const byStart = new Map<string, Run[]>()
   for (const [list, forms] of lists.entries()) {
     for (const form of forms) {
-      const words = form.toLowerCase().replace(/\p{Script=Han}/gu, ' $& ').trim().split(/\s+/)
+      const words = form
+        .toLowerCase()
+        .replace(/\p{Script=Han}/gu, ' $& ')
+        .trim()
+        .split(/\s+/)
       const start = (words[0] ?? '').replace('*', '').slice(0, LETTERS)
       byStart.set(start, [...(byStart.get(start) ?? []), { list, words: words.map(oneOf) }])
     }

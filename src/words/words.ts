@@ -1,6 +1,4 @@
 import { createInstance } from 'i18next'
-import { directionOf } from './direction.ts'
-import { isolated } from './isolated.ts'
 import { isSafetyText } from './kinds.ts'
 import type { TextKey } from './text-key.ts'
 
@@ -50,7 +48,6 @@ export function createWords(resources: Resources, tag: string): Words {
     returnNull: false,
     interpolation: { escapeValue: false }
   })
-  const inOrder = directionOf(tag) === 'rtl' ? isolated : (text: string) => text
   /** Looked up once for each text: a screen asks for a hundred of them each time it is drawn. */
   const found = (key: TextKey, values: TextValues, lng: string): string | null => {
     const options = { ...values, lng, returnObjects: true, defaultValue: MISSING }
@@ -63,7 +60,7 @@ export function createWords(resources: Resources, tag: string): Words {
     has: (key, values = {}) => found(key, values, SOURCE_TAG) !== null,
     t(key, values = {}) {
       const own = found(key, values, tag)
-      if (own !== null) return inOrder(own)
+      if (own !== null) return own
       const [namespace = '', ...rest] = key.split(':')
       const label = !isSafetyText(namespace, rest.join(':'))
       const source = label ? found(key, values, SOURCE_TAG) : null

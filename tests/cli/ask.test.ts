@@ -61,7 +61,7 @@ describe('what no answer may settle', () => {
 describe('a command line that does not fit', () => {
   test.each([
     [['ask'], 'Ask something'],
-    [['ask', 'salt', '--lang', 'xx'], 'There is no language `xx`. Languages: en, es.']
+    [['ask', 'salt', '--lang', 'xx'], 'There is no language `xx`. Languages: ar, en, es, vi, zh.']
   ])('%j', async (args, message) => {
     const { code, errors } = await runCommand(args)
     expect(code).toBe(2)

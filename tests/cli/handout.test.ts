@@ -42,7 +42,11 @@ describe('jarside handout refuses what it cannot print, and says what it can', (
   })
 
   test.each([
-    ['--lang', 'fr', 'There are no words in `fr`. Languages: en, es.'],
+    [
+      '--lang',
+      'fr',
+      'There are no words in `fr`. Did you mean `ar`? Languages: ar, en, es, vi, zh.'
+    ],
     ['--paper', 'legal', 'There is no paper `legal`. Papers: letter, a4, tabloid, a3.'],
     [
       '--address',

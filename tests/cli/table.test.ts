@@ -96,7 +96,10 @@ describe('jarside table refuses what it cannot write, and says what it can', () 
   test.each([
     [[], 'Say in which format: `--format dmn|csv|html`.'],
     [['--format', 'xls'], 'There is no format `xls`: `--format dmn|csv|html`.'],
-    [['--format', 'csv', '--lang', 'fr'], 'There are no words in `fr`. Languages: ar, en, es, vi, zh.'],
+    [
+      ['--format', 'csv', '--lang', 'fr'],
+      'There are no words in `fr`. Languages: ar, en, es, vi, zh.'
+    ],
     [['--format', 'html', '--bom'], '`--bom` goes with `--format csv`.'],
     [
       ['--format', 'dmn', '--lang', 'es'],

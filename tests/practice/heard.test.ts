@@ -26,7 +26,7 @@ describe.each(trees.map(tree => [tree.id, tree] as const))(
   (id, tree) => {
     const { reader } = shippedReader(id)
 
-    test.each(Object.keys(words))('contradicts nothing that they answer, in %s', tag => {
+    test.each(['en', 'es'])('contradicts nothing that they answer, in %s', tag => {
       const texts = must(words[tag]?.practice, tag) as Readonly<Record<string, string>>
       const against = practice
         .filter(caller => caller.tree === id)

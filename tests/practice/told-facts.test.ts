@@ -44,19 +44,16 @@ function heardOf(tree: string, tag: string) {
 
 // The calls were invented for volunteers; the phrases were widened by what was missed in them, so the
 // share of a call nobody has seen is lower.
-describe.each(Object.keys(words))(
-  'what practice callers answer is heard in their words, in %s',
-  tag => {
-    const each = trees.map(({ id }) => ({ id, ...heardOf(id, tag) }))
+describe.each(['en', 'es'])('what practice callers answer is heard in their words, in %s', tag => {
+  const each = trees.map(({ id }) => ({ id, ...heardOf(id, tag) }))
 
-    test.each(each)('of $id: $heard of $told', ({ told, heard }) => {
-      expect(told).toBeGreaterThan(20)
-      expect(heard / told).toBeGreaterThanOrEqual(AT_LEAST)
-    })
+  test.each(each)('of $id: $heard of $told', ({ told, heard }) => {
+    expect(told).toBeGreaterThan(20)
+    expect(heard / told).toBeGreaterThanOrEqual(AT_LEAST)
+  })
 
-    test('of all trees together', () => {
-      const sum = (key: 'told' | 'heard') => each.reduce((total, one) => total + one[key], 0)
-      expect(sum('heard') / sum('told')).toBeGreaterThanOrEqual(AT_LEAST_IN_ALL)
-    })
-  }
-)
+  test('of all trees together', () => {
+    const sum = (key: 'told' | 'heard') => each.reduce((total, one) => total + one[key], 0)
+    expect(sum('heard') / sum('told')).toBeGreaterThanOrEqual(AT_LEAST_IN_ALL)
+  })
+})

@@ -1,5 +1,9 @@
 const LEFT_TO_RIGHT = '\u2066'
+const BY_ITS_FIRST_LETTER = '\u2068'
 const END = '\u2069'
+
+const RIGHT_TO_LEFT = /[\p{Script=Arabic}\p{Script=Hebrew}]/u
+const GAP = /(\{\{[^}]*\}\})/
 
 /** Words, numbers and signs that no letter of a right-to-left script parts, such as “40 °F (4 °C)”. */
 const RUN = /[\dA-Za-z](?:[^\p{Script=Arabic}\p{Script=Hebrew}\n“”؛،؟]*[\dA-Za-z°%)¼-¾⅐-⅞])?/gu
@@ -9,16 +13,25 @@ const NEEDS_ITS_ORDER = /[A-Za-z°]|\d-\d/
 const BREAK = /((?<=[.:;,!?])\s+)/
 
 /**
- * A text of a right-to-left script whose amounts, phone numbers and Latin names keep their own order, each
- * in an isolate (Unicode Standard Annex 9, 2.4): “1-800” is not shown as “800-1”.
+ * A text of a right-to-left script whose amounts, phone numbers, Latin names and gaps keep their own order,
+ * each in an isolate (Unicode Standard Annex 9, 2.4): “1-800” is not shown as “800-1”. Any other text stays
+ * as it is.
  */
 export const isolated = (text: string): string =>
-  text.replace(RUN, run =>
-    run
-      .split(BREAK)
-      .map(part => (NEEDS_ITS_ORDER.test(part) ? around(part) : part))
-      .join('')
-  )
+  RIGHT_TO_LEFT.test(text)
+    ? text
+        .split(GAP)
+        .map((part, index) =>
+          index % 2 === 1 ? `${BY_ITS_FIRST_LETTER}${part}${END}` : part.replace(RUN, inOrder)
+        )
+        .join('')
+    : text
+
+const inOrder = (run: string): string =>
+  run
+    .split(BREAK)
+    .map(part => (NEEDS_ITS_ORDER.test(part) ? around(part) : part))
+    .join('')
 
 /** A bracket that the run does not open, and what ends a sentence, stay outside. */
 function around(part: string): string {
