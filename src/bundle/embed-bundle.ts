@@ -30,15 +30,20 @@ export function embedTrees(bundle: BrowserBundle): Readonly<Record<string, Embed
   )
 }
 
+/** The languages of which the script itself says something: every reader of any language fetches them. */
+const HELP_TAGS: ReadonlySet<string> = new Set(['en', 'es'])
+
 /** By language tag the few words for when no file comes: who to call, and how to try again. */
-export const helpTexts = (bundle: BrowserBundle): Readonly<Record<string, Texts>> =>
-  eachTag(bundle, tag => {
+export const helpTexts = (bundle: BrowserBundle): Readonly<Record<string, Texts>> => {
+  const help = eachTag(bundle, tag => {
     const { embed, referral, 'who-to-call': who } = uiOf(bundle, tag)
     const named = ['emergency', 'poison-help'].map(
       to => [to, { name: groupOf(groupOf(referral)[to]).name }] as const
     )
     return { ui: { embed, 'who-to-call': who, referral: Object.fromEntries(named) } }
   })
+  return Object.fromEntries(Object.entries(help).filter(([tag]) => HELP_TAGS.has(tag)))
+}
 
 const eachTag = <T>({ screens }: BrowserBundle, of: (tag: string) => T) =>
   Object.fromEntries(Object.keys(screens).map(tag => [tag, of(tag)]))

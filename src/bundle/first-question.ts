@@ -50,6 +50,7 @@ export function firstQuestion(
 const LATER = [
   'desk',
   'sheet',
+  'preview',
   'short',
   'units',
   'signal',

@@ -3,7 +3,7 @@ import { render } from 'preact'
 import { Boundary } from '../../last-resort/boundary.tsx'
 import { type Language, preferred } from '../../words/languages.ts'
 import { Embed } from './embed.tsx'
-import { filesOf } from './embed-files.ts'
+import { filesOf, helpLanguage } from './embed-files.ts'
 import { NoScreen } from './no-screen.tsx'
 import { canShow, firstStyle } from './style.ts'
 import { Surround } from './surround.tsx'
@@ -66,12 +66,13 @@ class JarsideWalk extends HTMLElement {
     root.adoptedStyleSheets = [firstStyle()]
     this.#opening += 1
     const language = languageOf(this, languages)
+    const help = helpLanguage(catalogue, language)
     render(
       <Boundary
         key={this.#opening}
         fallback={
-          <Surround tag={language} title={null}>
-            <NoScreen texts={catalogue.help[language]} />
+          <Surround tag={help} title={null}>
+            <NoScreen texts={catalogue.help[help]} />
           </Surround>
         }
       >

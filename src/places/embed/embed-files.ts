@@ -1,6 +1,7 @@
 import type { TreeBundle } from '../../opening/bundle.ts'
 import type { TextsByTag } from '../../opening/speech.ts'
 import type { Language } from '../../words/languages.ts'
+import { SOURCE_TAG } from '../../words/words.ts'
 
 /** What the script itself holds: of the trees their names alone, and the words for when no file comes. */
 export interface EmbedCatalogue {
@@ -10,9 +11,13 @@ export interface EmbedCatalogue {
   readonly mark: string
   /** Trees that were withdrawn: nothing of them is here. */
   readonly withdrawn: readonly string[]
-  /** The few words that must be there when nothing else comes. */
+  /** The few words that must be there when nothing else comes, in the languages that most read. */
   readonly help: TextsByTag
 }
+
+/** The language in which it is said that nothing comes. */
+export const helpLanguage = ({ help }: EmbedCatalogue, language: string): string =>
+  Object.hasOwn(help, language) ? language : SOURCE_TAG
 
 /** The files of one tree, as addresses from the script's own folder. */
 export interface TreeFiles {

@@ -3,7 +3,7 @@ import { FirstScreen } from '../../opening/first-screen.tsx'
 import { speechIn } from '../../opening/speech.ts'
 import { useOffice } from '../../opening/use-office.ts'
 import { groupOf } from '../../tree/group.ts'
-import type { EmbedCatalogue, TreeFiles } from './embed-files.ts'
+import { type EmbedCatalogue, helpLanguage, type TreeFiles } from './embed-files.ts'
 import { Surround } from './surround.tsx'
 import { addressIn } from './take.ts'
 import { Trouble } from './trouble.tsx'
@@ -24,10 +24,11 @@ export function Embed({
   files: TreeFiles | undefined
   language: string
 }) {
-  const speech = useMemo(() => speechIn(catalogue.help, language), [catalogue, language])
+  const help = helpLanguage(catalogue, language)
+  const speech = useMemo(() => speechIn(catalogue.help, help), [catalogue, help])
   if (files === undefined) {
     return (
-      <Surround tag={language} title={null}>
+      <Surround tag={help} title={null}>
         <Trouble
           speech={speech}
           sentence={withdrawn ? 'withdrawn' : 'no-such-tree'}
@@ -52,10 +53,8 @@ function KnownTree({
   const { first, rest, answers, attempt, round } = context
   const [today] = useState(() => new Date())
   const office = useOffice(addressIn('office.json'))
-  const speech = useMemo(
-    () => speechIn(catalogue.help, context.language),
-    [catalogue, context.language]
-  )
+  const help = helpLanguage(catalogue, context.language)
+  const speech = useMemo(() => speechIn(catalogue.help, help), [catalogue, help])
   const drawn = useMemo(
     () => rest && { ...rest, drawings: context.drawings ?? {} },
     [rest, context.drawings]
@@ -71,7 +70,7 @@ function KnownTree({
 
   if (at === 'not-opened') {
     return (
-      <Surround tag={context.language} title={null}>
+      <Surround tag={help} title={null}>
         <Trouble speech={speech} sentence="not-loaded" focus={attempt > 0} onAgain={again} />
       </Surround>
     )
