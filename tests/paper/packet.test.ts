@@ -192,7 +192,7 @@ describe.each(TREES)('the packet of %s', id => {
     const { html } = of(id)
     const signing = html.slice(html.indexOf('<h2 id="signatures"'))
     expect(signing).toContain('Food-safety specialist (must sign)')
-    expect(signing).toContain('Native reader of es')
+    expect(signing).toContain('Native reader of Spanish (es)')
     expect(signing.match(/Signature _+ Date _+/g)).toHaveLength(2)
   })
 })

@@ -80,7 +80,7 @@ export function Signatures({
       {roles.map(role => (
         <section key={role} class="signature">
           <h3>
-            {role.charAt(0).toUpperCase() + role.slice(1)}
+            {roleText(role)}
             {mustSign.includes(role) && ' (must sign)'}
           </h3>
           <p>Parts read ____________________________</p>
@@ -89,4 +89,11 @@ export function Signatures({
       ))}
     </>
   )
+}
+
+/** A role as it is printed, languages by their names. */
+function roleText(role: string): string {
+  const [, tag] = /^native reader of (\S+)$/.exec(role) ?? []
+  if (tag === undefined) return role.charAt(0).toUpperCase() + role.slice(1)
+  return `Native reader of ${new Intl.DisplayNames('en', { type: 'language' }).of(tag)} (${tag})`
 }

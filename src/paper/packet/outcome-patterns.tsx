@@ -134,14 +134,14 @@ function PatternList({
   words: Words
 }) {
   return (
-    <ul class="patterns">
+    <ol class="patterns">
       {patterns.map((pattern, index) => (
         <li key={index}>
           {patternLines(words, tree, pattern.when).join('. ')}.{' '}
           <small>{shareText(pattern.sets, sets)}</small>
         </li>
       ))}
-    </ul>
+    </ol>
   )
 }
 

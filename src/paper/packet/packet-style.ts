@@ -51,7 +51,7 @@ tr.changes > td { border-top: 3px double #000; }
   body { font-size: 10pt; line-height: 1.28; }
   main { max-width: none; padding: 0; }
   .items, .rules, .words, .patterns, .notes, .sources { columns: 2; column-gap: 7mm; }
-  .notes .patterns, .notes ul { columns: 1; font-size: 1em; }
+  .notes .patterns { columns: 1; font-size: 1em; }
   .items, .rules, .words, .patterns, .notes, .sources, table { font-size: 8.5pt; }
   .rules > li, .sources > li, .notes > li { margin-block: 0.35em; }
 }
