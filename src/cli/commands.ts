@@ -10,6 +10,7 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   check: async () => (await import('./check.ts')).check,
   new: async () => (await import('./new.ts')).newTree,
   compare: async () => (await import('./compare.ts')).compareCommand,
+  packet: async () => (await import('./packet.ts')).packet,
   publish: async () => (await import('./publish.ts')).publish,
   withdraw: async () => (await import('./withdraw.ts')).withdraw,
   translate: async () => (await import('./translate.ts')).translate,

@@ -25,8 +25,18 @@ const styleOf = (name: string) => readFileSync(join(FOLDER, `${name}.css`), 'utf
  * a sheet carries no other language's.
  */
 export function paperStyle(language: string): string {
-  const own = FONTS_OF_LANGUAGES.includes(language) ? [styleOf(`fonts-${language}`)] : []
-  const css = [...PAPER_SHEETS.map(styleOf), ...own].join('\n').replace(/@import [^;]*;/g, '')
+  const own = FONTS_OF_LANGUAGES.includes(language) ? [`fonts-${language}`] : []
+  return inOneText([...PAPER_SHEETS, ...own])
+}
+
+/** The typefaces alone, in the same way, for a page that has a style of its own. */
+export const paperFonts = (): string => inOneText(['fonts'])
+
+function inOneText(names: readonly string[]): string {
+  const css = names
+    .map(styleOf)
+    .join('\n')
+    .replace(/@import [^;]*;/g, '')
   return css.replace(/url\("\.\/(fonts\/[^"]+)"\)/g, (_, file: string) => {
     const font = readFileSync(join(FOLDER, file)).toString('base64')
     return `url("data:font/woff2;base64,${font}")`

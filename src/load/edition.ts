@@ -14,6 +14,8 @@ export interface PublishedEdition {
   readonly publishedOn: string
   /** SHA-256 over texts, sources and pictures. */
   readonly spoken: string
+  /** Who signed its review packet and when, by role; none where no packet came back. */
+  readonly signed?: readonly { readonly role: string; readonly on: string }[]
 }
 
 const texts = z.record(z.string(), z.record(z.string(), z.unknown()))

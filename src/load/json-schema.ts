@@ -10,6 +10,7 @@ import { lookAlikesSchema } from './schemas/look-alikes.ts'
 import { observationsSchema } from './schemas/observations.ts'
 import { officePackSchema } from './schemas/office-pack.ts'
 import { practiceSchema } from './schemas/practice.ts'
+import { reviewFileSchema } from './schemas/review-file.ts'
 import { rowsSchema } from './schemas/rows.ts'
 import { rulesSchema } from './schemas/rules.ts'
 import { saidSchema } from './schemas/said.ts'
@@ -78,6 +79,7 @@ const FORMATS: readonly Format[] = [
   yaml('tree', 'trees/<id>/tree', 'One tree', treeSchema),
   yaml('rules', 'trees/<id>/rules', 'The rules of one tree', rulesSchema),
   yaml('rows', 'trees/<id>/rows', 'Rows of the guidance', rowsSchema),
+  yaml('review', '<tree>.review', 'What a reviewer decided of a packet', reviewFileSchema),
   {
     stem: 'office',
     describes: 'public/office.json',

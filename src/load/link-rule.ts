@@ -1,5 +1,5 @@
 import type { Place } from '../findings/place.ts'
-import type { Claim, Condition, Rule, SpokenRule } from '../tree/tree.ts'
+import type { Claim, Condition, Dissent, Rule, SpokenRule } from '../tree/tree.ts'
 import type { Keys } from './authored.ts'
 import { linkCondition } from './link-condition.ts'
 import { inPiece, type Linking, linkSources, unknownName } from './linking.ts'
@@ -33,6 +33,7 @@ export function linkRule(
   const before = report.findings.length
   const because = listed(body.because)
   linkSources(linking, because, index => place(['because', index], 'value'))
+  const dissent = linkDissent(linking, { body, place })
   const claim = linkClaim(linking, { body, place }, steps)
   const conjunction = (authored: AuthoredConjunction, keys: Keys) =>
     linkConjunction(linking, { body, place }, authored, keys, asked)
@@ -51,11 +52,21 @@ export function linkRule(
     restUsual: rest === 'usual',
     ...('says' in claim ? claim : { claim }),
     basis: body.basis,
-    because
+    because,
+    ...(dissent.length > 0 && { dissent })
   }
   const why = neverApplies(rule, linking.observations)
   if (why !== null) report.add('rule-never-applies', place(['id'], 'value'), { rule: body.id, why })
   return why === null ? rule : null
+}
+
+/** What sources say otherwise, with their names checked. */
+function linkDissent(linking: Linking, { body, place }: DraftRule): readonly Dissent[] {
+  return (body.dissent ?? []).map(({ source, says }, index) => {
+    if (source === undefined) return { says }
+    linkSources(linking, [source], () => place(['dissent', index, 'source'], 'value'))
+    return { source, says }
+  })
 }
 
 /** The conditions of one conjunction, with their names checked. */

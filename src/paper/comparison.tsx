@@ -47,13 +47,7 @@ function Page({
   words,
   title
 }: ComparisonPage & { title: string }) {
-  const { sets, changed, patterns, before, after, emergencies, onlyBefore, onlyAfter } = comparison
-  const only = [
-    ['No emergency any more', emergencies.gone],
-    ['An emergency now', emergencies.added],
-    ['Not asked any more', onlyBefore],
-    ['Asked anew', onlyAfter]
-  ] as const
+  const { sets, before, after } = comparison
   return (
     <main class="review">
       <h1>{title}</h1>
@@ -62,6 +56,35 @@ function Page({
         {countText(sets)} sets of answers are known to both; shares count sets of answers, not
         callers.
       </p>
+      <ComparisonParts {...{ comparison, wording, accepted, tree, words }} Heading="h2" />
+      <p class="signed">Reviewed by ____________________ on ____________</p>
+    </main>
+  )
+}
+
+/** What a comparison is told with, under headings of one depth. */
+export interface ComparisonToPrint extends Omit<ComparisonPage, 'style'> {
+  readonly Heading: 'h2' | 'h3'
+}
+
+/** What changed: the counts, the patterns, what only one edition knows, what is said otherwise. */
+export function ComparisonParts({
+  comparison,
+  wording,
+  accepted,
+  tree,
+  words,
+  Heading
+}: ComparisonToPrint) {
+  const { sets, changed, patterns, emergencies, onlyBefore, onlyAfter } = comparison
+  const only = [
+    ['No emergency any more', emergencies.gone],
+    ['An emergency now', emergencies.added],
+    ['Not asked any more', onlyBefore],
+    ['Asked anew', onlyAfter]
+  ] as const
+  return (
+    <>
       <table>
         <thead>
           <tr>
@@ -82,7 +105,7 @@ function Page({
       </table>
       {accepted.length > 0 && <p>Accepted because of: {accepted.join(', ')}.</p>}
       {patterns.map((pattern, index) => (
-        <PatternPart key={index} pattern={pattern} sets={sets} tree={tree} words={words} />
+        <PatternPart key={index} {...{ pattern, sets, tree, words, Heading }} />
       ))}
       {only.map(
         ([name, all]) =>
@@ -97,7 +120,7 @@ function Page({
       )}
       {wording.length > 0 && (
         <>
-          <h2>Said otherwise</h2>
+          <Heading>Said otherwise</Heading>
           <dl>
             {wording.map(({ at, before: was, after: is }) => (
               <div key={at}>
@@ -117,8 +140,7 @@ function Page({
           </dl>
         </>
       )}
-      <p class="signed">Reviewed by ____________________ on ____________</p>
-    </main>
+    </>
   )
 }
 
@@ -126,19 +148,21 @@ function PatternPart({
   pattern: { change, sets: part, when, turns, example },
   sets,
   tree,
-  words
+  words,
+  Heading
 }: {
   pattern: Pattern
   sets: bigint
   tree: Tree
   words: Words
+  Heading: ComparisonToPrint['Heading']
 }) {
   const common = commonLines(words, tree, when)
   return (
     <section class={`change change-${change}`}>
-      <h2>
+      <Heading>
         ☐ {CHANGE_NAMES[change]}: {shareText(part, sets)} of all sets
-      </h2>
+      </Heading>
       <p>When</p>
       <ul>
         {common.length === 0 ? (

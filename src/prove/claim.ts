@@ -32,16 +32,6 @@ export function breachOf(tree: Tree, claim: Claim): Breach {
   }
 }
 
-/** Upper bounds keep a tree from being right by always alarming. */
-export function isUpperBound(claim: Claim): boolean {
-  return (
-    claim.kind === 'at-most' ||
-    claim.kind === 'nothing-about' ||
-    claim.kind === 'use-at-least' ||
-    (claim.kind === 'use-is' && claim.use !== 'never')
-  )
-}
-
 /** The claim as an author wrote it. */
 export function claimText(claim: Claim): string {
   if (claim.kind === 'note') return `note: ${claim.note}`

@@ -19,23 +19,37 @@ const MOST_BOXES = 40
  * as it can be, none of them held by the others.
  */
 export function coverOf(compiled: TreeDiagrams, diagram: number, level: number): Cover {
+  const exactly = compiled.diagrams.combine([diagram], ([found]) => (found === level ? 1 : 0))
+  return coverWithin(compiled, exactly, exactly, MOST_BOXES)
+}
+
+/**
+ * Boxes that together hold all of what is wanted and stay within what is allowed, both diagrams of 0 and
+ * 1: each as wide as it can be there, none of them needed beside the others.
+ */
+export function coverWithin(
+  compiled: TreeDiagrams,
+  wanted: number,
+  allowed: number,
+  mostBoxes: number
+): Cover {
   const { diagrams } = compiled
   const boxes: Open[] = []
-  let left = diagrams.combine([diagram], ([found]) => (found === level ? 1 : 0))
-  while (left !== 0 && boxes.length < MOST_BOXES) {
+  let left = wanted
+  while (left !== 0 && boxes.length < mostBoxes) {
     const choice = shortestTo(compiled, left, everything(compiled), found => found === 1)
     if (choice === undefined) break
     const point: Open = compiled.variables.map((variable, index) => {
       const chosen = choice.get(index)
       return variable.values.map((_, value) => chosen === undefined || chosen === value)
     })
-    const box = widened(diagrams, diagram, point, level)
+    const box = widened(diagrams, allowed, point, 1)
     boxes.push(box)
     left = diagrams.combine([left, boxDiagram(diagrams, box)], ([is, inside]) =>
       is === 1 && inside === 0 ? 1 : 0
     )
   }
-  return { boxes: irredundant(diagrams, boxes), truncated: left !== 0 }
+  return { boxes: irredundant(diagrams, boxes, wanted), truncated: left !== 0 }
 }
 
 /** Opens every value of every variable with which the whole box still has the level. */
@@ -85,13 +99,14 @@ export function boxDiagram(diagrams: Diagrams, box: Open): number {
   return boxed
 }
 
-/** Leaves out every box that the others hold together; the widest stay. */
-function irredundant(diagrams: Diagrams, boxes: readonly Open[]): readonly Open[] {
+/** Leaves out every box whose share of what is wanted the others hold together; the widest stay. */
+function irredundant(diagrams: Diagrams, boxes: readonly Open[], wanted: number): readonly Open[] {
   let kept = [...boxes]
   for (const box of [...boxes].reverse()) {
     const others = kept.filter(one => one !== box)
     const union = others.reduce((sum, one) => diagrams.join(sum, boxDiagram(diagrams, one)), 0)
-    const outside = diagrams.combine([boxDiagram(diagrams, box), union], ([is, held]) =>
+    const needed = diagrams.meet(boxDiagram(diagrams, box), wanted)
+    const outside = diagrams.combine([needed, union], ([is, held]) =>
       is === 1 && held === 0 ? 1 : 0
     )
     if (outside === 0) kept = others

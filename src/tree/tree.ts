@@ -96,6 +96,14 @@ export interface Rule {
   readonly claim: Claim
   readonly basis: Basis
   readonly because: readonly string[]
+  /** What sources say otherwise; the rule is the side taken. No part of the meaning. */
+  readonly dissent?: readonly Dissent[]
+}
+
+/** A source, where it is one text, and what it says against a rule. */
+export interface Dissent {
+  readonly source?: string
+  readonly says: string
 }
 
 /** A rule of what is said: of the steps, in this order, and of the notes. */

@@ -18,6 +18,9 @@ export interface SourceEntry {
     | 'from-memory'
   /** How it came to be known here. */
   readonly checked?: { readonly how: 'read' | 'relayed' | 'memory' }
+  /** Which text was read, and what a reviewer should know of it: for reviewers alone. */
+  readonly copy?: 'original' | 'copy' | 'none'
+  readonly note?: string | undefined
 }
 
 export type SourceLedger = Readonly<Record<string, SourceEntry>>

@@ -68,7 +68,17 @@ export const ruleSchema = z
     basis: z
       .enum(['published', 'relayed', 'common-practice', 'own-caution', 'memory'])
       .describe('What kind of ground it stands on.'),
-    because
+    because,
+    dissent: z
+      .array(
+        z.strictObject({
+          source: id.optional().describe('Which source; left out where it is not one text.'),
+          says: text.describe('What it says, in a sentence.')
+        })
+      )
+      .min(1)
+      .optional()
+      .describe('What sources say otherwise. The rule itself is the side taken.')
   })
   .meta({ id: 'rule' })
 export type AuthoredRule = z.infer<typeof ruleSchema>

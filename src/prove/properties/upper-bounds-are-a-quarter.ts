@@ -1,4 +1,4 @@
-import { isUpperBound } from '../claim.ts'
+import { isUpperBound } from '../../tree/upper-bound.ts'
 import { found } from '../found.ts'
 import type { Property } from '../property.ts'
 import { standing } from '../proved.ts'
