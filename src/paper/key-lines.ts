@@ -137,3 +137,14 @@ function limitsText(
     )
     .join('; ')
 }
+
+/** Where a line sends whoever follows it. */
+export function goesText(words: Words, goes: Goes): string {
+  if ('stop' in goes) return words.t('ui:key.stop')
+  if ('end' in goes) return words.t('ui:key.done')
+  if (goes.as === undefined) return words.t('ui:key.go', { lead: goes.to })
+  return words.t('ui:key.as', {
+    lead: goes.to,
+    answer: answerLabel(words, goes.as.observation, goes.as.answer)
+  })
+}

@@ -1,20 +1,14 @@
 import { couldBeTogether } from '../evaluate/could-be.ts'
-import { type Goes, type Key, keyOf, type Lead } from '../key/key.ts'
+import { type Key, keyOf, type Lead } from '../key/key.ts'
 import { useSetting } from '../parts/setting.tsx'
-import { must } from '../tree/must.ts'
-import { TRACKS, type Track } from '../tree/observation.ts'
+import { TRACKS } from '../tree/observation.ts'
 import { USES } from '../tree/tree.ts'
 import { askKey } from '../words/ask-key.ts'
-import { answerLabel } from '../words/tree-texts.ts'
 import { verdictText } from '../words/verdict-text.ts'
-import type { Words } from '../words/words.ts'
-import { type Line, linesOf } from './key-lines.ts'
+import { remarksOf, sheetCode, useCode } from './key-codes.ts'
+import { goesText, type Line, linesOf } from './key-lines.ts'
 import { framedSheetHtml } from './sheet-frame.tsx'
 import type { SheetOf } from './verdict-sheet.tsx'
-
-/** A letter for each track, the same in every language, so that two people can compare what they hold. */
-const LETTERS: Readonly<Record<Track, string>> = { person: 'P', container: 'C', batch: 'B' }
-const USE_LETTER = 'U'
 
 /** The key of a tree as pages of numbered leads, for a power cut: a finger walks it. */
 export function keySheetHtml(sheet: SheetOf): string {
@@ -42,13 +36,6 @@ function Leads({ leads }: Pick<Key, 'leads'>) {
     </>
   )
 }
-
-/** The notes that a key can take, in the order in which its leads name them. */
-const remarksOf = (leads: Key['leads']): readonly string[] => [
-  ...new Set(
-    leads.flatMap(({ rows, turns }) => [...rows, ...turns].flatMap(({ takes }) => takes.notes))
-  )
-]
 
 /** Every sheet that the key can name, by track, the most cautious last. */
 function Sheets() {
@@ -87,20 +74,6 @@ function Sheets() {
     </section>
   )
 }
-
-const sheetCode = (
-  verdicts: readonly { readonly id: string; readonly track: Track }[],
-  id: string
-): string => {
-  const { track } = must(
-    verdicts.find(each => each.id === id),
-    `verdict ${id}`
-  )
-  const place = verdicts.filter(each => each.track === track).findIndex(each => each.id === id)
-  return `${LETTERS[track]}${place + 1}`
-}
-
-const useCode = (use: (typeof USES)[number]): string => `${USE_LETTER}${USES.indexOf(use)}`
 
 function LeadPart({ lead, remarks }: { lead: Lead; remarks: readonly string[] }) {
   const { words } = useSetting()
@@ -180,14 +153,4 @@ function Remarks({ remarks }: { remarks: readonly string[] }) {
       </ol>
     </section>
   )
-}
-
-function goesText(words: Words, goes: Goes): string {
-  if ('stop' in goes) return words.t('ui:key.stop')
-  if ('end' in goes) return words.t('ui:key.done')
-  if (goes.as === undefined) return words.t('ui:key.go', { lead: goes.to })
-  return words.t('ui:key.as', {
-    lead: goes.to,
-    answer: answerLabel(words, goes.as.observation, goes.as.answer)
-  })
 }
