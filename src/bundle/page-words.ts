@@ -5,7 +5,7 @@ import type { Tree } from '../tree/tree.ts'
 /** Groups of the screens' words that other pages, and paper, ask for by themselves. */
 const ELSEWHERE: ReadonlySet<string> = new Set([
   ...['workbench', 'reckon', 'photo', 'last-resort', 'know-how', 'contacts', 'practice'],
-  ...['kiosk', 'staff', 'plain', 'key', 'card', 'class', 'chart'],
+  ...['kiosk', 'staff', 'plain', 'key', 'card', 'class', 'chart', 'decision-chart'],
   // It is put beside the texts when they are loaded.
   'in-english'
 ])

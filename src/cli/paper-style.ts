@@ -12,7 +12,8 @@ export const PAPER_SHEETS: readonly string[] = [
   'outcome',
   'sheet',
   'leads',
-  'framed'
+  'framed',
+  'decision'
 ]
 
 /** The style sheets of the languages that have typefaces of their own, by their tags. */

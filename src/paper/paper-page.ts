@@ -46,4 +46,5 @@ ${style}
 `
 }
 
-const escaped = (text: string) => text.replace(/[&<>]/g, sign => `&#${sign.charCodeAt(0)};`)
+/** A text as it stands in HTML and XML. */
+export const escaped = (text: string) => text.replace(/[&<>]/g, sign => `&#${sign.charCodeAt(0)};`)

@@ -3,7 +3,7 @@ import { useId } from 'preact/hooks'
 import type { Signal } from '../tree/tree.ts'
 
 /** A pattern tile in a square of 24: told apart by shape alone, in black and white too. */
-const TILES: Readonly<Record<string, JSX.Element>> = {
+export const TILES: Readonly<Record<string, JSX.Element>> = {
   'normal-growth': (
     <>
       <circle cx="6" cy="6" r="2.2" />
@@ -69,7 +69,7 @@ const TILES: Readonly<Record<string, JSX.Element>> = {
 }
 
 /** A telephone receiver: people first, and no cross of any color, which are protected signs. */
-const RECEIVER =
+export const RECEIVER =
   'M6.600 2.500 4.300 3.300C2.900 3.800 2 5.200 2.200 6.700c1 7.700 7.400 14.100 15.100 15.100 1.500.2 2.900-.7 3.400-2.100l.8-2.300c.2-.6-.1-1.200-.6-1.500l-4.100-2.200c-.5-.3-1.100-.2-1.500.2l-1.600 1.700c-2.500-1.200-4.500-3.200-5.700-5.700l1.700-1.600c.4-.4.5-1 .2-1.500L7.700 3.100c-.2-.5-.6-.7-1.100-.6z'
 
 /** The broad marked edge of a verdict card, drawn so that it prints as it stands. */

@@ -83,7 +83,7 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
       'plain',
       ...['addresses', 'parts', 'opening']
     ],
-    packages: ['preact', 'preact-render-to-string']
+    packages: ['preact', 'preact-render-to-string', '@dagrejs/dagre']
   },
   cli: {
     rooms: [
