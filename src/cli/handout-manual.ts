@@ -16,6 +16,8 @@ OPTIONS
   --sheet <kind>        verdict without it; give it once for each:
                         verdict      what to do, for the caller
                         key          the whole tree as numbered leads, for a power cut
+                        chart        the same leads drawn as a chart, for reviewers and for
+                                     a wall: letter, tabloid, a4, a3; as SVG too
                         look-alikes  what gets mixed up, for a wall: letter, tabloid, a4, a3
                         batch        the record card of a batch
                         class        the limits of its making, for a class
@@ -31,7 +33,8 @@ OPTIONS
   --help                show this page
 
 FILES
-  <tree>-<verdict or kind>-<language>-<paper>.pdf and .html; the HTML needs no other file
+  <tree>-<verdict or kind>-<language>-<paper>.pdf and .html, of a chart .svg as well; HTML and SVG
+  need no other file
   index.html lists them; manifest.json says what each was made from, and its SHA-256. A sheet that
   stands there already, made from the same, is not made again.
 

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import type { OfficePack } from '../office/office-pack.ts'
 import { readOfficePack } from '../office/read-office.ts'
-import { PAPERS, type Paper } from '../paper/paper-page.ts'
+import { PAPERS, type Paper, type Print } from '../paper/paper-page.ts'
 import type { SheetOf } from '../paper/verdict-sheet.tsx'
 import type { Tree } from '../tree/tree.ts'
 import { SOURCE_TAG } from '../words/words.ts'
@@ -50,8 +50,9 @@ export const handout: Command = {
     const trees = one === undefined ? loaded.trees : [one]
     if (!everyTree && one === undefined) return 1
     if (values.out === undefined) throw new BadUse('Say where to: `--out <folder>`.')
-    const kinds = kindsNamed(values.sheet, values.all)
     const paper = namedOne(values.paper, PAPERS, `There is no paper \`${values.paper}\`.`, 'Papers')
+    const print: Print = values.large ? 'large' : 'standard'
+    const kinds = kindsNamed(values.sheet, values.all, print)
     refuseStrangePaper(kinds, values.sheet, paper)
     const office = values.office === undefined ? project.office : officeIn(values.office)
     const { pictures, lookAlikes, sources, knowHow, words: texts } = loaded
@@ -62,7 +63,7 @@ export const handout: Command = {
       home: homeNamed(values.address ?? office?.address ?? undefined),
       today: terminal.today,
       paper,
-      print: values.large ? 'large' : 'standard',
+      print,
       pictures,
       lookAlikes,
       knowHow,
@@ -95,10 +96,19 @@ async function written(
   return 1
 }
 
-function kindsNamed(named: readonly string[], all: boolean): readonly SheetKind[] {
-  if (named.length > 0)
-    return named.map(name => namedOne(name, KINDS, `There is no sheet \`${name}\`.`, 'Sheets'))
-  return all ? KINDS : ['verdict']
+/** Of every kind at once those that are not made in such a print are left out; one that was named is refused. */
+function kindsNamed(named: readonly string[], all: boolean, print: Print): readonly SheetKind[] {
+  const isMade = (kind: SheetKind) => {
+    const prints: readonly Print[] = SHEET_KINDS[kind].prints
+    return prints.includes(print)
+  }
+  const kinds = named.map(name => namedOne(name, KINDS, `There is no sheet \`${name}\`.`, 'Sheets'))
+  const strange = kinds.find(kind => !isMade(kind))
+  if (strange !== undefined) {
+    throw new BadUse(`A \`${strange}\` sheet is not made in large print. \`key\` says the same.`)
+  }
+  if (kinds.length > 0) return kinds
+  return all ? KINDS.filter(isMade) : ['verdict']
 }
 
 /** Of every kind at once those that have no such paper are left out; one that was named is refused. */

@@ -10,6 +10,8 @@ export interface PageToPrint {
   /** Of its files, without an ending. */
   readonly name: string
   readonly html: string
+  /** The same as one drawing; null where it is none. */
+  readonly svg: string | null
 }
 
 /** One page as it was written. */
@@ -62,7 +64,7 @@ export async function printPages<P extends PageToPrint>(
 
 async function printer(browser: Browser, folder: string, today: Date) {
   const tab = await browser.newPage()
-  return async ({ name, html }: PageToPrint): Promise<Printed> => {
+  return async ({ name, html, svg }: PageToPrint): Promise<Printed> => {
     await tab.setContent(html)
     await tab.evaluate(() => document.fonts.ready)
     const sides = []
@@ -71,6 +73,7 @@ async function printer(browser: Browser, folder: string, today: Date) {
       sides.push(await side.evaluate(fitSheet, SHEET_TYPE))
     }
     writeWhole(join(folder, `${name}.html`), await tab.content())
+    if (svg !== null) writeWhole(join(folder, `${name}.svg`), svg)
     const printed = await tab.pdf({ tagged: true, outline: true, preferCSSPageSize: true })
     const pdf = datedPdf(printed, today)
     writeWhole(join(folder, `${name}.pdf`), pdf)

@@ -42,5 +42,5 @@ ${sheets.map(rowOf).join('\n')}
 </table>`
 }
 
-const rowOf = ({ name, sheet, verdict, language }: ManifestEntry): string =>
-  `<tr><th scope="row">${verdict ?? sheet}</th><td>${language}</td><td><a href="${name}.pdf">PDF</a> <a href="${name}.html">HTML</a></td></tr>`
+const rowOf = ({ name, sheet, verdict, language, svg }: ManifestEntry): string =>
+  `<tr><th scope="row">${verdict ?? sheet}</th><td>${language}</td><td><a href="${name}.pdf">PDF</a> <a href="${name}.html">HTML</a>${svg === undefined ? '' : ` <a href="${name}.svg">SVG</a>`}</td></tr>`

@@ -26,6 +26,8 @@ export interface ManifestEntry {
   /** SHA-256 of what it was made from, and of the PDF. */
   readonly from: string
   readonly pdf: string
+  /** SHA-256 of its drawing; left out where it is none. */
+  readonly svg?: string
 }
 
 const MANIFEST = 'manifest.json'
@@ -57,7 +59,8 @@ export async function writeSheets(
       entry !== undefined &&
       entry.from === hashOf(sheet.html) &&
       existsSync(join(folder, `${sheet.name}.html`)) &&
-      entry.pdf === hashOfFile(join(folder, `${sheet.name}.pdf`))
+      entry.pdf === hashOfFile(join(folder, `${sheet.name}.pdf`)) &&
+      (sheet.svg === null || entry.svg === hashOfFile(join(folder, `${sheet.name}.svg`)))
     )
   }
   const wanting = sheets.filter(sheet => !isThere(sheet))
@@ -66,7 +69,8 @@ export async function writeSheets(
     entries.set(sheet.name, entryOf(sheet, printed))
     done += 1
     if (done % KEEP_EVERY === 0) keep()
-    say(terminal.output, `${sheet.name}.pdf  ${sheet.name}.html`)
+    const endings = ['pdf', 'html', ...(sheet.svg === null ? [] : ['svg'])]
+    say(terminal.output, endings.map(ending => `${sheet.name}.${ending}`).join('  '))
     if (terminal.interactive) terminal.errors.write(bar(done, sheets.length))
   }
   try {
@@ -78,7 +82,10 @@ export async function writeSheets(
   return sheets.map(({ name }) => name).filter(name => entries.get(name)?.tooLong)
 }
 
-function entryOf({ name, kind, tree, verdict, language, html }: SheetToPrint, printed: Printed) {
+function entryOf(
+  { name, kind, tree, verdict, language, html, svg }: SheetToPrint,
+  printed: Printed
+) {
   const entry: ManifestEntry = {
     name,
     sheet: kind,
@@ -92,7 +99,8 @@ function entryOf({ name, kind, tree, verdict, language, html }: SheetToPrint, pr
     tooLong: printed.tooLong,
     left: printed.left,
     from: hashOf(html),
-    pdf: hashOf(printed.pdf)
+    pdf: hashOf(printed.pdf),
+    ...(svg !== null && { svg: hashOf(svg) })
   }
   return entry
 }

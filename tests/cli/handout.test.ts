@@ -41,6 +41,14 @@ describe('jarside handout refuses what it cannot print, and says what it can', (
     expect(errors).toBe('Give `--all` or `--verdict`, not both.')
   })
 
+  test('a chart in large print, and names what says the same', async () => {
+    const { code, errors } = await refused(
+      ...['kombucha-jar', '--sheet', 'chart', '--large', '--out', 'x']
+    )
+    expect(code).toBe(2)
+    expect(errors).toBe('A `chart` sheet is not made in large print. `key` says the same.')
+  })
+
   test.each([
     [
       '--lang',
