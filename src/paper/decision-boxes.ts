@@ -50,7 +50,7 @@ function boxOf(words: Words, lead: Lead): DecisionBox {
     marks: together(taken),
     exits: groups.map((group, index) => ({
       goes: group.goes,
-      letter: inOrder ? (LETTERS[index] ?? null) : null,
+      letter: inOrder && groups.length > 1 ? (LETTERS[index] ?? null) : null,
       lines: together(group.lines)
     }))
   }

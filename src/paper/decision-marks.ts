@@ -61,7 +61,7 @@ export function addLines(
   lines.forEach(({ labels, takes, stops }, index) => {
     if (index > 0) column.y += 2
     const indent = 8
-    const texts = textsOf(labels, terms)
+    const { texts, shared } = textsOf(labels, terms)
     for (const [place, label] of texts.entries()) {
       const first = index === 0 && place === 0 && letter !== null
       const sign = first ? letter : '·'
@@ -77,6 +77,10 @@ export function addLines(
       widest = Math.max(widest, indent + text)
     }
     const inner = x + (texts.length > 0 ? indent : 0)
+    if (shared !== null) {
+      const set = column.text(shared, inner, width - (inner - x), TYPES.small)
+      widest = Math.max(widest, inner - x + set)
+    }
     const taken = addTakes(column, takes, inner, width - (inner - x), terms)
     widest = Math.max(widest, inner - x + taken)
     if (stops) {
@@ -87,20 +91,23 @@ export function addLines(
   return widest
 }
 
-/** Labels with the numbers of their remarks; of remarks that all share, once at the end. */
+/** Labels with the numbers of their remarks; of remarks that all share, once behind them. */
 function textsOf(
   labels: MarkedLines['labels'],
   { words, remarks }: DecisionTerms
-): readonly string[] {
-  const noted = labels.map(({ notes }) => notes.map(note => remarks.indexOf(note) + 1).join(', '))
-  const shared = labels.length > 1 && new Set(noted).size === 1 ? (noted[0] ?? '') : ''
-  const own = labels.flatMap(({ label }, index) => {
-    const numbers = noted[index] ?? ''
-    if (numbers === '' || shared !== '') return label === null ? [] : [label]
-    const said = words.t('ui:key.noted', { remarks: numbers })
-    return [label === null ? said : `${label} (${said})`]
+): { readonly texts: readonly string[]; readonly shared: string | null } {
+  const numbers = labels.map(({ notes }) => notes.map(note => remarks.indexOf(note) + 1).join(', '))
+  const [first = ''] = numbers
+  const noted = (list: string) => words.t('ui:key.noted', { remarks: list })
+  const named = labels.flatMap(({ label }) => (label === null ? [] : [label]))
+  const isShared = named.length !== 1 && first !== '' && new Set(numbers).size === 1
+  if (isShared) return { texts: named, shared: `(${noted(first)})` }
+  const texts = labels.flatMap(({ label }, index) => {
+    const own = numbers[index] ?? ''
+    if (label === null) return own === '' ? [] : [noted(own)]
+    return [own === '' ? label : `${label} (${noted(own)})`]
   })
-  return shared === '' ? own : [...own, `(${words.t('ui:key.noted', { remarks: shared })})`]
+  return { texts, shared: null }
 }
 
 /** A black tag whose right edge is given. */
