@@ -15,6 +15,7 @@ import { cautionText } from '../words/tree-texts.ts'
 import { Column, type DecisionTerms, type DrawnPart, SWATCH, TYPES } from './decision-items.ts'
 import { markText } from './decision-marks.ts'
 import { useCode } from './key-codes.ts'
+import { inOwnOrder } from './text-width.ts'
 
 /** What stands around the boxes. */
 export interface FrameTerms extends DecisionTerms {
@@ -48,7 +49,9 @@ export function headPart(page: { number: number; of: number }, terms: FrameTerms
   }
   const numbers = [...footNumbers(words, office?.country), desk]
   column.text(
-    numbers.map(({ name, phone }) => `${name} ${phone}`).join(' · '),
+    numbers
+      .map(({ name, phone }) => (phone === null ? name : `${name} ${inOwnOrder(phone)}`))
+      .join(' · '),
     0,
     width,
     TYPES.mark
@@ -77,7 +80,7 @@ export function footPart(number: number, terms: FrameTerms): DrawnPart {
     today
   )
   const standing = [
-    address.replace(/^https?:\/\//, ''),
+    inOwnOrder(address.replace(/^https?:\/\//, '')),
     `${edition} (${tree.fingerprint.slice(0, 6)})`,
     words.t('ui:sheet.review', { due }),
     words.t('ui:sheet.printed', { date: printed })

@@ -5,7 +5,7 @@ import type { DecisionBox, DecisionExit, MarkedLines } from './decision-boxes.ts
 import { boxed, Column, type DecisionTerms, type DrawnPart, TYPES } from './decision-items.ts'
 import { addLines, addTag } from './decision-marks.ts'
 import { goesText } from './key-lines.ts'
-import { textWidth, wrapText } from './text-width.ts'
+import { isMirrored, textWidth, wrapText } from './text-width.ts'
 
 export const BOX_WIDTH = 164
 /** Tags stand out over the edge of their box by as much. */
@@ -187,7 +187,10 @@ const WIDEST_PAGE = 88
 function tagLines(exit: DecisionExit, where: WhereTo, { words }: DecisionTerms): readonly string[] {
   const { goes } = exit
   const width = BOX_WIDTH - 16
-  const text = 'to' in goes ? `→ ${goesText(words, goes)}` : goesText(words, goes)
+  const text =
+    'to' in goes
+      ? `${isMirrored(words.tag) ? '←' : '→'} ${goesText(words, goes)}`
+      : goesText(words, goes)
   if (!('to' in goes)) return wrapText(text, width, TYPES.mark, words.tag)
   const { page } = where(exit)
   const on = (number: number) => words.t('ui:decision-chart.page', { number })

@@ -99,7 +99,7 @@ export function textWidth(text: string, { size, bold }: TypeOf, tag: string): nu
   const letters = [...text.normalize('NFD').replace(NO_WIDTH, '')]
   const ems = letters.map(letter => {
     if (IDEOGRAPH.test(letter)) return 1
-    if (ARABIC.test(letter)) return 0.56
+    if (ARABIC.test(letter)) return bold ? 0.68 : 0.6
     return widths.get(letter) ?? 0.85
   })
   return ems.reduce((sum, em) => sum + em, 0) * size * (WIDER[tag] ?? 1)
@@ -116,17 +116,35 @@ export function wrapText(
   let line = ''
   for (const piece of piecesOf(text)) {
     if (line !== '' && textWidth((line + piece).trimEnd(), type, tag) > width) {
-      lines.push(line.trimEnd())
-      line = ''
+      const open = openIn(line)
+      lines.push(line.trimEnd() + POP.repeat(open.length))
+      line = open.join('')
     }
     line += piece
   }
   return line.trim() === '' ? lines : [...lines, line.trimEnd()]
 }
 
+/** Each line is a paragraph of its own: what runs its own way is closed at its end, and goes on in the next (UAX #9). */
+const POP = '\u2069'
+const ISOLATES = /[\u2066-\u2069]/g
+
+function openIn(line: string): readonly string[] {
+  const open: string[] = []
+  for (const [sign] of line.matchAll(ISOLATES)) {
+    if (sign === POP) open.pop()
+    else open.push(sign)
+  }
+  return open
+}
+
+/** A number or an address, in its own order and on one line whatever the language. */
+export const inOwnOrder = (text: string): string => `\u2066${text.replaceAll(' ', '\u00a0')}${POP}`
+
 /** Marks that end a clause stay with what is before them. */
 const piecesOf = (text: string): readonly string[] =>
-  text.match(/[\u2e80-\u9fff][\u3000-\u303f\uff00-\uffef]*|[^\s\u2e80-\u9fff]+\s*|\s+/g) ?? []
+  text.match(/[\u2e80-\u9fff][\u3000-\u303f\uff00-\uffef]*|[^ \n\u2e80-\u9fff]+[ \n]*|[ \n]+/g) ??
+  []
 
 /** Whether a language is read from the right: its drawings are mirrored. */
 export const isMirrored = (tag: string): boolean => directionOf(tag) === 'rtl'

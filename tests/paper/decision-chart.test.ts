@@ -249,7 +249,10 @@ const LOOKED_AT = [
   ['kombucha-jar', 'es', 'letter'] as const,
   ['outside-this-tool', 'es', 'a4'] as const,
   ['sourdough-starter', 'es', 'tabloid'] as const,
-  ['outside-this-tool', 'en', 'a3'] as const
+  ['outside-this-tool', 'en', 'a3'] as const,
+  ['outside-this-tool', 'ar', 'letter'] as const,
+  ['outside-this-tool', 'vi', 'letter'] as const,
+  ['outside-this-tool', 'zh', 'letter'] as const
 ]
 
 describe.each(LOOKED_AT)('the drawing of %s in %s on %s', (id, language, paper) => {
@@ -330,6 +333,22 @@ describe.each(LOOKED_AT)('the drawing of %s in %s on %s', (id, language, paper) 
     )
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(9)
   })
+})
+
+test('a number that is dialed keeps its own order in a language that runs from the right', () => {
+  const { pages } = chartOf(treeNamed('outside-this-tool'), 'ar', 'letter')
+  for (const page of pages) {
+    const lines = partsOn(page).flatMap(({ part }) =>
+      part.items.flatMap(item => (item.kind === 'text' ? [item.text] : []))
+    )
+    const numbers = lines.filter(line => line.includes('1-800-222-1222'))
+    expect(numbers.length).toBeGreaterThan(0)
+    for (const line of numbers) expect(line).toContain('\u20661-800-222-1222\u2069')
+    // What is opened on a line is closed on it.
+    for (const line of lines) {
+      expect(line.match(/[\u2066-\u2068]/g)?.length).toBe(line.match(/\u2069/g)?.length)
+    }
+  }
 })
 
 describe('the files of a chart', () => {
