@@ -6,7 +6,7 @@ const IN_HTML = /(?:src|href)="\.\/([^"]+\.(?:js|css|svg))"/g
 const IN_SCRIPT = /(?:from|import)\s*["'](\.[^"']+\.js)["']/g
 const IN_STYLE = /url\(["']?([^"')]+\.woff2)["']?\)/g
 /** What is fetched only where a rare letter is shown, or a text of another script. */
-const RARE = /(?:-more|-vietnamese|noto-sans[\w-]*)-[\w-]{8}\.woff2$/
+const RARE = /(?:-more|-vietnamese|noto-sans(?:-arabic|-sc-regular|-sc-bold)?)-[\w-]{8}\.woff2$/
 
 /**
  * The built files that a page fetches before it asks for anything by itself: the page, its scripts with

@@ -48,7 +48,8 @@ const CUTS = {
   'noto-sans': [variable('noto-sans', 'latin'), TEXT, [...USUAL, ...MORE]],
   'noto-sans-vietnamese': [variable('noto-sans', 'vietnamese'), TEXT, VIETNAMESE],
   'noto-sans-arabic': [variable('noto-sans-arabic', 'arabic'), TEXT, ARABIC],
-  'noto-sans-arabic-name': [variable('noto-sans-arabic', 'arabic'), TEXT, () => nameOf('ar')],
+  'noto-sans-arabic-name': [variable('noto-sans-arabic', 'arabic'), HEADING, () => nameOf('ar')],
+  'noto-sans-vietnamese-name': [variable('noto-sans', 'vietnamese'), HEADING, () => nameOf('vi')],
   'noto-sans-sc-regular': [chinese('400Regular'), {}, () => signsOf('zh')],
   'noto-sans-sc-bold': [chinese('700Bold'), {}, () => signsOf('zh')],
   'noto-sans-sc-name': [chinese('700Bold'), {}, () => nameOf('zh')]

@@ -82,7 +82,7 @@ async function printed(
     say(terminal.errors, 'No PDF: it needs Chromium or Chrome. The HTML prints the same.')
     return
   }
-  await printPages([{ name, html }], folder, terminal.today, () =>
+  await printPages([{ name, html, svg: null }], folder, terminal.today, () =>
     say(terminal.output, `${name}.pdf`)
   )
 }
