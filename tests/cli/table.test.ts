@@ -98,7 +98,7 @@ describe('jarside table refuses what it cannot write, and says what it can', () 
     [['--format', 'xls'], 'There is no format `xls`: `--format dmn|csv|html`.'],
     [
       ['--format', 'csv', '--lang', 'fr'],
-      'There are no words in `fr`. Languages: ar, en, es, vi, zh.'
+      'There are no words in `fr`. Did you mean `ar`? Languages: ar, en, es, vi, zh.'
     ],
     [['--format', 'html', '--bom'], '`--bom` goes with `--format csv`.'],
     [
