@@ -67,8 +67,7 @@ export function dayText(words: Words, day: string): string {
   const tag = inCountry(words)
   // Making one takes longer than all else in a line.
   const format =
-    formats.get(tag) ??
-    new Intl.DateTimeFormat(inLatinDigits(tag), { dateStyle: 'medium', timeZone: 'UTC' })
+    formats.get(tag) ?? new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeZone: 'UTC' })
   formats.set(tag, format)
   return format.format(new Date(`${day}T00:00:00Z`))
 }
