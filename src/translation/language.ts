@@ -22,10 +22,10 @@ export interface LanguageFacts {
     readonly under: string
   }
   /**
-   * How denials are held against the English ones: counted clause by clause, or, where one word says now
-   * "not" and now a part of another word, whether a sentence denies at all.
+   * How the denials of a sentence are held against the English ones: as many (`counted`), or, where many a
+   * plain word holds one ("unripe"), no fewer, and none where the English has none (`none-lost`).
    */
-  readonly denials: 'counted' | 'present'
+  readonly denials: 'counted' | 'none-lost'
   /** Words that turn a clause round. */
   readonly negations: RegExp
   /** Words that carry a denial on to the next thing: "nor". */

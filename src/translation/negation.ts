@@ -44,7 +44,6 @@ export function negationFaults(
   source: LanguageFacts,
   language: LanguageFacts
 ): readonly TextFault[] {
-  if (language.denials === 'present') return presenceFaults(pair, source, language)
   let lost = 0
   let added = 0
   for (const { english, target } of aligned(pair)) {
@@ -65,34 +64,11 @@ export function negationFaults(
     const softly = times(english, source.softNegations) - times(target, language.softNegations)
     const excused =
       Math.min(times(english, source.softLacking), theirs.without) + Math.max(0, softly)
-    if (less < 0 && -softly < -less) lost -= less
-    else if (less > 0 && excused < more) added += more
-  }
-  return faultsOf(lost, added)
-}
-
-/** Sentences of which one denies and the other does not, and has no word that may stand for it. */
-function presenceFaults(
-  pair: TextPair,
-  source: LanguageFacts,
-  language: LanguageFacts
-): readonly TextFault[] {
-  let lost = 0
-  let added = 0
-  for (const { english, target } of aligned(pair)) {
-    const denies = (text: string, facts: LanguageFacts) => {
-      const { once, without } = denialsIn(text, facts)
-      return once + without > 0
-    }
-    const [ours, theirs] = [denies(english, source), denies(target, language)]
-    if (ours && !theirs && times(target, language.softNegations) === 0) lost += 1
     const soft = times(english, source.softNegations) + times(english, source.softLacking)
-    if (!ours && theirs && soft === 0) added += 1
+    const isMore = language.denials === 'counted' ? excused < more : said === 0 && soft === 0
+    if (less < 0 && -softly < -less) lost -= less
+    else if (less > 0 && isMore) added += more
   }
-  return faultsOf(lost, added)
-}
-
-function faultsOf(lost: number, added: number): readonly TextFault[] {
   if (lost + added === 0) return []
   const counted = (count: number) => (count > 0 ? [`${count} no`] : [])
   return [{ rule: 'negation', lacks: counted(lost), adds: counted(added) }]

@@ -50,7 +50,7 @@ export const CHINESE: LanguageFacts = {
     over: '(?:至少|(?<!不)超过|高于|多于|(?<!不)大于)(?= ?(?:ph ?值? ?)?\\d)',
     under: '(?:最多|至多|不超过|少于|低于|不到|不足|小于)(?= ?(?:ph ?值? ?)?\\d)'
   },
-  denials: 'present',
+  denials: 'none-lost',
   negations: /不|没(?!收)|未(?!来)|无|勿|切忌|非|(?<![特分区类个级识性告差])别(?![的人处名种])/gu,
   chained: /(?!)/gu,
   lacking: /(?!)/gu,

@@ -50,7 +50,7 @@ export const VIETNAMESE: LanguageFacts = {
     over: '(?:ít nhất|tối thiểu|(?<!không )hơn|trên|(?<!không )quá) (?=(?:ph )?\\d)',
     under: '(?:nhiều nhất|tối đa|không quá|không hơn|ít hơn|dưới|thấp hơn) (?=(?:ph )?\\d)'
   },
-  denials: 'present',
+  denials: 'none-lost',
   negations: /(?<!\p{L})(?:không|chưa|đừng|chớ|chẳng|không ai|không bao giờ)(?!\p{L})/giu,
   chained: /(?!)/giu,
   lacking: /(?!)/giu,
