@@ -1,15 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
+import type { AuthoredGlossary } from '../../src/load/schemas/glossary.ts'
 import { textsIn } from '../../src/load/texts.ts'
-import { type Glossary, readyGlossary } from '../../src/translation/glossary.ts'
+import { readyGlossary } from '../../src/translation/glossary.ts'
 import { lintPair } from '../../src/translation/lint.ts'
 import { faultText } from '../../src/translation/pair.ts'
 import { authoredFiles } from '../helpers/shipped.ts'
 import { KINDS, type Slip, type SlipKind, slipsIn } from './slips/made.ts'
-
-const authored: Glossary = parse(readFileSync('shared/glossary/es.yaml', 'utf8'))
-const glossary = readyGlossary(authored)
 
 /** Written down before any of the rules was. */
 const byHand: readonly Slip[] = JSON.parse(
@@ -21,27 +19,42 @@ const wordsOf = (tag: string): ReadonlyMap<string, string> =>
     authoredFiles()
       .filter(({ path }) => path.startsWith(`locales/${tag}/`))
       .flatMap(({ path, text }) =>
-        [...textsIn(JSON.parse(text))].map(([key, said]) => [`${path.slice(11)}:${key}`, said])
+        [...textsIn(JSON.parse(text))].map(
+          ([key, said]) => [`${path.slice(`locales/${tag}/`.length)}:${key}`, said] as const
+        )
       )
   )
-const spanish = wordsOf('es')
-const pairs = [...wordsOf('en')].flatMap(([key, english]) => {
-  const target = spanish.get(key)
-  // What callers say is of each language by itself.
-  const ownWords = key.startsWith('know-how.json:') && key.endsWith('.said')
-  return target === undefined || ownWords ? [] : [{ english, target }]
-})
-/** Every fifth text: each kind of slip in a few hundred of them says what all of them would. */
-const made = slipsIn(pairs.filter((_, at) => at % 5 === 0))
 
-const faultsOf = (english: string, target: string): readonly string[] =>
-  lintPair({ english, target }, 'es', glossary).map(fault => `${fault.rule}: ${faultText(fault)}`)
-
-/** Whether the slip brings a fault that the text did not have before: an accepted one hides nothing else. */
-function isFound({ english, target, damaged }: Slip): boolean {
-  const before = new Set(faultsOf(english, target))
-  return faultsOf(english, damaged).some(fault => !before.has(fault))
+/** A language with its texts, and the slips that are made in every fifth of them. */
+function held(tag: string) {
+  const authored: AuthoredGlossary = parse(readFileSync(`shared/glossary/${tag}.yaml`, 'utf8'))
+  const glossary = readyGlossary(authored)
+  const own = wordsOf(tag)
+  const pairs = [...wordsOf('en')].flatMap(([key, english]) => {
+    const target = own.get(key)
+    // What callers say is of each language by itself.
+    const ownWords = key.startsWith('know-how.json:') && key.endsWith('.said')
+    return target === undefined || ownWords ? [] : [{ english, target }]
+  })
+  const faultsOf = (english: string, target: string): readonly string[] =>
+    lintPair({ english, target }, tag, glossary).map(fault => `${fault.rule}: ${faultText(fault)}`)
+  return {
+    accepted: new Set(authored.accepted.map(({ text }) => text)),
+    pairs,
+    // Each kind of slip in a few hundred of them says what all of them would.
+    made: slipsIn(
+      pairs.filter((_, at) => at % 5 === 0),
+      tag
+    ),
+    /** Whether the slip brings a fault that the text did not have before: an accepted one hides nothing else. */
+    isFound({ english, target, damaged }: Slip): boolean {
+      const before = new Set(faultsOf(english, target))
+      return faultsOf(english, damaged).some(fault => !before.has(fault))
+    }
+  }
 }
+
+const spanish = held('es')
 
 /**
  * What has to be found of each kind, in hundredths. A clause between commas that is no list ("seen from
@@ -51,6 +64,7 @@ function isFound({ english, target, damaged }: Slip): boolean {
 const AT_LEAST: Readonly<Record<SlipKind, number>> = {
   number: 100,
   unit: 100,
+  bound: 100,
   phone: 100,
   placeholder: 100,
   'dropped-item': 100,
@@ -62,19 +76,39 @@ const AT_LEAST: Readonly<Record<SlipKind, number>> = {
 
 const LEAST_MADE: Readonly<Partial<Record<SlipKind, number>>> = {
   'dropped-item': 97,
-  negation: 85
+  negation: 85,
+  // "Or less" of a color or a distance has no number that the English side could be told by.
+  bound: 93
 }
 
-describe.each([
-  ['written by hand', byHand, {}],
-  ['made in the shipped texts', made, LEAST_MADE]
-] as const)('slips %s', (_, slips, least) => {
+/**
+ * What the machine's slips in the other languages come to. A number that stands in English without its unit of
+ * time tells of no other unit; in Chinese and Vietnamese many a plain word holds a denial, so that one that is
+ * lost beside another may go unseen.
+ */
+const LEAST_MADE_IN: Readonly<Record<string, Readonly<Partial<Record<SlipKind, number>>>>> = {
+  zh: { unit: 98, untranslated: 99, negation: 80 },
+  vi: { unit: 98, bound: 96, 'dropped-item': 97, negation: 88, 'danger-word': 88 },
+  ar: { negation: 88 }
+}
+
+const TRIALS = [
+  ['written by hand', spanish, byHand, {}],
+  ['made in the shipped texts in es', spanish, spanish.made, LEAST_MADE],
+  ...Object.entries(LEAST_MADE_IN).map(([tag, least]) => {
+    const language = held(tag)
+    return [`made in the shipped texts in ${tag}`, language, language.made, least] as const
+  })
+] as const
+
+describe.each(TRIALS)('slips %s', (_, { isFound }, slips, least) => {
   test('are many, and each changes its text', () => {
     expect(slips.length).toBeGreaterThan(140)
     expect(slips.filter(({ target, damaged }) => target === damaged)).toEqual([])
   })
 
-  test.each(KINDS)('%s', kind => {
+  const kinds = KINDS.filter(kind => slips.some(slip => slip.kind === kind))
+  test.each(kinds)('%s', kind => {
     const ofKind = slips.filter(slip => slip.kind === kind)
     const missed = ofKind.filter(slip => !isFound(slip))
     const share = (100 * (ofKind.length - missed.length)) / ofKind.length
@@ -88,11 +122,9 @@ const told = (all: readonly Slip[], missed: readonly Slip[]) =>
     .map(({ english, damaged }) => `\n${english}\n${damaged}`)
     .join('\n')}`
 
-describe('the rules are quiet where nothing is wrong', () => {
+describe.each(['es', 'zh', 'vi', 'ar'])('the rules are quiet where nothing is wrong in %s', tag => {
   test('under two texts of a hundred are accepted by name', () => {
-    const texts = new Set(
-      (authored as unknown as { accepted: { text: string }[] }).accepted.map(({ text }) => text)
-    )
-    expect((100 * texts.size) / pairs.length).toBeLessThan(2)
+    const { accepted, pairs } = tag === 'es' ? spanish : held(tag)
+    expect((100 * accepted.size) / pairs.length).toBeLessThan(2)
   })
 })
