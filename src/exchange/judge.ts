@@ -1,7 +1,7 @@
-import { type ReadyGlossary, readyGlossary } from '../translation/glossary.ts'
+import type { Glossary } from '../translation/glossary.ts'
 import { textHash } from '../translation/ledger.ts'
-import { lintPair } from '../translation/lint.ts'
 import { faultText, type LintRule } from '../translation/pair.ts'
+import { type LintsPair, pairLinter } from '../translation/pair-linter.ts'
 import { saidTwoWays } from '../translation/two-ways.ts'
 import { countWords } from '../words/lengths.ts'
 import type { ExchangeText, ReturnedText } from './exchange-text.ts'
@@ -48,7 +48,7 @@ export interface JudgedImport {
 
 /** What is agreed on with a language, as far as an import asks for it. */
 export interface Agreed {
-  readonly glossary: Parameters<typeof readyGlossary>[0] | null
+  readonly glossary: Glossary | null
   readonly accepted: readonly {
     readonly text: string
     readonly rule: LintRule
@@ -68,7 +68,7 @@ export async function judged(
   agreed: Agreed
 ): Promise<JudgedImport> {
   const now = new Map(current.map(text => [text.id, text]))
-  const glossary = agreed.glossary === null ? null : readyGlossary(agreed.glossary)
+  const lint = pairLinter(tag, agreed.glossary)
   const times = new Map<string, number>()
   for (const { id } of returned) times.set(id, (times.get(id) ?? 0) + 1)
   const left: LeftText[] = []
@@ -92,7 +92,7 @@ export async function judged(
     else if (text.most !== null && countWords(offered) > text.most)
       leave('too-long', String(text.most))
     else {
-      const found = faults(text, offered, tag, glossary, agreed)
+      const found = faults(text, offered, lint, agreed)
       if (found !== '') leave('refused', found)
       else taken.push({ id: text.id, english: text.english, before: text.target, target: offered })
     }
@@ -104,12 +104,11 @@ export async function judged(
 function faults(
   { id, english }: ExchangeText,
   target: string,
-  tag: string,
-  glossary: ReadyGlossary | null,
+  lint: LintsPair,
   { accepted }: Agreed
 ): string {
   if (isOfTheLanguage(id)) return ''
-  return lintPair({ english, target }, tag, glossary)
+  return lint({ english, target })
     .filter(
       fault =>
         !accepted.some(

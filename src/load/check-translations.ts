@@ -1,9 +1,8 @@
 import type { FindingCode } from '../findings/catalogue.ts'
 import type { Place } from '../findings/place.ts'
 import { isForStaff } from '../translation/audience.ts'
-import { type ReadyGlossary, readyGlossary } from '../translation/glossary.ts'
-import { lintPair } from '../translation/lint.ts'
 import { faultText, type LintRule, type TextFault } from '../translation/pair.ts'
+import { type LintsPair, pairLinter } from '../translation/pair-linter.ts'
 import { saidTwoWays } from '../translation/two-ways.ts'
 import { SOURCE_TAG } from './check-words.ts'
 import type { AuthoredProject, Shaped } from './project.ts'
@@ -35,7 +34,7 @@ export function checkTranslations(project: AuthoredProject, report: FindingRepor
 interface Held {
   readonly tag: string
   readonly authored: Shaped<AuthoredGlossary> | null
-  readonly glossary: ReadyGlossary | null
+  readonly lint: LintsPair
   /** The accepted faults that were met. */
   readonly met: Set<number>
   readonly said: {
@@ -49,7 +48,7 @@ interface Held {
 const openLanguage = (tag: string, authored: Shaped<AuthoredGlossary> | null): Held => ({
   tag,
   authored,
-  glossary: authored ? readyGlossary(authored.value) : null,
+  lint: pairLinter(tag, authored?.value ?? null),
   met: new Set(),
   said: []
 })
@@ -88,7 +87,7 @@ function checkFile(
     const place = () => translation.doc.place(key.split('.'))
     // Plural forms of one English are several on purpose.
     if (key === original) held.said.push({ english: said, target: text, place, key })
-    for (const fault of lintPair({ english: said, target: text }, held.tag, held.glossary)) {
+    for (const fault of held.lint({ english: said, target: text })) {
       if (isAccepted(held, `${stem}:${key}`, fault)) continue
       const where = english?.doc.place(original.split('.'))
       const because = where ? [{ label: 'The English text', place: where }] : []
