@@ -6,10 +6,10 @@ import { useVisits } from './visit.ts'
 
 const MOST_TABS = 60
 
-/** Presses Tab until the focus stands on the element; fails when Tab never gets there. */
-async function tabTo(page: Page, selector: string): Promise<void> {
+/** Presses Tab, or Shift and Tab, until the focus stands on the element; fails when it never gets there. */
+async function tabTo(page: Page, selector: string, key = 'Tab'): Promise<void> {
   for (let tabs = 0; tabs < MOST_TABS; tabs++) {
-    await page.keyboard.press('Tab')
+    await page.keyboard.press(key)
     if (await page.evaluate(one => document.activeElement?.matches(one), selector)) return
   }
   throw new Error(`Tab never comes to ${selector}`)
@@ -112,10 +112,8 @@ describe('a jar walked with the keyboard alone', () => {
     await answer(page, 'people-signs', 'none')
     await arrived(page, 'container-signs')
     await tabTo(page, '.string .bead')
-    // Back, start over and the other language stand before the walk so far; Shift turns Tab around.
-    await page.keyboard.press('Shift+Tab')
-    await page.keyboard.press('Shift+Tab')
-    await page.keyboard.press('Shift+Tab')
+    // Back stands before the walk so far.
+    await tabTo(page, '[data-move="back"]', 'Shift+Tab')
     await page.keyboard.press('Enter')
 
     await arrived(page, 'people-signs')

@@ -74,7 +74,8 @@ describe('a visitor who sits still', () => {
     await page.locator('.start').waitFor()
     expect(await page.locator('html').getAttribute('lang')).toBe('en')
     expect(await page.locator('.outcome, .question, .bead, .sheet, dialog').count()).toBe(0)
-    // The next visitor's fields are empty.
+    // The next visitor's fields are empty. A screen comes after a timer, so time has to pass again.
+    await page.clock.resume()
     await touchLanguage(page)
     await begin(page)
     expect(await page.locator('input:checked, button.bead').count()).toBe(0)
