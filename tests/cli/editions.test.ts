@@ -1,7 +1,8 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { copyShipped } from '../helpers/copy-shipped.ts'
 import { openOnce, runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-editions-'))
@@ -19,9 +20,7 @@ const edit = (file: string, by: (text: string) => string) => {
 }
 
 beforeAll(async () => {
-  for (const folder of ['trees', 'shared', 'locales', 'public']) {
-    cpSync(folder, join(own, folder), { recursive: true })
-  }
+  copyShipped(own)
   rmSync(join(own, 'trees/editions'), { recursive: true, force: true })
   expect((await here('publish', 'kombucha-jar')).code).toBe(0)
 })

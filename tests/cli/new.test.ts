@@ -1,8 +1,9 @@
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { walk } from '../../src/evaluate/walk.ts'
+import { copyShipped } from '../helpers/copy-shipped.ts'
 import { usualExcept } from '../helpers/usual.ts'
 import { openOnce, runCommand } from './run-command.ts'
 
@@ -10,9 +11,7 @@ const own = mkdtempSync(join(tmpdir(), 'jarside-new-'))
 const begin = (...args: readonly string[]) => runCommand(['new', ...args, '--in', own])
 
 beforeAll(() => {
-  for (const folder of ['trees', 'shared', 'locales', 'public']) {
-    cpSync(folder, join(own, folder), { recursive: true })
-  }
+  copyShipped(own)
 })
 afterAll(() => rmSync(own, { recursive: true, force: true }))
 

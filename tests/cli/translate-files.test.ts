@@ -1,8 +1,9 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { loadProject } from '../../src/cli/read-project.ts'
+import { copyShipped } from '../helpers/copy-shipped.ts'
 import { runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-exchange-'))
@@ -25,10 +26,7 @@ const OLD = 'Durante 10 días, fíjese si aparecen señales de enfermedad.'
 const BETTER = 'Fíjese durante 10 días si aparecen señales de enfermedad.'
 const THEIRS = 'Vigile durante 10 días si aparecen señales de enfermedad.'
 const REFUSED = 'No se fije durante 12 días si aparecen señales de enfermedad.'
-const FOLDERS = ['trees', 'shared', 'locales', 'public']
-const anew = () => {
-  for (const folder of FOLDERS) cpSync(folder, file(folder), { recursive: true, force: true })
-}
+const anew = () => copyShipped(own)
 
 beforeAll(anew)
 afterAll(() => rmSync(own, { recursive: true, force: true }))

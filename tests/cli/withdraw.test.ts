@@ -1,18 +1,17 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { pack } from '../../src/bundle/browser-bundle.ts'
 import { embedTrees } from '../../src/bundle/embed-bundle.ts'
+import { copyShipped } from '../helpers/copy-shipped.ts'
 import { openOnce, runCommand } from './run-command.ts'
 
 const own = mkdtempSync(join(tmpdir(), 'jarside-withdrawn-'))
 const here = (...args: readonly string[]) => runCommand([...args, '--in', own])
 
 beforeAll(async () => {
-  for (const folder of ['trees', 'shared', 'locales', 'public']) {
-    cpSync(folder, join(own, folder), { recursive: true })
-  }
+  copyShipped(own)
   const why = ['--because', 'the limit at day seven is wrong']
   expect(await here('withdraw', 'kombucha-jar', ...why)).toEqual({
     code: 0,
