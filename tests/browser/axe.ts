@@ -26,24 +26,35 @@ export async function axeFaults(page: Page, manner = 'light'): Promise<readonly 
   )
 }
 
+/** By its name the browser gives the same world again, as long as the page is the same. */
+const WORLD = 'axe'
+
 /**
  * Runs axe beside the page's own scripts, in a world of its own: there the page's policy does not hold it
- * up, and a clock that a test has stopped goes on.
+ * up, and a clock that a test has stopped goes on. Its source takes as long to read as a screen to look at,
+ * so it is given to a page once.
  */
 async function violationsOn(page: Page, options: axe.RunOptions): Promise<axe.Result[]> {
   const session = await page.context().newCDPSession(page)
   try {
     const { frameTree } = await session.send('Page.getFrameTree')
     const { executionContextId: contextId } = await session.send('Page.createIsolatedWorld', {
-      frameId: frameTree.frame.id
+      ...{ frameId: frameTree.frame.id, worldName: WORLD }
     })
-    const expression = `${axe.source};
-      axe.run(document, ${JSON.stringify(options)}).then(({ violations }) => JSON.stringify(violations))`
-    const { result, exceptionDetails } = await session.send('Runtime.evaluate', {
-      ...{ expression, contextId, awaitPromise: true, returnByValue: true }
-    })
-    if (exceptionDetails) throw new Error(exceptionDetails.exception?.description ?? 'axe failed')
-    return JSON.parse(result.value)
+    const evaluated = async (expression: string): Promise<string> => {
+      const { result, exceptionDetails } = await session.send('Runtime.evaluate', {
+        ...{ expression, contextId, awaitPromise: true, returnByValue: true }
+      })
+      if (exceptionDetails) throw new Error(exceptionDetails.exception?.description ?? 'axe failed')
+      return result.value
+    }
+    if ((await evaluated('typeof axe')) === 'undefined') await evaluated(`${axe.source}; ''`)
+    const run = JSON.stringify({ ...options, resultTypes: ['violations'] })
+    return JSON.parse(
+      await evaluated(
+        `axe.run(document, ${run}).then(({ violations }) => JSON.stringify(violations))`
+      )
+    )
   } finally {
     await session.detach()
   }
