@@ -23,7 +23,8 @@ const { values } = parseArgs({
 process.env.NODE_ENV = 'production'
 
 const { loaded } = await loadProject()
-const LANGUAGES = Object.keys(loaded.words)
+// How words are counted is known of these two.
+const LANGUAGES = ['en', 'es']
 const wanted = (all, named = all) => {
   const unknown = named.filter(each => !all.includes(each))
   if (unknown.length === 0) return named

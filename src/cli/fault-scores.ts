@@ -65,10 +65,11 @@ function countsText(
   ].join(', ')
 }
 
-/** A tree's fingerprint, with what the scores read and its meaning leaves out. */
+/** A tree's fingerprint, with what the scores read and its meaning leaves out; the order of rules means nothing. */
 function scoredPrint({ fingerprint, spokenRules, openCases }: Tree): string {
+  const rules = [...spokenRules].sort((one, other) => (one.id < other.id ? -1 : 1))
   return createHash('sha256')
-    .update(JSON.stringify([fingerprint, spokenRules, openCases]))
+    .update(JSON.stringify([fingerprint, rules, openCases]))
     .digest('hex')
 }
 

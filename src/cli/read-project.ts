@@ -19,6 +19,7 @@ export const PROJECT =
 const AUTHORED: readonly { readonly folder: string; readonly ending: string }[] = [
   { folder: 'shared', ending: '.yaml' },
   { folder: 'shared/pieces', ending: '.yaml' },
+  { folder: 'shared/rules', ending: '.yaml' },
   { folder: 'shared/rows', ending: '.yaml' },
   { folder: 'shared/glossary', ending: '.yaml' },
   { folder: 'shared/reviews', ending: '.json' },

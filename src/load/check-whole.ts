@@ -10,7 +10,7 @@ export function checkWhole(
   linked: readonly LinkedTree[],
   report: FindingReport
 ): void {
-  const { observations, pieces, trees, rules, rows, sharedRows } = project
+  const { observations, pieces, trees, rules, rows, sharedRules, sharedRows } = project
   const asked = new Set(linked.flatMap(({ tree }) => Object.keys(tree.observations)))
   for (const observation of Object.keys(observations?.value ?? {})) {
     if (asked.has(observation) || !observations) continue
@@ -27,9 +27,14 @@ export function checkWhole(
       report.add('missing-file', doc.place([kind]), { file, holds: `the tree of these ${kind}` })
     }
   }
-  const named = new Set([...rows.values()].flatMap(({ value }) => value.with ?? []))
-  for (const [name, { doc }] of sharedRows) {
-    if (!named.has(name)) report.add('piece-unused', doc.place(['rows']), { piece: name })
+  for (const [kind, files, shared] of [
+    ['rules', rules, sharedRules] as const,
+    ['rows', rows, sharedRows] as const
+  ]) {
+    const named = new Set([...files.values()].flatMap(({ value }) => value.with ?? []))
+    for (const [name, { doc }] of shared) {
+      if (!named.has(name)) report.add('piece-unused', doc.place([kind]), { piece: name })
+    }
   }
   checkDeeds(project, linked, report)
 }

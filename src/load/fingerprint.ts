@@ -7,8 +7,10 @@ type Meaning = Omit<Tree, 'fingerprint' | 'wordsFingerprint'>
 /** SHA-256 over what a tree means: its review and edition may change and it stays. */
 export function meaningFingerprint(tree: Meaning): Promise<string> {
   const { id, verdicts, observations, start, questions, after, advice, countsDays } = tree
-  // Who says otherwise is for reviewers: what a rule demands stays the same.
-  const rules = tree.rules.map(({ dissent: _, ...rule }) => rule)
+  // Who says otherwise is for reviewers: what a rule demands stays the same. In which order rules stand means nothing.
+  const rules = tree.rules
+    .map(({ dissent: _, ...rule }) => rule)
+    .sort((one, other) => (one.id < other.id ? -1 : 1))
   const counts = countsDays === undefined ? {} : { countsDays }
   return sha256({ id, verdicts, observations, start, questions, after, rules, advice, ...counts })
 }

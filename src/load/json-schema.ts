@@ -109,6 +109,7 @@ export function schemaFileFor(file: FileKind): string | null {
     file.kind === 'fault-scores'
   )
     return null
+  if (file.kind === 'shared-rules') return 'rules.schema.json'
   if (file.kind === 'shared-rows') return 'rows.schema.json'
   if (file.kind !== 'words') return `${file.kind}.schema.json`
   return `locale-${Object.hasOwn(LOCALE_SCHEMAS, file.stem) ? file.stem : 'tree'}.schema.json`

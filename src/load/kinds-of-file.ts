@@ -15,10 +15,17 @@ export type FileKind =
         | 'long-words'
     }
   | { readonly kind: SharedOut }
-  | { readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows'; readonly stem: string }
   | { readonly kind: 'glossary' | 'reviews'; readonly tag: string }
   | {
-      readonly kind: 'piece' | 'tree' | 'rules' | 'rows' | 'shared-rows' | 'know-how' | 'practice'
+      readonly kind:
+        | 'piece'
+        | 'tree'
+        | 'rules'
+        | 'rows'
+        | 'shared-rules'
+        | 'shared-rows'
+        | 'know-how'
+        | 'practice'
       readonly stem: string
     }
   | { readonly kind: 'edition'; readonly stem: string; readonly edition: number }
@@ -48,6 +55,10 @@ const WHERE: readonly (readonly [RegExp, (parts: readonly string[]) => FileKind]
   [new RegExp(`^trees/(${NAME})/rules\\.yaml$`), ([, stem = '']) => ({ kind: 'rules', stem })],
   [new RegExp(`^trees/(${NAME})/tree\\.yaml$`), ([, stem = '']) => ({ kind: 'tree', stem })],
   [new RegExp(`^trees/(${NAME})/rows\\.yaml$`), ([, stem = '']) => ({ kind: 'rows', stem })],
+  [
+    new RegExp(`^shared/rules/(${NAME})\\.yaml$`),
+    ([, stem = '']) => ({ kind: 'shared-rules', stem })
+  ],
   [
     new RegExp(`^shared/rows/(${NAME})\\.yaml$`),
     ([, stem = '']) => ({ kind: 'shared-rows', stem })

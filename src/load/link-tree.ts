@@ -15,6 +15,7 @@ import { type Linking, unknownName } from './linking.ts'
 import { withoutUsual } from './never-applies.ts'
 import type { AuthoredProject, Shaped } from './project.ts'
 import { type FindingReport, openReport } from './report.ts'
+import type { AuthoredRules } from './schemas/rules.ts'
 import type { AuthoredDeeds } from './schemas/steps.ts'
 import type { AuthoredTree } from './schemas/tree.ts'
 import type { AuthoredVerdicts } from './schemas/verdicts.ts'
@@ -48,7 +49,7 @@ export function linkTree(
   const draft = unfoldInstead(expand(authored, project.pieces, report), { observations, report })
   const notes = new Set(draft.notes.keys())
   const linking: Linking = { ...catalogue, report, notes, notesAdded: new Set() }
-  const rules = draftRules(authored, project)
+  const rules = draftRules(authored, project, report)
   const unfound = project.rules.get(authored.value.id)?.value['unfound-faults'] ?? {}
   const linked = link(linking, authored, shared, draft, rules, unfound)
   to.findings.push(...report.findings)
@@ -119,10 +120,14 @@ function link(
   }
 }
 
-/** The rules of a tree, in its file or in one of their own, and those of its pieces under their prefix. */
+/**
+ * The rules of a tree, in its file or in one of their own, those of `shared/rules` that it takes in, and those of
+ * its pieces under their prefix.
+ */
 function draftRules(
   { value, doc }: Shaped<AuthoredTree>,
-  project: AuthoredProject
+  project: AuthoredProject,
+  report: FindingReport
 ): readonly DraftRule[] {
   const apart = project.rules.get(value.id)
   const pieces = Object.keys(value.pieces ?? {}).flatMap(id => project.pieces.get(id) ?? [])
@@ -133,13 +138,32 @@ function draftRules(
       rules: piece.value.rules ?? []
     })),
     { doc, prefix: '', rules: value.rules ?? [] },
-    ...(apart ? [{ doc: apart.doc, prefix: '', rules: apart.value.rules }] : [])
+    ...(apart ? [...sharedRules(apart, project, report), apart] : []).map(each => ({
+      doc: each.doc,
+      prefix: '',
+      rules: each.value.rules
+    }))
   ].flatMap(({ doc, prefix, rules }) =>
     rules.map((body, index) => ({
       body: { ...body, id: `${prefix}${body.id}` },
       place: (keys, part) => doc.place(['rules', index, ...keys], part)
     }))
   )
+}
+
+function sharedRules(
+  { value, doc }: Shaped<AuthoredRules>,
+  project: AuthoredProject,
+  report: FindingReport
+): readonly Shaped<AuthoredRules>[] {
+  return (value.with ?? []).flatMap((name, index) => {
+    const rules = project.sharedRules.get(name)
+    if (rules !== undefined) return rules
+    const file = `shared/rules/${name}.yaml`
+    const facts = { file, holds: 'rules that several trees share' }
+    report.add('missing-file', doc.place(['with', index], 'value'), facts)
+    return []
+  })
 }
 
 /** Reports each thing asked of which nothing is usual, once, and not at every rule that trips over it. */

@@ -53,6 +53,8 @@ export interface AuthoredProject {
   readonly trees: Map<string, Shaped<AuthoredTree>>
   readonly rules: Map<string, Shaped<AuthoredRules>>
   readonly rows: Map<string, Shaped<AuthoredRows>>
+  /** Rules that several trees share, by name. */
+  readonly sharedRules: Map<string, Shaped<AuthoredRules>>
   /** Rows that several trees share, by name. */
   readonly sharedRows: Map<string, Shaped<AuthoredRows>>
   /** What is agreed on between English and a language, by its tag. */
@@ -96,6 +98,7 @@ export function readProject(
     trees: new Map(),
     rules: new Map(),
     rows: new Map(),
+    sharedRules: new Map(),
     sharedRows: new Map(),
     glossaries: new Map(),
     reviews: new Map(),
@@ -184,6 +187,9 @@ function readInto(
       break
     case 'rows':
       keep(project.rows, what.stem, as(rowsSchema))
+      break
+    case 'shared-rules':
+      keep(project.sharedRules, what.stem, as(rulesSchema))
       break
     case 'shared-rows':
       keep(project.sharedRows, what.stem, as(rowsSchema))

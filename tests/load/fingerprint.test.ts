@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { describe, expect, test } from 'vitest'
 import { canonicalJson } from '../../src/load/fingerprint.ts'
 import { load } from '../../src/load/load.ts'
+import { must } from '../../src/tree/must.ts'
 import { projectWhere, wholeProject } from './project-files.ts'
 
 const printsOf = async (files = wholeProject()) => {
@@ -11,7 +12,7 @@ const printsOf = async (files = wholeProject()) => {
 }
 
 describe('a fingerprint changes with the meaning and with nothing else', () => {
-  test('it is the SHA-256 of the meaning, keys in order', async () => {
+  test('it is the SHA-256 of the meaning, keys and rules in order', async () => {
     const { tree, meaning } = await printsOf()
     const {
       edition,
@@ -25,8 +26,9 @@ describe('a fingerprint changes with the meaning and with nothing else', () => {
       fingerprint,
       wordsFingerprint,
       ...rest
-    } = tree ?? {}
-    expect(meaning).toBe(createHash('sha256').update(canonicalJson(rest)).digest('hex'))
+    } = must(tree, 'tree')
+    const inOrder = { ...rest, rules: rest.rules.toSorted((a, b) => a.id.localeCompare(b.id)) }
+    expect(meaning).toBe(createHash('sha256').update(canonicalJson(inOrder)).digest('hex'))
   })
 
   test.each([
@@ -38,6 +40,20 @@ describe('a fingerprint changes with the meaning and with nothing else', () => {
     const after = await printsOf(projectWhere('trees/jar/tree.yaml', passage, by))
     expect(after.meaning).toBe(before.meaning)
     expect(after.words).toBe(before.words)
+  })
+
+  test('the order of rules leaves it', async () => {
+    const rule = (id: string) =>
+      `  - id: ${id}\n    when: { growth: fuzzy }\n    then: { use-is: never }\n    basis: memory\n    because: [guide]\n`
+    const ordered = (...ids: readonly string[]) => [
+      ...wholeProject(),
+      { path: 'trees/jar/rules.yaml', text: `rules:\n${ids.map(rule).join('')}` }
+    ]
+    const one = await printsOf(ordered('first', 'second'))
+    const other = await printsOf(ordered('second', 'first'))
+    expect(one.tree?.rules.map(({ id }) => id)).not.toEqual(other.tree?.rules.map(({ id }) => id))
+    expect(one.meaning).toBe(other.meaning)
+    expect(one.meaning).not.toBe((await printsOf()).meaning)
   })
 
   test.each([

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { load } from '../../src/load/load.ts'
 import { authoredFiles } from '../helpers/shipped.ts'
-import { projectWhere } from './project-files.ts'
+import { projectWhere, wholeProject } from './project-files.ts'
 
 /** What becomes of the whole project's one rule when these lines stand in place of its condition. */
 const ruleWith = async (lines: string) => {
@@ -86,5 +86,43 @@ describe('what a piece forbids to say', () => {
 
   test('is a step that some tree says', async () => {
     expect((await forbidding('bag-itt')).codes).toEqual(['unknown-step'])
+  })
+})
+
+describe('rules that several trees share', () => {
+  const SHARED = [
+    'rules:',
+    '  - id: fuzz-is-not-drunk',
+    '    when: { growth: fuzzy }',
+    '    then: { use-is: never }',
+    '    basis: memory',
+    '    because: [guide]',
+    ''
+  ].join('\n')
+  const own = (text: string) => ({ path: 'trees/jar/rules.yaml', text })
+  const shared = (text = SHARED) => ({ path: 'shared/rules/fur.yaml', text })
+  const loaded = (...files: readonly { path: string; text: string }[]) =>
+    load([...wholeProject(), ...files])
+
+  test('are taken in under their own names, beside those of the tree', async () => {
+    const { trees, findings } = await loaded(own('with: [fur]\nrules: []\n'), shared())
+    expect(findings).toEqual([])
+    expect(trees[0]?.rules.map(({ id }) => id)).toContain('fuzz-is-not-drunk')
+  })
+
+  test('and are about what the tree does not ask are found where they stand', async () => {
+    const text = SHARED.replace('growth:', 'foam:')
+    const { findings } = await loaded(own('with: [fur]\nrules: []\n'), shared(text))
+    expect(findings.map(({ code, place }) => [code, place?.file])).toEqual([
+      ['unknown-observation', 'shared/rules/fur.yaml']
+    ])
+  })
+
+  test('are found where they are not there, are named by nobody, or bear a name twice', async () => {
+    const codes = async (...files: readonly { path: string; text: string }[]) =>
+      (await loaded(...files)).findings.map(({ code }) => code)
+    expect(await codes(own('with: [fur]\nrules: []\n'))).toEqual(['missing-file'])
+    expect(await codes(shared())).toEqual(['piece-unused'])
+    expect(await codes(own(`with: [fur]\n${SHARED}`), shared())).toEqual(['duplicate-id'])
   })
 })

@@ -83,8 +83,9 @@ export const ruleSchema = z
   .meta({ id: 'rule' })
 export type AuthoredRule = z.infer<typeof ruleSchema>
 
-/** `trees/<id>/rules.yaml`: the rules of a tree, in a file of their own. */
+/** `trees/<id>/rules.yaml`: the rules of a tree, and `shared/rules/<name>.yaml`: rules that several share. */
 export const rulesSchema = z.strictObject({
+  with: z.array(id).min(1).optional().describe('Rules of shared/rules that hold for this one too.'),
   rules: z.array(ruleSchema).describe('What must hold for every set of answers.'),
   'unfound-faults': z
     .record(text, text.describe('Why no rule can find it, or none is written.'))
