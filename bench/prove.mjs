@@ -1,6 +1,5 @@
-// The prover beside others, and how it grows: npm run -s bench -- prove. JSON on stdout, progress on stderr.
+// The prover beside others, and how it grows: npm run -s bench -- prove. Progress on stderr.
 import { spawn } from 'node:child_process'
-import { cpus } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { median } from './figures.mjs'
 
@@ -9,62 +8,63 @@ const RUNS = 3
 const SIZES = [100, 300, 1000, 3000, 10000]
 const OBSERVATIONS = [20, 100, 200]
 
-const beside = []
-for (const tree of [
-  { tree: 'shipped' },
-  ...[8, 10, 12].map(questions => ({ tree: 'three', questions }))
-]) {
-  beside.push({
-    ...tree,
-    prover: await alone({ work: 'prover', ...tree, seconds: 60 }),
-    force: await alone({ work: 'force', ...tree, seconds: 20 }),
-    generation: await alone({ work: 'generation', ...tree, seconds: 60 }),
-    withAnswers: await alone({ work: 'generation', withAnswers: true, ...tree, seconds: 60 })
-  })
-}
-const shipped = await alone({ work: 'shipped', tree: 'shipped', seconds: 60 })
-
-const growth = []
-for (const observations of OBSERVATIONS) {
-  const cases = []
-  // Fewer questions than so many observations take cannot be generated.
-  for (const questions of SIZES.filter(size => size >= 1.5 * observations)) {
-    const runs = []
-    for (let run = 0; run < RUNS; run++) {
-      runs.push(await alone({ work: 'large', tree: 'shape', questions, observations, seconds: 60 }))
-    }
-    const ms = median(runs.map(run => run.ms))
-    const { reached, rules, standings, stopped } = runs[0]
-    cases.push({
-      questions,
-      ms,
-      reachedMs: median(runs.map(run => run.reachedMs)),
-      peakMB: Math.max(...runs.map(run => run.peakMB)),
-      heapMB: Math.max(...runs.map(run => run.heapMB)),
-      reached,
-      rules,
-      standings,
-      ...(stopped && { stopped })
+/** Each case in a process of its own: about nine minutes. */
+export async function measureProofs() {
+  const beside = []
+  for (const tree of [
+    { tree: 'shipped' },
+    ...[8, 10, 12].map(questions => ({ tree: 'three', questions }))
+  ]) {
+    beside.push({
+      ...tree,
+      prover: await alone({ work: 'prover', ...tree, seconds: 60 }),
+      force: await alone({ work: 'force', ...tree, seconds: 20 }),
+      generation: await alone({ work: 'generation', ...tree, seconds: 60 }),
+      withAnswers: await alone({ work: 'generation', withAnswers: true, ...tree, seconds: 60 })
     })
   }
-  growth.push({ observations, cases, exponent: slope(cases.map(one => [one.questions, one.ms])) })
-}
+  const shipped = await alone({ work: 'shipped', tree: 'shipped', seconds: 60 })
 
-const stops = []
-for (const tree of ['shape', 'hostile']) {
-  for (const questions of tree === 'shape' ? [100, 300, 1000, 3000, 10000] : [20, 30, 60, 100]) {
-    const size = { tree, questions, observations: questions < 60 ? 10 : 20, seconds: 30 }
-    const result = await alone({ work: 'diagrams', ...size })
-    const search = tree === 'hostile' ? await alone({ work: 'large', ...size }) : undefined
-    stops.push({ ...size, diagrams: result, ...(search && { search }) })
+  const growth = []
+  for (const observations of OBSERVATIONS) {
+    const cases = []
+    // Fewer questions than so many observations take cannot be generated.
+    for (const questions of SIZES.filter(size => size >= 1.5 * observations)) {
+      const runs = []
+      for (let run = 0; run < RUNS; run++) {
+        runs.push(
+          await alone({ work: 'large', tree: 'shape', questions, observations, seconds: 60 })
+        )
+      }
+      const ms = median(runs.map(run => run.ms))
+      const { reached, rules, standings, stopped } = runs[0]
+      cases.push({
+        questions,
+        ms,
+        reachedMs: median(runs.map(run => run.reachedMs)),
+        peakMB: Math.max(...runs.map(run => run.peakMB)),
+        heapMB: Math.max(...runs.map(run => run.heapMB)),
+        reached,
+        rules,
+        standings,
+        ...(stopped && { stopped })
+      })
+    }
+    growth.push({ observations, cases, exponent: slope(cases.map(one => [one.questions, one.ms])) })
   }
-}
 
-const machine = { node: process.version, cores: cpus().length, model: cpus()[0]?.model }
-const on = new Date().toISOString().slice(0, 10)
-process.stdout.write(
-  `${JSON.stringify({ on, machine, runs: RUNS, shipped, beside, growth, stops }, null, 2)}\n`
-)
+  const stops = []
+  for (const tree of ['shape', 'hostile']) {
+    for (const questions of tree === 'shape' ? [100, 300, 1000, 3000, 10000] : [20, 30, 60, 100]) {
+      const size = { tree, questions, observations: questions < 60 ? 10 : 20, seconds: 30 }
+      const result = await alone({ work: 'diagrams', ...size })
+      const search = tree === 'hostile' ? await alone({ work: 'large', ...size }) : undefined
+      stops.push({ ...size, diagrams: result, ...(search && { search }) })
+    }
+  }
+
+  return { runs: RUNS, shipped, beside, growth, stops }
+}
 
 /** One case in a process of its own, ended when its time is up; the last thing that it said counts. */
 function alone(wanted) {

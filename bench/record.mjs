@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { cpus, loadavg } from 'node:os'
 import { join } from 'node:path'
 import { root } from '../.ci/install.mjs'
+import { proofRows } from './proof-rows.mjs'
 
 const FOLDER = join(root, 'bench/measured')
 const PAGE = 'docs/measured.md'
@@ -11,7 +12,7 @@ const PARTS = {
   page: { title: 'The page', rows: pageRows },
   commands: { title: 'The command, with a warm cache', rows: commandRows },
   science: { title: 'The models', rows: scienceRows },
-  prove: { title: 'The proofs', rows: null },
+  prove: { title: 'The proofs', rows: proofRows },
   tally: { title: 'The logs of several desks', rows: tallyRows },
   quarter: { title: 'A report in the browser', rows: quarterRows }
 }

@@ -1,0 +1,1 @@
+export function proofRows(figures: object): readonly (readonly (string | undefined)[])[]
