@@ -5,8 +5,8 @@ export const spilling = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {
     const { scrollWidth, clientWidth } = document.documentElement
     const past = [...document.querySelectorAll('body *')].filter(one => {
-      // The string of answers scrolls by itself, and what is for the ear alone has no place.
-      if (one.closest('.string ol, .visually-hidden, svg')) return false
+      // The string of answers and the head scroll by themselves, and what is for the ear alone has no place.
+      if (one.closest('.string ol, .masthead-moves, .visually-hidden, svg')) return false
       const { left, right, width } = one.getBoundingClientRect()
       return width > 0 && (right > clientWidth + 0.5 || left < -0.5)
     })

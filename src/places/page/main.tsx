@@ -4,6 +4,7 @@ import '../../style/base.css'
 import '../../style/question.css'
 import '../../style/walk.css'
 import '../../style/choose.css'
+import '../../style/page.css'
 import { showPage } from '../../last-resort/show-page.tsx'
 import { Front } from './front.tsx'
 
