@@ -18,6 +18,7 @@ import { commandsIn, HABITS, type Habit, habitsBroken } from '../readability/hab
 import { longWords, withoutNeeded } from '../readability/long-words.ts'
 import { reportOf } from '../report/report.ts'
 import type { Tree } from '../tree/tree.ts'
+import { listedText } from '../words/listed.ts'
 import { type Said, say } from '../words/say.ts'
 import { createWords, SOURCE_TAG, type Words } from '../words/words.ts'
 
@@ -64,8 +65,14 @@ function sheetsOf(
     if (outcome === null) return []
     const said = say(reportOf(tree, outcome, null, today), words, sources)
     const actions = [...said.doNow, ...said.later]
-    return [{ verdict: id, actions, all: [...toldOf(said), ...actions] }]
+    return [{ verdict: id, actions, all: [...toldOf(said).flatMap(asShown), ...actions] }]
   })
+}
+
+/** A list in a sentence is shown as a list: each of its parts stands by itself. */
+const asShown = (text: string): readonly string[] => {
+  const list = listedText(text)
+  return list === null ? [text] : [list.lead, ...list.parts]
 }
 
 const toldOf = ({ verdicts, use, recheck, sections }: Said): readonly string[] =>

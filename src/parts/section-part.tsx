@@ -1,3 +1,4 @@
+import { listedText } from '../words/listed.ts'
 import type { Section } from '../words/say.ts'
 import { useSpeech } from './setting.tsx'
 import { Both } from './text.tsx'
@@ -61,10 +62,11 @@ function Lines({
   lines: readonly string[]
   second: readonly string[] | undefined
 }) {
-  if (lines.length === 1) {
+  const [only] = lines
+  if (only !== undefined && lines.length === 1 && listedText(only) === null) {
     return (
       <p>
-        <Both text={lines[0] ?? ''} second={second?.[0]} />
+        <Both text={only} second={second?.[0]} />
       </p>
     )
   }
@@ -72,9 +74,30 @@ function Lines({
     <ul>
       {lines.map((line, at) => (
         <li key={line}>
-          <Both text={line} second={second?.[at]} />
+          <Line text={line} second={second?.[at]} />
         </li>
       ))}
     </ul>
+  )
+}
+
+/** A line; where it is a list in a sentence, a list, each part with its second language. */
+function Line({ text, second }: { text: string; second: string | undefined }) {
+  const list = listedText(text)
+  const beside = second ? listedText(second) : null
+  if (list === null || (second && beside?.parts.length !== list.parts.length)) {
+    return <Both text={text} second={second} />
+  }
+  return (
+    <>
+      <Both text={list.lead} second={beside?.lead} />{' '}
+      <ul class="listed">
+        {list.parts.map((part, index) => (
+          <li key={part}>
+            <Both text={part} second={beside?.parts[index]} />
+          </li>
+        ))}
+      </ul>
+    </>
   )
 }
