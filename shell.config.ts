@@ -2,6 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Plugin } from 'vite'
 import { numbersOf } from './src/office/constants.ts'
+import { PAGES_FOLDER } from './src/office/plain-text.ts'
+import { directionOf } from './src/words/direction.ts'
 import { SOURCE_TAG } from './src/words/words.ts'
 
 const root = import.meta.dirname
@@ -34,6 +36,8 @@ interface Layer {
   readonly dials: boolean
   /** Whether it offers to load the page once more. */
   readonly again: boolean
+  /** Where the plain pages lie; null where there are none. */
+  readonly plainPages: string | null
 }
 
 /** What is served and no list of bundled packages names: our own, the typefaces, what the worker is made of. */
@@ -81,7 +85,12 @@ export function shell(): Plugin[] {
             `<link rel="license" href="./${PACKAGE_LICENSES}">`,
             '<link rel="stylesheet" href="/src/style/last-resort.css">'
           ]
-          return inShell(html, '</body>', lastResort({ dials, again: true }), more)
+          return inShell(
+            html,
+            '</body>',
+            lastResort({ dials, again: true, plainPages: plainPages() }),
+            more
+          )
         }
       }
     },
@@ -105,9 +114,12 @@ export function shell(): Plugin[] {
 
 /** The page that is made for frames: what stands between the tags of its element is the layer. */
 export const framedShell = (html: string): string =>
-  inShell(html, '</jarside-walk>', lastResort({ dials: true, again: false }), [
-    '<link rel="license" href="./embed/licenses.md">'
-  ])
+  inShell(
+    html,
+    '</jarside-walk>',
+    lastResort({ dials: true, again: false, plainPages: plainPages() }),
+    ['<link rel="license" href="./embed/licenses.md">']
+  )
 
 function inShell(html: string, before: string, layer: string, more: readonly string[]): string {
   const head = `
@@ -122,16 +134,25 @@ function inShell(html: string, before: string, layer: string, more: readonly str
 }
 
 interface LayerTexts {
-  readonly 'last-resort': { readonly say: string; readonly 'no-network': string }
+  readonly 'last-resort': {
+    readonly say: string
+    readonly 'no-network': string
+    readonly plain: string
+  }
   readonly embed: { readonly 'try-again': string }
   readonly referral: Readonly<Record<'emergency' | 'poison-help', { readonly name: string }>>
 }
 
 /** Whom to call, in every language, as plain HTML. */
-function lastResort({ dials, again }: Layer): string {
+export function lastResort({ dials, again, plainPages }: Layer): string {
   const spoken = textsByLanguage()
   const each = (of: (texts: LayerTexts) => string, tag = 'p') =>
-    spoken.map(([lang, texts]) => `<${tag} lang="${lang}">${escaped(of(texts))}</${tag}>`).join(' ')
+    spoken
+      .map(
+        ([lang, texts]) =>
+          `<${tag} lang="${lang}" dir="${directionOf(lang)}">${escaped(of(texts))}</${tag}>`
+      )
+      .join(' ')
   const number = (trigger: 'emergency' | 'poison-help', digits: string) => {
     const shown = dials ? `<a href="tel:${digits.replace(/\D/g, '')}">${digits}</a>` : digits
     const names = each(({ referral }) => referral[trigger].name, 'span')
@@ -140,14 +161,35 @@ function lastResort({ dials, again }: Layer): string {
   const { emergency, poisonHelp } = numbersOf(undefined)
   return `  <section id="last-resort" class="last-resort" aria-label="Jarside">
       ${each(texts => texts['last-resort'].say)}
-      <ul>${number('emergency', emergency)}${number('poison-help', poisonHelp)}</ul>${again ? tryAgain() : ''}
+      <ul>${number('emergency', emergency)}${number('poison-help', poisonHelp)}</ul>${plainPages === null ? '' : plain(plainPages)}${again ? tryAgain() : ''}
     </section>`
 
+  function plain(folder: string) {
+    const link = linked(
+      folder.replace(/\/?$/, '/index.html'),
+      '',
+      texts => texts['last-resort'].plain
+    )
+    // A kiosk mends itself, and wipes what a visitor told, as long as scripts run: no link leads away from that.
+    return `\n      ${dials ? link : `<noscript>${link}</noscript>`}`
+  }
+
   function tryAgain() {
-    const link = `<p><a href="" class="last-resort-again">${each(texts => texts.embed['try-again'], 'span')}</a></p>`
+    const link = linked('', ' last-resort-again', texts => texts.embed['try-again'])
     const offline = each(texts => texts['last-resort']['no-network'])
     return `\n      ${link}\n      <div class="last-resort-offline" role="status" hidden>${offline}</div>`
   }
+
+  function linked(href: string, named: string, of: (texts: LayerTexts) => string) {
+    return `<p><a href="${escaped(href)}" class="last-resort-link${named}">${each(of, 'span')}</a></p>`
+  }
+}
+
+/** Where this installation says that its plain pages are; what `jarside check` refuses is no link. */
+function plainPages(): string | null {
+  const pack = JSON.parse(readFileSync(join(root, 'public/office.json'), 'utf8'))
+  const folder: unknown = pack['plain-pages']
+  return typeof folder === 'string' && PAGES_FOLDER.test(folder) ? folder : null
 }
 
 /** English first: it is what every other language is a draft of. */

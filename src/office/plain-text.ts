@@ -12,6 +12,9 @@ export const COUNTY_CODE = /^\d{5}$/
 /** A time of day, from 00:00 to 23:59. */
 export const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d$/
 
+/** Where plain pages lie: a folder as seen from the pages, or a web address. */
+export const PAGES_FOLDER = /^(?=.)(?:https?:\/\/[\w.-]+(?::\d+)?\/|\/)?(?:[\w~.-]+\/)*[\w~.-]*$/
+
 const DAY = /^\d{4}-\d\d-\d\d$/
 
 /** Whether a text is a day of the calendar, written YYYY-MM-DD. */

@@ -1,7 +1,14 @@
 import { z } from 'zod'
 import { COUNTRY_NUMBERS } from '../../office/constants.ts'
 import { OFFICE_TRIGGERS, WEEKDAYS } from '../../office/office-pack.ts'
-import { CLOCK, COUNTY_CODE, isZone, PHONE, PLAIN_TEXT } from '../../office/plain-text.ts'
+import {
+  CLOCK,
+  COUNTY_CODE,
+  isZone,
+  PAGES_FOLDER,
+  PHONE,
+  PLAIN_TEXT
+} from '../../office/plain-text.ts'
 import { day, id, refusedAs } from './common.ts'
 
 const PLAIN = 'a text that says something, without markup'
@@ -36,6 +43,12 @@ const countyCode = z
   .regex(COUNTY_CODE, COUNTY)
   .meta({ id: 'county-code', ...refusedAs(COUNTY) })
 
+const FOLDER = 'a folder, like `plain/`, or an address that begins with http:// or https://'
+const folder = z
+  .string()
+  .regex(PAGES_FOLDER, FOLDER)
+  .meta({ id: 'pages-folder', ...refusedAs(FOLDER) })
+
 /** Where the numbers for emergencies and poisoning are known. */
 const COUNTRIES = Object.keys(COUNTRY_NUMBERS)
 const ADDRESS = 'an address that begins with http:// or https://, without `#` or `?`'
@@ -61,6 +74,11 @@ export const officePackSchema = z.strictObject({
     .meta({ pattern: '^https?:[^#?]+$', ...refusedAs(ADDRESS) })
     .optional()
     .describe('Where the public finds this installation; it stands on sheets.'),
+  'plain-pages': folder
+    .optional()
+    .describe(
+      'Where the pages of `jarside plain` lie, seen from the other pages: linked where no script runs. It holds from the next build on.'
+    ),
   numbers: z
     .array(
       z.strictObject({
