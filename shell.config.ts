@@ -121,6 +121,22 @@ export const framedShell = (html: string): string =>
     ['<link rel="license" href="./embed/licenses.md">']
   )
 
+/** The page of the self-test has no policy of its own: the site's is what it tries. */
+export function selfTestShell(html: string): string {
+  const head = `
+    <meta charset="utf-8">
+    <meta name="viewport" content="width=device-width, initial-scale=1">
+    <meta name="color-scheme" content="light dark">`
+  const unscripted = textsByLanguage().flatMap(([lang, texts]) => {
+    const text = texts['self-test']?.['no-script']
+    return text === undefined ? [] : [`<p lang="${lang}">${escaped(text)}</p>`]
+  })
+  const line = `<pre>script-src 'self'</pre>`
+  return html
+    .replace('<head>', () => `<head>${head}`)
+    .replace('\n    </main>', () => ['', ...unscripted, line, '</main>'].join('\n      '))
+}
+
 function inShell(html: string, before: string, layer: string, more: readonly string[]): string {
   const head = `
     <meta charset="utf-8">
@@ -139,6 +155,8 @@ interface LayerTexts {
     readonly 'no-network': string
     readonly plain: string
   }
+  /** For webmasters, in their languages alone. */
+  readonly 'self-test'?: { readonly 'no-script': string }
   readonly embed: { readonly 'try-again': string }
   readonly referral: Readonly<Record<'emergency' | 'poison-help', { readonly name: string }>>
 }

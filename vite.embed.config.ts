@@ -2,12 +2,13 @@ import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { defineConfig, type Plugin } from 'vite'
-import { framedShell } from './shell.config.ts'
+import { framedShell, selfTestShell } from './shell.config.ts'
 import { browserBundle } from './src/bundle/browser-bundle.ts'
-import { embedTrees, helpTexts } from './src/bundle/embed-bundle.ts'
+import { embedTrees, helpTexts, selfTestTexts } from './src/bundle/embed-bundle.ts'
 import { type EmbedCatalogue, filesOf } from './src/places/embed/embed-files.ts'
 
 const NAME = 'virtual:jarside/embed'
+const SELF_TEST = 'virtual:jarside/self-test'
 const root = import.meta.dirname
 
 /** Writes the trees as files beside the script, and gives the script the names of those files. */
@@ -53,6 +54,25 @@ function framePage(): Plugin {
     generateBundle() {
       const source = framedShell(readFileSync(join(root, 'frame.html'), 'utf8'))
       this.emitFile({ type: 'asset', fileName: 'frame.html', source })
+    }
+  }
+}
+
+/** The page on which a webmaster tries it all. Nothing of it is shared with the element's own script. */
+function selfTest(): Plugin {
+  return {
+    name: 'jarside-self-test',
+    resolveId: id => (id === SELF_TEST ? `\0${id}` : undefined),
+    async load(id) {
+      if (id !== `\0${SELF_TEST}`) return undefined
+      const bundle = await browserBundle(root)
+      const [tree = ''] = Object.keys(bundle.trees)
+      return `export const tree = ${JSON.stringify(tree)}
+export const texts = ${JSON.stringify(selfTestTexts(bundle))}`
+    },
+    generateBundle() {
+      const source = selfTestShell(readFileSync(join(root, 'self-test.html'), 'utf8'))
+      this.emitFile({ type: 'asset', fileName: 'self-test.html', source })
     }
   }
 }
@@ -107,7 +127,7 @@ function ownMeasure(): Plugin {
 export default defineConfig({
   base: './',
   publicDir: false,
-  plugins: [trees(), framePage(), ownMeasure(), plainImports(), nameOfRest()],
+  plugins: [trees(), framePage(), selfTest(), ownMeasure(), plainImports(), nameOfRest()],
   build: {
     target: 'es2022',
     // Colors by scheme are asked for with `@supports`: nothing stands in for them.
@@ -123,7 +143,8 @@ export default defineConfig({
       checks: { bundlerTimings: false },
       input: {
         'jarside-walk': 'src/places/embed/element.tsx',
-        'jarside-frame': 'src/places/embed/framed-page.ts'
+        'jarside-frame': 'src/places/embed/framed-page.ts',
+        'jarside-self-test': 'src/places/embed/self-test/self-test.ts'
       },
       output: { entryFileNames: '[name].js', chunkFileNames: 'embed/[name]-[hash].js' }
     }

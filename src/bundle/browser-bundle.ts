@@ -15,6 +15,7 @@ import {
   kioskWords,
   practiceWords,
   screenWords,
+  selfTestWords,
   workbenchWords
 } from './page-words.ts'
 
@@ -27,6 +28,8 @@ export interface BrowserBundle {
   readonly workbench: Readonly<Record<string, Texts>>
   /** By language tag: the words that the kiosk alone says, to visitors and to staff. */
   readonly kiosk: Readonly<Record<string, Texts>>
+  /** By language tag: what the embed's self-test says. */
+  readonly selfTest: Readonly<Record<string, Texts>>
   /** By language tag: the words of the contact log. */
   readonly contacts: Readonly<Record<string, Texts>>
   /** What the page of look-alikes shows beside the screens' own words. */
@@ -123,6 +126,7 @@ export function pack(loaded: Loaded, folder: string): BrowserBundle {
     screens,
     workbench: eachLanguage(loaded, workbenchWords),
     kiosk: eachLanguage(loaded, kioskWords),
+    selfTest: eachLanguage(loaded, selfTestWords),
     contacts: eachLanguage(loaded, contactsWords),
     lookAlikes: {
       pairs: loaded.lookAlikes,

@@ -2,6 +2,7 @@ import type { Texts } from '../opening/bundle.ts'
 import type { FirstQuestion } from '../opening/first-question.ts'
 import type { WholeTree } from '../places/embed/embed-files.ts'
 import { groupOf } from '../tree/group.ts'
+import { SOURCE_TAG } from '../words/words.ts'
 import type { BrowserBundle } from './browser-bundle.ts'
 import { firstQuestion, uiOf } from './first-question.ts'
 
@@ -43,6 +44,16 @@ export const helpTexts = (bundle: BrowserBundle): Readonly<Record<string, Texts>
     return { ui: { embed, 'who-to-call': who, referral: Object.fromEntries(named) } }
   })
   return Object.fromEntries(Object.entries(help).filter(([tag]) => HELP_TAGS.has(tag)))
+}
+
+/** By language tag what the self-test says: a language that has no words for it says the English. */
+export function selfTestTexts({ selfTest }: BrowserBundle): Readonly<Record<string, Texts>> {
+  const english = JSON.stringify(selfTest[SOURCE_TAG])
+  return Object.fromEntries(
+    Object.entries(selfTest)
+      .filter(([tag, words]) => tag === SOURCE_TAG || JSON.stringify(words) !== english)
+      .map(([tag, words]) => [tag, groupOf(words['self-test'])])
+  )
 }
 
 const eachTag = <T>({ screens }: BrowserBundle, of: (tag: string) => T) =>

@@ -5,6 +5,7 @@ import type { Tree } from '../tree/tree.ts'
 /** Groups of the screens' words that other pages, and paper, ask for by themselves. */
 const ELSEWHERE: ReadonlySet<string> = new Set([
   ...['workbench', 'reckon', 'photo', 'last-resort', 'know-how', 'contacts', 'practice'],
+  'self-test',
   ...['kiosk', 'staff', 'plain', 'key', 'card', 'class', 'chart', 'decision-chart'],
   // It is put beside the texts when they are loaded.
   'in-english'
@@ -32,6 +33,12 @@ export function workbenchWords(words: Texts): Texts {
 export function kioskWords(words: Texts): Texts {
   const { kiosk, staff } = groupOf(words.ui)
   return { ui: { kiosk, staff } }
+}
+
+/** What the page says on which a webmaster tries the embed. */
+export function selfTestWords(words: Texts): Texts {
+  const { 'self-test': own } = groupOf(words.ui)
+  return { 'self-test': own }
 }
 
 /** What is said of the contact log, with the verdicts by name: the desk and the log alone ask for it. */

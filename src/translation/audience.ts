@@ -1,6 +1,6 @@
 /** Groups of the screens' words that an office's own people read, never a caller. */
 const STAFF_GROUPS: ReadonlySet<string> = new Set([
-  ...['desk', 'contacts', 'practice', 'workbench', 'reckon', 'table']
+  ...['desk', 'contacts', 'practice', 'workbench', 'reckon', 'table', 'self-test']
 ])
 
 /**

@@ -7,6 +7,9 @@ const TWO = ['lang="en"', 'lang="es"'].map(
   lang => `<jarside-walk tree="kombucha-jar" ${lang}></jarside-walk>`
 )
 
+const TRIED = `<jarside-walk tree="kombucha-jar"></jarside-walk>
+<script type="module" src="/jarside/jarside-self-test.js"></script>`
+
 /** The pages of a county that puts the embed to use, and to trial. */
 const PAGES = (abroad: string) => ({
   '/county.css': COUNTY,
@@ -25,6 +28,11 @@ const PAGES = (abroad: string) => ({
   }),
   '/unknown': countyPage({ element: '<jarside-walk tree="toaster"></jarside-walk>' }),
   '/abroad': countyPage({ script: `${abroad}/jarside/jarside-walk.js` }),
+  // A webmaster's line beneath the two that show the questions.
+  '/tried': countyPage({ element: `<div class="row">${TRIED}</div>` }),
+  '/tried-strictly': countyPage({ element: TRIED }),
+  '/tried-hidden': countyPage({ style: 'hidden', element: `<div class="row">${TRIED}</div>` }),
+  '/hidden.css': `${COUNTY} .row { display: none }`,
   '/frame': countyPage({
     element: `<iframe title="Kombucha" width="600" height="500" src="/jarside/frame.html?tree=kombucha-jar&amp;lang=es"></iframe>`
   })
@@ -45,11 +53,14 @@ export function useEmbeds(...flags: string[]) {
       () => ({}),
       () => ({ 'access-control-allow-origin': '*' })
     )
-    const policy = (at: string) => (at === '/abroad' ? `'self' ${abroad.address}` : "'self'")
+    const policies: Readonly<Record<string, string>> = {
+      '/abroad': `default-src 'self' ${abroad.address}`,
+      '/tried-strictly': "default-src 'none'; script-src 'self'"
+    }
     const home = await serveHost(
       inject('built'),
       () => PAGES(abroad.address),
-      at => ({ 'content-security-policy': `default-src ${policy(at)}` })
+      at => ({ 'content-security-policy': policies[at] ?? "default-src 'self'" })
     )
     served = [home, abroad]
     browser = flags.length > 0 ? await launched(...flags) : await workerBrowser()

@@ -1,0 +1,81 @@
+import type { SiteFacts } from './facts.ts'
+
+/** What an element shows by now. */
+export function shownIn(element: Element): SiteFacts['element']['shows'] {
+  const room = element.shadowRoot
+  if (room?.querySelector('.question')) return 'question'
+  return room?.querySelector('.trouble') ? 'trouble' : 'nothing'
+}
+
+/** Whether an element's own style sheets are in force: nothing else gives its box a size of this kind. */
+export function inForce(element: Element): boolean {
+  const inside = element.shadowRoot?.querySelector('.embed')
+  if (!inside) return false
+  const size = getComputedStyle(inside).getPropertyValue('contain-intrinsic-inline-size')
+  return size !== '' && size !== 'none'
+}
+
+/** The element in a frame; null where the frame shows something else, or may not be looked into. */
+export function framed(frame: HTMLIFrameElement): Element | null {
+  try {
+    return frame.contentDocument?.querySelector('jarside-walk') ?? null
+  } catch {
+    return null
+  }
+}
+
+/** Less room than this shows nothing of a question, in CSS pixels. */
+const SLIVER = 60
+
+/** How an element stands in its page. */
+export function boxIn(element: Element): NonNullable<SiteFacts['theme']> {
+  const { width, height } = element.getBoundingClientRect()
+  const inside = element.shadowRoot?.querySelector<HTMLElement>('.embed')
+  const size = inside ? Number.parseFloat(getComputedStyle(inside).fontSize) : 0
+  // A page may scale what it cannot style.
+  const wide = inside?.offsetWidth ?? 0
+  const scale = inside && wide > 0 ? inside.getBoundingClientRect().width / wide : 1
+  return { hiddenBy: hiddenBy(element), width, height, textSize: size * scale }
+}
+
+function hiddenBy(element: Element): { box: string; rule: string } | null {
+  for (let box: Element | null = element; box !== null; box = around(box)) {
+    const style = getComputedStyle(box)
+    const rule =
+      style.display === 'none'
+        ? 'display: none'
+        : isFirstHidden(box, style)
+          ? 'visibility: hidden'
+          : Number(style.opacity) < 0.05
+            ? 'opacity: 0'
+            : style.overflow !== 'visible' && isSliver(box) && box !== document.documentElement
+              ? 'overflow: hidden'
+              : null
+    if (rule !== null) return { box: selectorOf(box), rule }
+  }
+  return null
+}
+
+/** What hides is the outermost box that is hidden: those within it inherit that. */
+const isFirstHidden = (box: Element, { visibility }: CSSStyleDeclaration) => {
+  const outer = around(box)
+  return (
+    visibility !== 'visible' &&
+    (outer === null || getComputedStyle(outer).visibility !== visibility)
+  )
+}
+
+const isSliver = (box: Element) => box.clientHeight < SLIVER || box.clientWidth < SLIVER
+
+/** The next box outward, out of every shadow root. */
+function around(box: Element): Element | null {
+  if (box.parentElement) return box.parentElement
+  const root = box.getRootNode()
+  return root instanceof ShadowRoot ? root.host : null
+}
+
+/** A box as a style sheet names it. */
+function selectorOf(box: Element): string {
+  if (box.id !== '') return `#${CSS.escape(box.id)}`
+  return [box.localName, ...[...box.classList].map(name => CSS.escape(name))].join('.')
+}
