@@ -121,6 +121,26 @@ export const framedShell = (html: string): string =>
     ['<link rel="license" href="./embed/licenses.md">']
   )
 
+/** The page of the kiosk as one file: what stands between `%` signs is put in when it is packed. */
+export const singleFileShell = (): string => `<!doctype html>
+<html lang="en" class="kiosk">
+  <head>
+    <meta charset="utf-8">
+    <meta http-equiv="Content-Security-Policy" content="%POLICY%">
+    <meta name="viewport" content="width=device-width, initial-scale=1">
+    <meta name="color-scheme" content="light dark">
+    <title>Jarside</title>
+    <style>%STYLE%</style>
+  </head>
+  <body>
+    <div id="page"></div>
+  ${lastResort({ dials: false, again: false, plainPages: null })}
+%DATA%
+    <script>%PROGRAM%</script>
+  </body>
+</html>
+`
+
 /** The page of the self-test has no policy of its own: the site's is what it tries. */
 export function selfTestShell(html: string): string {
   const head = `

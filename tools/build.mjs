@@ -1,4 +1,4 @@
-// Builds the pages, then the embed, into one folder: npm run build, or node tools/build.mjs --outDir <folder>
+// Builds the pages, the embed, then the parts of the kiosk as one file, into one folder: npm run build, or node tools/build.mjs --outDir <folder>
 // With --gallery <folder> the gallery of parts too, beside those.
 
 import { spawnSync } from 'node:child_process'
@@ -21,6 +21,8 @@ export async function buildAll({
   const { build } = await import('vite')
   await build({ root, logLevel, build: { outDir, emptyOutDir: true } })
   await buildEmbed({ outDir, logLevel })
+  const configFile = resolve(root, 'vite.single-file.config.ts')
+  await build({ root, configFile, logLevel, build: { outDir, emptyOutDir: false } })
   if (gallery !== undefined) {
     await build({
       root,

@@ -20,6 +20,7 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   reckon: async () => (await import('./reckon.ts')).reckon,
   handout: async () => (await import('./handout.ts')).handout,
   plain: async () => (await import('./plain.ts')).plain,
+  pack: async () => (await import('./pack.ts')).pack,
   table: async () => (await import('./table.ts')).table,
   figures: async () => (await import('./figures.ts')).figures,
   tally: async () => (await import('./tally.ts')).tally,

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
 import { plainFiles } from '../../src/cli/plain.ts'
 import { wordsOfTree } from '../../src/cli/words-of-tree.ts'
 import { follow } from '../../src/plain/follow.ts'
@@ -15,9 +15,13 @@ import type { Tree } from '../../src/tree/tree.ts'
 import { answerLabel } from '../../src/words/tree-texts.ts'
 import { verdictText } from '../../src/words/verdict-text.ts'
 import { createWords, type Words } from '../../src/words/words.ts'
+import { runCommand } from '../cli/run-command.ts'
+import { JARS } from '../helpers/jars.mjs'
 import { openShipped } from '../helpers/shipped.ts'
 import { randomAnswers } from '../tables/table-answers.ts'
 import { axeFaults } from './axe.ts'
+import { touchLanguage, verdictsShown } from './kiosk.ts'
+import { play } from './play.ts'
 import { workerBrowser } from './worker-browser.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'jarside-plain-'))
@@ -134,5 +138,47 @@ describe('without a script, from files, with no server', () => {
       }
       await context.close()
     }
+  })
+})
+
+describe('the kiosk as one file, with no server and no network', () => {
+  const file = join(folder, 'kiosk.html')
+  beforeAll(async () => {
+    const packed = await runCommand([
+      ...['pack', '--single-file', '--built', inject('built'), '--out', file],
+      ...['--tree', 'kombucha-jar', '--lang', 'es']
+    ])
+    expect(packed).toMatchObject({ code: 0, errors: '' })
+  })
+
+  test.each(['en', 'es'])('tells a fuzzy spot, in %s, and asks for nothing', async tag => {
+    const context = await (await workerBrowser()).newContext({ offline: true })
+    context.setDefaultTimeout(240_000)
+    const page = await context.newPage()
+    const asked: string[] = []
+    const faults: string[] = []
+    page.on('request', request => asked.push(request.url()))
+    page.on('console', message => faults.push(message.text()))
+    page.on('pageerror', error => faults.push(error.message))
+    await page.goto(pathToFileURL(file).href)
+    await touchLanguage(page, tag)
+    await play(page, JARS['white-fuzz'] ?? {}, async screen => {
+      if (screen !== 'surface-texture') return
+      expect(await page.locator('.card .picture > svg').count()).toBeGreaterThan(9)
+    })
+    expect(await verdictsShown(page)).toEqual(['likely-mold'])
+    const words = createWords(texts, tag)
+    expect(await page.locator('.outcome').textContent()).toContain(
+      verdictText(words, tree.id, 'likely-mold', 'name')
+    )
+    // The office's own number, and a typeface, are in the file.
+    expect(await page.locator('.foot-office').textContent()).toContain('555-0110')
+    const loaded = await page.evaluate(() =>
+      [...document.fonts].filter(({ status }) => status === 'loaded').map(({ family }) => family)
+    )
+    expect(loaded.join()).toContain('Literata')
+    expect(asked.filter(url => !url.startsWith('data:'))).toEqual([pathToFileURL(file).href])
+    expect(faults).toEqual([])
+    await context.close()
   })
 })

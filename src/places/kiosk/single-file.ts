@@ -1,0 +1,3 @@
+import './ahead-of-file.ts'
+import '../../style/last-resort.css'
+import './main.tsx'
