@@ -4,6 +4,7 @@ import english from '../../locales/en/kombucha-jar.json' with { type: 'json' }
 import spanish from '../../locales/es/kombucha-jar.json' with { type: 'json' }
 import screens from '../../locales/es/ui.json' with { type: 'json' }
 import { JARS } from '../helpers/jars.mjs'
+import { axeFaults } from './axe.ts'
 import { useEmbeds } from './embed-visit.ts'
 import { playOn, verdictsOn } from './play.ts'
 import { SAID } from './said.ts'
@@ -57,7 +58,7 @@ describe('a site that tries itself', () => {
           route.fulfill({ contentType: 'text/css', body: 'p { margin: 0 }' })
         )
     })
-    await page.locator('main[data-done]').waitFor()
+    await page.locator('[data-done]').waitFor()
     const rows = await page.locator('[data-check]').evaluateAll(all =>
       all.map(one => ({
         check: one.getAttribute('data-check'),
@@ -77,7 +78,7 @@ describe('a site that tries itself', () => {
   })
 
   test('under a policy of scripts alone is told each line that is missing', async () => {
-    const { bad, whole, faults } = await report('/tried-strictly')
+    const { bad, whole, faults, page } = await report('/tried-strictly')
     const lines = Object.fromEntries(bad.map(({ check, lines }) => [check, lines]))
     expect(lines).toEqual({
       words: ["connect-src 'self'"],
@@ -88,6 +89,7 @@ describe('a site that tries itself', () => {
     expect(whole).toEqual([
       "Content-Security-Policy: default-src 'none'; script-src 'self'; connect-src 'self'; frame-src 'self'; style-src 'self'"
     ])
+    expect(await axeFaults(page)).toEqual([])
     // It breaks the policy on purpose.
     faults.length = 0
   })

@@ -62,6 +62,8 @@ export interface SiteFacts {
   readonly theme: {
     /** The first box, from the element outward, that hides it, and by what. */
     readonly hiddenBy: { readonly box: string; readonly rule: string } | null
+    /** The first box that makes it larger or smaller than it is, and by what. */
+    readonly scaledBy: { readonly box: string; readonly rule: string } | null
     /** In CSS pixels, as they are seen. */
     readonly width: number
     readonly height: number

@@ -56,13 +56,13 @@ type Judged = readonly [
 const JUDGES: Readonly<Record<SiteCheck, (facts: SiteFacts) => Judged>> = {
   script(facts) {
     const { ran, byLine, line, answer, address } = facts.script
-    const right = `<script type="module" src="${address}"></script>`
+    const lineOf = (more: string) => `<script type="module"${more} src="${address}"></script>`
     if (ran && (byLine || line === 'none')) return ['passes', 'ok']
-    if (line === 'no-module') return ['broken', 'no-module', {}, [right]]
+    if (line === 'no-module') return ['broken', 'no-module', {}, [lineOf('')]]
     if (ran) {
       return isOfAnotherBuild(facts)
         ? ['broken', 'line-integrity']
-        : ['broken', 'line', {}, [right]]
+        : ['broken', 'line', {}, [lineOf(' nonce="…"')]]
     }
     return (
       refused(facts, ['script-src']) ??
@@ -108,7 +108,7 @@ const JUDGES: Readonly<Record<SiteCheck, (facts: SiteFacts) => Judged>> = {
   },
   theme({ theme }) {
     if (theme === null) return ['untested', 'waits']
-    const { hiddenBy } = theme
+    const { hiddenBy, scaledBy } = theme
     if (hiddenBy !== null) {
       const { box, rule } = hiddenBy
       return ['broken', 'hidden', { box, rule }, [`${box} { ${SHOWN[rule] ?? rule} }`]]
@@ -121,8 +121,11 @@ const JUDGES: Readonly<Record<SiteCheck, (facts: SiteFacts) => Judged>> = {
     if (height < LEAST_HEIGHT) {
       return ['broken', 'low', gaps, ['jarside-walk { height: auto !important }']]
     }
-    if (textSize < TEXT_SIZES.least || textSize > TEXT_SIZES.most) {
-      return ['broken', 'text-size', gaps, ['jarside-walk { zoom: 1; scale: 1; transform: none }']]
+    // A reader may ask for any size; a page may not.
+    if (scaledBy !== null && (textSize < TEXT_SIZES.least || textSize > TEXT_SIZES.most)) {
+      const [name = ''] = scaledBy.rule.split(':')
+      const line = `${scaledBy.box} { ${name}: ${name === 'zoom' ? 1 : 'none'} !important }`
+      return ['broken', 'text-size', { ...gaps, ...scaledBy }, [line]]
     }
     return ['passes', 'ok', gaps]
   },

@@ -35,25 +35,41 @@ export function boxIn(element: Element): NonNullable<SiteFacts['theme']> {
   // A page may scale what it cannot style.
   const wide = inside?.offsetWidth ?? 0
   const scale = inside && wide > 0 ? inside.getBoundingClientRect().width / wide : 1
-  return { hiddenBy: hiddenBy(element), width, height, textSize: size * scale }
+  const [hiddenBy, scaledBy] = [firstBox(element, hiding), firstBox(element, scaling)]
+  return { hiddenBy, scaledBy, width, height, textSize: size * scale }
 }
 
-function hiddenBy(element: Element): { box: string; rule: string } | null {
+/** The first box, from an element outward, of which a rule is told. */
+function firstBox(
+  element: Element,
+  ruleOf: (box: Element, style: CSSStyleDeclaration) => string | null
+): { box: string; rule: string } | null {
   for (let box: Element | null = element; box !== null; box = around(box)) {
-    const style = getComputedStyle(box)
-    const rule =
-      style.display === 'none'
-        ? 'display: none'
-        : isFirstHidden(box, style)
-          ? 'visibility: hidden'
-          : Number(style.opacity) < 0.05
-            ? 'opacity: 0'
-            : style.overflow !== 'visible' && isSliver(box) && box !== document.documentElement
-              ? 'overflow: hidden'
-              : null
+    const rule = ruleOf(box, getComputedStyle(box))
     if (rule !== null) return { box: selectorOf(box), rule }
   }
   return null
+}
+
+function hiding(box: Element, style: CSSStyleDeclaration): string | null {
+  if (style.display === 'none') return 'display: none'
+  if (isFirstHidden(box, style)) return 'visibility: hidden'
+  if (Number(style.opacity) < 0.05) return 'opacity: 0'
+  const clips = style.overflow !== 'visible' && box !== document.documentElement
+  return clips && isSliver(box) ? 'overflow: hidden' : null
+}
+
+function scaling(_: Element, style: CSSStyleDeclaration): string | null {
+  const rules = [
+    ['zoom', '1'],
+    ['scale', 'none'],
+    ['transform', 'none']
+  ] as const
+  const [rule] = rules.filter(([name, usual]) => {
+    const value = style.getPropertyValue(name)
+    return value !== '' && value !== usual
+  })
+  return rule === undefined ? null : `${rule[0]}: ${style.getPropertyValue(rule[0])}`
 }
 
 /** What hides is the outermost box that is hidden: those within it inherit that. */

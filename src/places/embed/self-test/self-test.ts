@@ -25,11 +25,17 @@ const shadow = host.attachShadow({ mode: 'open' })
 const style = new CSSStyleSheet()
 style.replaceSync(sheet)
 shadow.adoptedStyleSheets = [style]
-const page = document.createElement('main')
+// A page has one main part; where it is somebody else's, this is none.
+const whole = document.createElement(
+  document.querySelector('main, [role="main"]') ? 'section' : 'main'
+)
+whole.className = 'self-test'
+const page = document.createElement('div')
 const apart = document.createElement('div')
 apart.className = 'trial'
 const heading = document.createElement('h2')
-shadow.append(page, apart)
+whole.append(page, apart)
+shadow.append(whole)
 document.body.append(host, inPage)
 show()
 
@@ -46,14 +52,14 @@ void measured()
 function show() {
   const own = texts[tag]
   const words = isGroup(own) ? own : {}
-  page.lang = tag
+  whole.lang = tag
+  whole.ariaLabel = textAt(words, ['title'])
   page.replaceChildren(
     languages(),
     headOf(facts, words),
     ...(facts === null ? [] : [reportOf(facts, words)])
   )
-  page.toggleAttribute('data-done', facts !== null)
-  heading.lang = tag
+  whole.toggleAttribute('data-done', facts !== null)
   heading.textContent = textAt(words, ['trial'])
   if (facts === null) apart.prepend(heading)
   // An empty frame tells nobody anything.
