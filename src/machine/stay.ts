@@ -1,6 +1,5 @@
-import { assign, createActor, setup } from 'xstate'
+import { assign, setup } from 'xstate'
 import type { Answers } from '../tree/answers.ts'
-import { hasKey } from '../tree/group.ts'
 
 /** How long a visitor may sit still before being asked unless staff set it, and how long the question then stands. */
 export const QUIET = 60_000
@@ -15,6 +14,16 @@ export interface ClockReading {
   readonly steady: number
   readonly wall: number
 }
+
+/** What a visitor set of the look of every screen; null where it is as staff settled it. */
+export interface Looks {
+  /** Larger text. */
+  readonly large: boolean | null
+  /** Strong contrast. */
+  readonly strong: boolean | null
+}
+
+const AS_SETTLED: Looks = { large: null, strong: null }
 
 interface Context {
   readonly read: () => ClockReading
@@ -31,6 +40,7 @@ interface Context {
   readonly chosen: number
   /** What was told of one ferment before another was chosen. */
   readonly told: Answers
+  readonly looks: Looks
   /** How many have been here since the kiosk was opened. */
   readonly visitors: number
 }
@@ -43,6 +53,7 @@ export type StayEvent =
   | { readonly type: 'hide' }
   | { readonly type: 'show' }
   | { readonly type: 'speak'; readonly language: string }
+  | { readonly type: 'see'; readonly looks: Partial<Looks> }
   | { readonly type: 'choose'; readonly tree: string }
   /** Back to the choice of a ferment, with what was told of this one, or with nothing. */
   | { readonly type: 'choose-again'; readonly told: Answers }
@@ -93,6 +104,9 @@ export const stayMachine = setup({
     hide: assign({ hidden: true }),
     show: assign({ hidden: false }),
     speak: assign(({ event }) => (event.type === 'speak' ? { language: event.language } : {})),
+    see: assign(({ context, event }) =>
+      event.type === 'see' ? { looks: { ...context.looks, ...event.looks } } : {}
+    ),
     choose: assign(({ context, event }) =>
       event.type === 'choose' ? { tree: event.tree, chosen: context.chosen + 1 } : {}
     ),
@@ -105,6 +119,7 @@ export const stayMachine = setup({
       tree: null,
       chosen: 0,
       told: {},
+      looks: AS_SETTLED,
       visitors: context.visitors + 1
     }))
   }
@@ -120,6 +135,7 @@ export const stayMachine = setup({
     tree: null,
     chosen: 0,
     told: {},
+    looks: AS_SETTLED,
     visitors: 0
   }),
   initial: 'waiting',
@@ -156,7 +172,7 @@ export const stayMachine = setup({
     },
     visit: {
       type: 'parallel',
-      on: { speak: { actions: 'speak' }, leave: 'wiped' },
+      on: { speak: { actions: 'speak' }, see: { actions: 'see' }, leave: 'wiped' },
       states: {
         place: {
           initial: 'choosing',
@@ -222,76 +238,3 @@ export const stayMachine = setup({
     wiped: { entry: 'wipe', always: 'waiting' }
   }
 })
-
-const SHOWN_TO_STAFF = ['menu', 'cleaning'] as const
-
-/** What the kiosk shows of a stay. */
-export interface StayView {
-  /** Null while it waits for somebody. */
-  readonly language: string | null
-  /** Nobody has touched the waiting screen for a while. */
-  readonly untouched: boolean
-  /** Null while the visitor chooses. */
-  readonly tree: string | null
-  /** Counts the choices: what could not be had is asked for once more. */
-  readonly chosen: number
-  readonly told: Answers
-  /** The seconds until the visitor is wiped, while the warning stands. */
-  readonly left: number | null
-  readonly visitors: number
-  /** What staff see in place of the waiting screen; null where they see that. */
-  readonly staff: (typeof SHOWN_TO_STAFF)[number] | null
-}
-
-export interface Stay {
-  view(): StayView
-  send(event: StayEvent): void
-  /** Calls back when something else is to be shown; returns how to stop. */
-  subscribe(listener: () => void): () => void
-}
-
-/** What runs the seconds of a stay; left out, the browser's own timers. */
-export interface Timers {
-  setTimeout(call: (...given: unknown[]) => void, milliseconds: number): unknown
-  clearTimeout(timer: unknown): void
-}
-
-/** Opens a kiosk's stay. */
-export function createStay(read: () => ClockReading, timers?: Timers): Stay {
-  const actor = createActor(stayMachine, {
-    input: { read },
-    ...(timers && { clock: timers })
-  }).start()
-  const viewNow = (): StayView => {
-    const snapshot = actor.getSnapshot()
-    const { language, tree, chosen, told, visitors, idle, quiet } = snapshot.context
-    const isWarned = snapshot.matches({ visit: { presence: 'warned' } })
-    return {
-      language,
-      untouched: snapshot.matches({ waiting: 'untouched' }),
-      tree,
-      chosen,
-      told,
-      left: isWarned ? Math.max(1, Math.ceil((quiet + GRACE - idle) / 1000)) : null,
-      visitors,
-      staff: SHOWN_TO_STAFF.find(state => snapshot.matches({ staff: state })) ?? null
-    }
-  }
-  let view = viewNow()
-  const listeners = new Set<() => void>()
-  actor.subscribe(() => {
-    const next = viewNow()
-    // Every touch is heard; few of them change what is shown.
-    if (Object.entries(next).every(([key, one]) => hasKey(view, key) && view[key] === one)) return
-    view = next
-    for (const listener of listeners) listener()
-  })
-  return {
-    view: () => view,
-    send: event => actor.send(event),
-    subscribe(listener) {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    }
-  }
-}

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact'
 import type { TextKey } from '../words/text-key.ts'
 import type { CatalogueEntry } from './catalogue-entry.ts'
 import { Choose, type TreeChoice } from './choose.tsx'
+import type { MastheadProps } from './masthead.tsx'
 import { Screen, type ScreenFrame } from './screen.tsx'
 import { type Speech, SpeechProvider } from './setting.tsx'
 import { Withdrawn } from './withdrawn.tsx'
@@ -18,21 +19,22 @@ export function Before({
   onChoose,
   onLeave = null,
   ...frame
-}: ScreenFrame & {
-  speech: Speech
-  /** What to choose from; null while the chosen one is opened. */
-  trees: readonly TreeChoice[] | null
-  /** The chosen tree, where it was withdrawn. */
-  withdrawn?: CatalogueEntry | null
-  notice: TextKey | null
-  quiet: boolean
-  /** The ways to other pages, before the choice and at its end; left out where none is opened. */
-  above?: ComponentChildren
-  below?: ComponentChildren
-  onChoose: (tree: string) => void
-  /** Back to what stands before the choice, where anything does. */
-  onLeave?: (() => void) | null
-}) {
+}: ScreenFrame &
+  Pick<MastheadProps, 'aids'> & {
+    speech: Speech
+    /** What to choose from; null while the chosen one is opened. */
+    trees: readonly TreeChoice[] | null
+    /** The chosen tree, where it was withdrawn. */
+    withdrawn?: CatalogueEntry | null
+    notice: TextKey | null
+    quiet: boolean
+    /** The ways to other pages, before the choice and at its end; left out where none is opened. */
+    above?: ComponentChildren
+    below?: ComponentChildren
+    onChoose: (tree: string) => void
+    /** Back to what stands before the choice, where anything does. */
+    onLeave?: (() => void) | null
+  }) {
   const { words } = speech
   return (
     <SpeechProvider value={speech}>

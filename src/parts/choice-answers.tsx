@@ -48,7 +48,7 @@ export function ChoiceAnswers({
 }
 
 /** The gentle and the worrying mixed, the same for everybody: by the alphabet of their ids. */
-function shownOrder({ answers }: ChoiceObservation): readonly string[] {
+export function shownOrder({ answers }: ChoiceObservation): readonly string[] {
   return answers.map(({ id }) => id).sort()
 }
 

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { answerLabel } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
 import type { EmergencyTold } from './emergency-told.ts'
@@ -20,13 +21,16 @@ export function Emergency({
   beside,
   understood,
   onTakeBack,
-  onStartOver = null
+  onStartOver = null,
+  aids
 }: SaidTwice & {
   /** What was told that is an emergency: said back first, because one key or one typed line brings this card. */
   understood: readonly EmergencyTold[]
   onTakeBack: () => void
   /** Where the place has a way to begin anew on every screen. */
   onStartOver?: (() => void) | null
+  /** What helps to read it. */
+  aids?: ComponentChildren
 }) {
   const { words, second } = useSetting()
   const [verdict] = said.verdicts
@@ -46,6 +50,7 @@ export function Emergency({
         onTakeBack()
       }}
     >
+      {aids}
       {understood.length > 0 && (
         <p class="emergency-understood" id="emergency-understood">
           <Both
@@ -94,7 +99,8 @@ export function Emergency({
   )
 }
 
-function understoodText(words: Words, understood: readonly EmergencyTold[]): string {
+/** What was told that is an emergency, said back. */
+export function understoodText(words: Words, understood: readonly EmergencyTold[]): string {
   const signs = understood.map(({ observation, sign }) => answerLabel(words, observation, sign))
   return words.t('ui:understood', { signs: signs.join('; ') })
 }

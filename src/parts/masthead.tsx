@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { type LanguageChoice, LanguageSwitch } from './language-switch.tsx'
 import { useSpeech } from './setting.tsx'
 import { Text } from './text.tsx'
@@ -7,6 +8,8 @@ export interface MastheadProps extends Partial<LanguageChoice> {
   draft: boolean
   onBack: (() => void) | null
   onStartOver: (() => void) | null
+  /** What helps to read the screen. */
+  aids?: ComponentChildren
 }
 
 /** The top of every screen: whose page it is, and back, start over and the languages in the same place. */
@@ -17,9 +20,10 @@ export function Masthead({
   onLanguage = () => undefined,
   languageLost = false,
   onBack,
-  onStartOver
+  onStartOver,
+  aids
 }: MastheadProps) {
-  const { words } = useSpeech()
+  const { words, second } = useSpeech()
   return (
     <header class="masthead">
       <p class="masthead-name">
@@ -44,21 +48,16 @@ export function Masthead({
           onLanguage={onLanguage}
         />
       </div>
+      {aids}
       <p class="masthead-trouble" role="status">
         {languageLost && words.t('ui:language-not-loaded')}
       </p>
-      <DraftTranslation />
+      {/* A draft translation says that it is one, in both languages. */}
+      {second?.shows === 'cautions' && (
+        <p class="masthead-translation">
+          <Text k="ui:draft-translation" />
+        </p>
+      )}
     </header>
-  )
-}
-
-/** Says of a draft translation that it is one, in both languages. */
-function DraftTranslation() {
-  const { second } = useSpeech()
-  if (second?.shows !== 'cautions') return null
-  return (
-    <p class="masthead-translation">
-      <Text k="ui:draft-translation" />
-    </p>
   )
 }

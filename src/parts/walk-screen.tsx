@@ -29,6 +29,7 @@ export function WalkScreen({
   onSwitch,
   onOutcome,
   underOutcome,
+  aids,
   ...frame
 }: Partial<LanguageChoice> & {
   start: AnswerSet
@@ -48,6 +49,8 @@ export function WalkScreen({
   onOutcome?: ((evaluation: Evaluation) => void) | undefined
   /** What this place offers under an outcome. */
   underOutcome?: (walk: WalkInHand) => ComponentChildren
+  /** What helps to read whatever is shown. */
+  aids?: (walk: WalkInHand) => ComponentChildren
 }) {
   const { tree, words, office, today } = useSetting()
   const walk = useWalk(start)
@@ -71,6 +74,7 @@ export function WalkScreen({
           understood={emergencyTold(tree, answers, walk.walked)}
           onTakeBack={walk.takeBack}
           onStartOver={startOverInEmergency ? onStartOver : null}
+          aids={aids?.(walk)}
         />
       </Main>
     )
@@ -83,6 +87,7 @@ export function WalkScreen({
         draft={tree.review.state === 'draft'}
         onBack={before === null ? onLeave : () => walk.change(before)}
         onStartOver={onStartOver}
+        aids={aids?.(walk)}
         main={Main}
         office={office}
         today={today}

@@ -5,6 +5,7 @@ import { axeFaults } from './axe.ts'
 import { KIOSK, LYING, smallForFingers, touchLanguage, UPRIGHT, verdictsShown } from './kiosk.ts'
 import { cutOff, spilling } from './layout.ts'
 import { begin, play, playOn } from './play.ts'
+import { speechDouble, spokenAloud } from './speech-double.ts'
 import { useVisits } from './visit.ts'
 
 const DOUBLE = 'html.kiosk { font-size: 337.5% !important }'
@@ -67,7 +68,7 @@ describe.each([
     await touchLanguage(page, 'es')
     await play(page, JARS.emergency ?? {})
     const bottoms = await page
-      .locator('.emergency h1, .emergency .phone, .emergency [type="button"]')
+      .locator('.emergency h1, .emergency .phone, .emergency .quiet')
       .evaluateAll(all => all.map(one => one.getBoundingClientRect().bottom))
     // Heading, two numbers, the way back and the way to begin anew.
     expect(bottoms.length).toBe(5)
@@ -91,6 +92,59 @@ describe.each([
   })
 })
 
+/** The buttons that go on from a screen, and the aids, as far as they are out of sight. */
+const outOfSight = (page: Page) =>
+  page
+    .locator(
+      '.aid, .masthead [data-move], .card-unsure, .sweep-answers button, .measure > .actions button, ' +
+        '.signs > .actions button, .take-home-jump, .emergency .phone, .emergency .quiet'
+    )
+    .evaluateAll(all =>
+      all.flatMap(one => {
+        const { top, bottom, left, right } = one.getBoundingClientRect()
+        const seen = top >= 0 && bottom <= innerHeight && left >= 0 && right <= innerWidth
+        return seen ? [] : [`${one.className} ${one.textContent} ends at ${bottom}`]
+      })
+    )
+
+describe.each([
+  ['upright', UPRIGHT],
+  ['lying', LYING],
+  ['on a tablet', { width: 820, height: 1180 }]
+])('the kiosk with larger text, %s', (manner, viewport) => {
+  const visit = useVisits()
+
+  test('keeps the ways on and its aids in sight, large enough, and is as before for the next', async () => {
+    const { page } = await visit({ viewport }, { ...KIOSK, before: speechDouble })
+    const faults: string[] = []
+    const look = async (screen: string | null) => {
+      const found = [
+        ...(await outOfSight(page)),
+        ...(await smallForFingers(page)),
+        ...(await faultsOf(page))
+      ]
+      faults.push(...found.map(fault => `${screen}: ${fault}`))
+    }
+    const html = page.locator('html')
+    for (const name of ['day-nine-by-strip', 'emergency']) {
+      await touchLanguage(page, 'es')
+      await page.locator('[data-aid="large"]').click()
+      await page.locator('[data-aid="strong"]').click()
+      await look('choose')
+      await play(page, JARS[name] ?? {}, look)
+      await look(name)
+      expect(await axeFaults(page, `kiosk ${manner}`)).toEqual([])
+      expect(await html.getAttribute('data-text')).toBe('largest')
+      expect(await html.getAttribute('data-contrast')).toBe('high')
+      await page.locator('[data-move="start-over"]').click()
+      await page.locator('.start').waitFor()
+      expect(await html.getAttribute('data-text')).toBe('normal')
+      expect(await html.getAttribute('data-contrast')).toBe('ordinary')
+    }
+    expect(faults).toEqual([])
+  })
+})
+
 describe('a visitor to the kiosk', () => {
   const visit = useVisits()
 
@@ -104,6 +158,31 @@ describe('a visitor to the kiosk', () => {
     await page.locator('html[lang="es"]').waitFor()
     expect(await page.locator('#measure-day').inputValue()).toBe('4')
     expect(await page.locator('button.bead').count()).toBe(6)
+  })
+
+  test('has each screen read in its language, until another one is shown', async () => {
+    const { page } = await visit({ viewport: LYING }, { ...KIOSK, before: speechDouble })
+    await touchLanguage(page, 'es')
+    await begin(page)
+    const read = page.locator('[data-aid="read"]')
+    await read.click()
+    await page.evaluate(() => window.dispatchEvent(new Event('sentence-said')))
+    const first = (await page.locator('.question h1').textContent()) ?? ''
+    expect(first.startsWith((await spokenAloud(page))[0] ?? '-')).toBe(true)
+    expect((await spokenAloud(page)).length).toBe(2)
+    await page.locator('[data-answer="none"]').click()
+    await page.locator('[data-aid="read"][data-state="silent"]').waitFor()
+    expect((await spokenAloud(page)).at(-1)).toBe('hush')
+
+    await read.click()
+    await page.locator('[data-aid="read"][data-state="speaking"]').waitFor()
+    await page.locator('.masthead [data-language="en"]').click()
+    await page.locator('[data-aid="read"][data-state="silent"]').waitFor()
+    // No voice of this device reads Vietnamese without a network.
+    await page.locator('.masthead [data-language="vi"]').click()
+    await page.locator('html[lang="vi"]').waitFor()
+    expect(await read.count()).toBe(0)
+    expect(await page.locator('[data-aid="large"]').count()).toBe(1)
   })
 
   test('gets through with Tab and Enter alone', async () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { SimulatedClock } from 'xstate'
-import { createStay, GRACE, QUIET, type Stay, type StayEvent } from '../../src/machine/stay.ts'
+import { createStay, type Stay } from '../../src/machine/open-stay.ts'
+import { GRACE, QUIET, type StayEvent } from '../../src/machine/stay.ts'
 import { spokenSeconds } from '../../src/places/kiosk/countdown.tsx'
 
 const SECOND = 1000
@@ -70,6 +71,9 @@ describe('a visitor who has gone', () => {
 
   test('is wiped once, and nothing of it is left', () => {
     stay.send({ type: 'choose-again', told: { day: 'unsure' } })
+    stay.send({ type: 'see', looks: { large: true } })
+    stay.send({ type: 'see', looks: { strong: true } })
+    expect(stay.view().looks).toEqual({ large: true, strong: true })
     expect(stay.view().told).toEqual({ day: 'unsure' })
     tablet.pass(10 * (QUIET + GRACE))
     expect(stay.view()).toEqual({
@@ -78,6 +82,7 @@ describe('a visitor who has gone', () => {
       tree: null,
       chosen: 0,
       told: {},
+      looks: { large: null, strong: null },
       left: null,
       visitors: 1,
       staff: null
@@ -110,6 +115,17 @@ describe('a visitor who has gone', () => {
 })
 
 describe('a visitor who is still there', () => {
+  test('keeps larger text in another language, and leaves it to nobody', () => {
+    stay.send({ type: 'see', looks: { large: true, strong: false } })
+    stay.send({ type: 'speak', language: 'en' })
+    expect(stay.view().looks).toEqual({ large: true, strong: false })
+    stay.send({ type: 'leave' })
+    expect(stay.view().looks).toEqual({ large: null, strong: null })
+    // Nobody is there whose look it could be.
+    stay.send({ type: 'see', looks: { large: true } })
+    expect(stay.view().looks.large).toBeNull()
+  })
+
   test('is never asked while touching at least once a minute', () => {
     for (let at = 0; at < 30; at++) {
       tablet.pass(QUIET - 1)

@@ -14,6 +14,7 @@ import { inBoth, Start } from './start.tsx'
 import { useCounts } from './use-counts.ts'
 import { useSettings } from './use-settings.ts'
 import { useStay } from './use-stay.ts'
+import { useVoices } from './use-voices.ts'
 import { Visit } from './visit.tsx'
 
 const MINUTE = 60_000
@@ -22,9 +23,10 @@ const dayNow = () => new Date().toISOString().slice(0, 10)
 
 /** The kiosk: a start screen that waits, and one visitor after the other, none of whom leaves a trace. */
 export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: Openers }) {
-  const { language, tree, chosen, told, left, untouched, visitors, staff, send } = useStay()
-  const inHand = useSettings()
+  const { language, tree, chosen, told, looks, left, untouched, visitors, staff, send } = useStay()
+  const inHand = useSettings(looks)
   const { settings, change } = inHand
+  const speakers = useVoices(catalogue.languages.map(({ tag }) => tag))
   const [today, setToday] = useState(() => new Date())
   const served = language !== null
   const copy = useCopy(untouched, () => change({ reachedOn: dayNow() }))
@@ -84,6 +86,7 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
           inHand,
           trees: catalogue.trees.filter(({ withdrawn }) => withdrawn === null),
           languages,
+          speakers,
           copy: { ...copy, whole: ahead !== null && !lacking },
           date: localTime(today, office?.hours?.zone).date,
           onClean: () => send({ type: 'clean' })
@@ -123,6 +126,13 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
       told={told}
       left={left}
       onOutcome={onOutcome}
+      aids={{
+        shown: inHand.shown,
+        speaker: speakers.get(language) ?? null,
+        covered: left !== null,
+        onLooks: changed => send({ type: 'see', looks: changed }),
+        onSentence: () => send({ type: 'touch' })
+      }}
       send={send}
     />
   )

@@ -1,3 +1,4 @@
+import type { Looks } from '../../machine/stay.ts'
 import { DAY_MS } from '../../science/days.ts'
 import { KEPT_SHAPE } from './pin.ts'
 
@@ -84,6 +85,15 @@ export function settingsFrom(kept: unknown): KioskSettings {
 
 const idsIn = (list: unknown): readonly string[] =>
   Array.isArray(list) ? list.filter(one => typeof one === 'string') : []
+
+/** How the screens look to whoever is there. */
+export type Shown = Pick<KioskSettings, 'text' | 'contrast'>
+
+/** What a visitor set in place of what staff settled. */
+export const shownTo = ({ large, strong }: Looks, { text, contrast }: KioskSettings): Shown => ({
+  text: large === null ? text : large ? 'largest' : 'normal',
+  contrast: strong === null ? contrast : strong ? 'high' : 'ordinary'
+})
 
 /** What is offered of a list: everything where nothing would be left. */
 export function offered<T>(

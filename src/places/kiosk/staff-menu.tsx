@@ -8,13 +8,17 @@ import type { Language } from '../../words/languages.ts'
 import { CONTRASTS, DIAGONALS, IDLE_SECONDS, TEXT_SIZES } from './settings.ts'
 import { OneOf, SomeOf } from './staff-choices.tsx'
 import { type CopyStanding, StaffCopy } from './staff-copy.tsx'
+import { StaffVoices } from './staff-voices.tsx'
 import type { SettingsInHand } from './use-settings.ts'
+import type { Speaker } from './use-voices.ts'
 
 export interface StaffMenuProps {
   readonly inHand: SettingsInHand
   /** The ferments that there are, and the languages. */
   readonly trees: readonly CatalogueEntry[]
   readonly languages: readonly Language[]
+  /** Who reads aloud here, by language. */
+  readonly speakers: ReadonlyMap<string, Speaker>
   readonly copy: CopyStanding
   /** Today in the office's time zone, as YYYY-MM-DD. */
   readonly date: string
@@ -27,6 +31,7 @@ export function StaffMenu({
   inHand: { settings, writes, change },
   trees,
   languages,
+  speakers,
   copy,
   date,
   onClean,
@@ -118,6 +123,7 @@ export function StaffMenu({
         }
         onChoose={inches => change({ inches })}
       />
+      <StaffVoices languages={languages} speakers={speakers} />
       <StaffCopy copy={copy} writes={writes} reachedOn={settings.reachedOn} />
     </div>
   )

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { createStay, type Stay, type StayView } from '../../machine/stay.ts'
+import { createStay, type Stay, type StayView } from '../../machine/open-stay.ts'
 
 /** The kiosk's stay, told of every input and of the screen going dark. */
 export function useStay(): StayView & Pick<Stay, 'send'> {

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks'
 import type { Evaluation } from '../../evaluate/evaluate.ts'
-import type { Stay } from '../../machine/stay.ts'
+import type { Stay } from '../../machine/open-stay.ts'
 import type { OfficePack } from '../../office/office-pack.ts'
 import type { Catalogue, Openers } from '../../opening/bundle.ts'
 import { settingOf } from '../../opening/setting-of.ts'
@@ -15,6 +15,8 @@ import { WalkScreen } from '../../parts/walk-screen.tsx'
 import type { Answers } from '../../tree/answers.ts'
 import { carriedOver } from '../../tree/tell.ts'
 import type { Language } from '../../words/languages.ts'
+import { Aids, type AidsInHand } from './aids.tsx'
+import { aloudBefore, aloudIn } from './aloud-screen.ts'
 import { IdleWarning } from './idle-warning.tsx'
 import { STALE_DAYS } from './settings.ts'
 import { TakeHome } from './take-home.tsx'
@@ -36,6 +38,7 @@ export function Visit({
   today,
   outdated,
   onOutcome,
+  aids,
   send
 }: {
   catalogue: Catalogue
@@ -55,6 +58,7 @@ export function Visit({
   /** This device has not reached its server for long. */
   outdated: boolean
   onOutcome: (evaluation: Evaluation) => void
+  aids: AidsInHand
   send: Stay['send']
 }) {
   const leave = () => send({ type: 'leave' })
@@ -88,17 +92,21 @@ export function Visit({
   )
   const onLanguage = (tag: string) => send({ type: 'speak', language: tag })
   const shared = { languages, onLanguage, quiet: false }
+  const offered = tree === null || opened === 'failed' ? catalogue.trees : null
+  const withdrawn = withdrawnIn(catalogue, tree)
+  const outdatedText = outdated ? speech.words.t('ui:kiosk.outdated', { days: STALE_DAYS }) : null
   return (
     <>
       {setting === null ? (
         <Before
           {...shared}
           speech={speech}
-          trees={tree === null || opened === 'failed' ? catalogue.trees : null}
-          withdrawn={withdrawnIn(catalogue, tree)}
+          trees={offered}
+          withdrawn={withdrawn}
           notice={opened === 'failed' ? 'ui:not-loaded' : null}
           office={office}
           today={today}
+          aids={<Aids {...aids} screen={aloudBefore(offered, withdrawn, speech.words)} />}
           onChoose={id => send({ type: 'choose', tree: id })}
           onLeave={tree === null ? leave : () => chooseAgain(NOTHING)}
         />
@@ -109,6 +117,7 @@ export function Visit({
             start={carried}
             startOverInEmergency
             onOutcome={onOutcome}
+            aids={walk => <Aids {...aids} screen={aloudIn(walk, setting, outdatedText)} />}
             notice={null}
             onLeave={() => chooseAgain(NOTHING)}
             onSwitch={catalogue.trees.length > 1 ? chooseAgain : undefined}

@@ -6,7 +6,8 @@ import {
   fingerPixels,
   mayBeOutdated,
   offered,
-  settingsFrom
+  settingsFrom,
+  shownTo
 } from '../../../src/places/kiosk/settings.ts'
 
 describe('settings that a device kept', () => {
@@ -36,6 +37,19 @@ describe('settings that a device kept', () => {
     const id = (one: string) => one
     expect(offered(['a', 'b'], id, ['a'])).toEqual(['b'])
     expect(offered(['a', 'b'], id, ['a', 'b', 'c'])).toEqual(['a', 'b'])
+  })
+})
+
+describe('what a visitor sees', () => {
+  const settled = { ...FIRST_SETTINGS, text: 'larger', contrast: 'high' } as const
+
+  test.each([
+    [null, null, 'larger', 'high'],
+    [true, null, 'largest', 'high'],
+    [false, true, 'normal', 'high'],
+    [null, false, 'larger', 'ordinary']
+  ] as const)('with larger text %s and contrast %s', (large, strong, text, contrast) => {
+    expect(shownTo({ large, strong }, settled)).toEqual({ text, contrast })
   })
 })
 
