@@ -185,6 +185,34 @@ describe('a visitor to the kiosk', () => {
     expect(await page.locator('[data-aid="large"]').count()).toBe(1)
   })
 
+  test('cannot zoom the page for the next one with two fingers, and scrolls with one', async () => {
+    const touch = { viewport: { width: 820, height: 1180 }, hasTouch: true, isMobile: true }
+    const { page, context } = await visit(touch, KIOSK)
+    await touchLanguage(page)
+    await begin(page)
+    await playOn(page, JARS['new-film'] ?? {}, 'surface-texture')
+    const client = await context.newCDPSession(page)
+    const touched = async (...moves: readonly (readonly { x: number; y: number }[])[]) => {
+      for (const [index, fingers] of [...moves, []].entries()) {
+        const type = fingers.length === 0 ? 'touchEnd' : index === 0 ? 'touchStart' : 'touchMove'
+        const touchPoints = fingers.map((point, id) => ({ ...point, id }))
+        await client.send('Input.dispatchTouchEvent', { type, touchPoints })
+      }
+    }
+    const steps = Array.from({ length: 15 }, (_, step) => 10 + 12 * step)
+    const apart = (by: number) => [400 - by, 400 + by].map(x => ({ x, y: 600 }))
+    const scrolled = page
+      .locator('.main')
+      .evaluate(
+        main =>
+          new Promise(heard => main.addEventListener('scroll', () => heard(true), { once: true }))
+      )
+    await touched(...steps.map(apart))
+    await touched(...steps.map(by => [{ x: 400, y: 700 - by }]))
+    expect(await scrolled).toBe(true)
+    expect(await page.evaluate(() => window.visualViewport?.scale)).toBe(1)
+  })
+
   test('gets through with Tab and Enter alone', async () => {
     const { page } = await visit({ viewport: LYING }, KIOSK)
     const press = async (selector: string) => {

@@ -24,6 +24,9 @@ history.scrollRestoration = 'manual'
 history.replaceState(history.state, '', location.pathname)
 // A long press is somebody looking closely, not somebody asking for a menu.
 addEventListener('contextmenu', event => event.preventDefault())
+// Two fingers on a touch pad come as a wheel, and in one browser as a gesture of its own.
+addEventListener('wheel', event => event.ctrlKey && event.preventDefault(), { passive: false })
+addEventListener('gesturestart', event => event.preventDefault())
 // A link or a file that is dropped would open in the kiosk's place.
 for (const drag of ['dragstart', 'dragover', 'drop']) {
   addEventListener(drag, event => event.preventDefault())
