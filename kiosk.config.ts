@@ -33,6 +33,12 @@ export const kioskWorker = (): Plugin[] =>
       inlineWorkboxRuntime: true,
       runtimeCaching: [
         {
+          // Files of the copy that was put back for a newer one that did not start: see last-resort/put-back.ts.
+          urlPattern: ({ url, sameOrigin }) => sameOrigin && url.pathname.includes('/assets/'),
+          handler: 'CacheFirst',
+          options: { cacheName: 'proven', plugins: [{ cacheWillUpdate: async () => null }] }
+        },
+        {
           urlPattern: ({ url, sameOrigin }) => sameOrigin && url.pathname.endsWith('/office.json'),
           handler: 'NetworkFirst',
           options: {

@@ -1,8 +1,11 @@
 /*
- * Runs beside the page's own script and imports nothing, so that it works where that one does not. It
- * looks whether a first screen came; if not, it throws away what the browser kept of the page and
- * loads it anew, once. The layer with the numbers stands in the page by itself, whatever happens here.
+ * Runs beside the page's own script and shares no file with it, so that it works where that one does not.
+ * It looks whether a first screen came; if not, a kiosk puts back the copy that last showed one, and
+ * else, once, it throws away what the browser kept of the page and loads it anew. The layer with the
+ * numbers stands in the page by itself, whatever happens here.
  */
+import { nextMend } from './next-mend.ts'
+import { isProvenKept, isRolledBack, isUnproven, putBack } from './put-back.ts'
 
 const MINUTE = 60_000
 const PATIENCE = 10_000
@@ -21,27 +24,39 @@ const wasMended = (): boolean => {
   const state = entry()
   return 'mended' in state && state.mended === true
 }
-const setMended = (mended: boolean) => history.replaceState({ ...entry(), mended }, '')
+const wasRestored = (): boolean => {
+  const state = entry()
+  return 'restored' in state && state.restored === true
+}
+const setMended = (mended: boolean, restored = false) =>
+  history.replaceState({ ...entry(), mended, restored }, '')
 
 // A script that cannot be had, read or run says so. One that says nothing may still be waiting for a slow network.
 for (const fault of ['error', 'unhandledrejection']) addEventListener(fault, mendUnshown, true)
 addEventListener('load', () => setTimeout(mendUnshown, PATIENCE))
 
 function mendUnshown() {
-  if (isUnshown()) void mend()
+  if (isUnshown()) void mend(isKiosk)
 }
 
 // Nobody is there to load a kiosk again; elsewhere whoever reads the layer decides.
-addEventListener('jarside-trouble', () => {
-  if (!isKiosk || wasMended()) return
-  // Without a network the copy on the device is all there is; it has shown screens before.
-  if (navigator.serviceWorker?.controller && !navigator.onLine) reloadOnce()
-  else void mend()
+addEventListener('jarside-trouble', async () => {
+  if (!isKiosk) return
+  if (!wasRestored() && (await isUnproven())) return restore()
+  if (wasMended()) return
+  // Without a network the copy on the device is all there is; it has shown screens before. And what the
+  // server has may be the copy that did not start.
+  const isAll = navigator.serviceWorker?.controller && !navigator.onLine
+  if (isAll || (await isRolledBack())) reloadOnce()
+  // The proven copy is the one whose screen threw.
+  else void mend(false)
 })
 
 // A part of the copy is broken, and the page stands untouched: it is mended only if that stays so.
 addEventListener('jarside-copy-broken', async () => {
   const asked = touches
+  if (await isRolledBack()) return
+  if (!wasRestored() && (await isUnproven()) && asked === touches) return restore()
   if (!wasMended() && (await isReached()) && asked === touches) await renew()
 })
 
@@ -51,7 +66,7 @@ for (const input of ['pointerdown', 'keydown']) {
     () => {
       touches += 1
       // Somebody uses the page again: should it fail once more, it may be mended once more.
-      if (layer?.hidden && wasMended()) setMended(false)
+      if (layer?.hidden && (wasMended() || wasRestored())) setMended(false)
     },
     true
   )
@@ -73,13 +88,26 @@ async function again() {
   if (offline) offline.hidden = false
 }
 
-async function mend(): Promise<void> {
-  if (mending || wasMended()) return
+async function mend(mayRestore: boolean): Promise<void> {
+  if (mending) return
   mending = true
-  while (!(await isReached())) await networkOrMinute()
+  const tried = { restored: wasRestored(), mended: wasMended() }
+  const proven = mayRestore && (await isProvenKept().catch(() => false))
+  let next = nextMend({ ...tried, proven, reached: false })
+  while (next === 'wait') {
+    next = nextMend({ ...tried, proven, reached: await isReached() })
+    if (next === 'wait') await networkOrMinute()
+  }
   // The first screen may have come after all.
-  if (isUnshown()) await renew()
+  if (isUnshown() && next === 'restore') await restore()
+  else if (isUnshown() && next === 'renew') await renew()
   mending = false
+}
+
+async function restore(): Promise<void> {
+  await putBack().catch(() => undefined)
+  setMended(wasMended(), true)
+  location.reload()
 }
 
 async function renew(): Promise<void> {
@@ -89,7 +117,7 @@ async function renew(): Promise<void> {
 }
 
 function reloadOnce() {
-  setMended(true)
+  setMended(true, wasRestored())
   location.reload()
 }
 
@@ -114,6 +142,8 @@ const networkOrMinute = () =>
 
 /** Throws away the program kept on this device, and its keeper; the office's numbers stay. */
 async function dropCopies(): Promise<void> {
+  // Put back already, or none: nothing would serve it without a keeper.
+  if (isKiosk) await globalThis.caches?.delete('proven')
   const registrations = (await navigator.serviceWorker?.getRegistrations()) ?? []
   for (const registration of registrations) {
     if (!location.href.startsWith(registration.scope)) continue
@@ -132,5 +162,3 @@ async function renewFiles(): Promise<void> {
     [...own].map(url => fetch(url, { cache: 'reload', signal: AbortSignal.timeout(PATIENCE) }))
   )
 }
-
-export {}

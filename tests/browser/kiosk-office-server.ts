@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:http'
 import { tmpdir } from 'node:os'
 import { extname, join } from 'node:path'
@@ -41,6 +41,11 @@ export async function officeServer(built: string) {
   await new Promise<void>(ready => server.listen(0, '127.0.0.1', ready))
   const at = server.address()
   if (at === null || typeof at === 'string') throw new Error('the copy is served nowhere')
+  const change = (name: string, from: RegExp, to: string) => {
+    const text = readFileSync(join(folder, name), 'utf8')
+    if (!from.test(text)) throw new Error(`${name} is not as this test knows it`)
+    writeFileSync(join(folder, name), text.replace(from, to))
+  }
   return {
     address: `http://127.0.0.1:${at.port}/`,
     /** Answers for the office's file as a wireless network does that wants a sign-in first. */
@@ -49,16 +54,28 @@ export async function officeServer(built: string) {
     },
     /** A newer build: its page is marked, and its worker names the page's new revision. */
     renew() {
-      const change = (name: string, from: RegExp, to: string) => {
-        const text = readFileSync(join(folder, name), 'utf8')
-        if (!from.test(text)) throw new Error(`${name} is not as this test knows it`)
-        writeFileSync(join(folder, name), text.replace(from, to))
-      }
       change('kiosk.html', /<body>/, '<body data-build="newer">')
       change(
         'sw.js',
         /(url:"kiosk\.html",revision:")[0-9a-f]+|[0-9a-f]+(",url:"kiosk\.html")/,
         '$1f00d$2'
+      )
+    },
+    /** A newer build, every file of which arrives, and whose first screen never comes. */
+    renewBroken() {
+      const names = readdirSync(join(folder, 'assets'))
+      const script = names.find(name => /^kiosk-.*\.js$/.test(name))
+      if (script === undefined) throw new Error('the kiosk has no script')
+      writeFileSync(
+        join(folder, 'assets/kiosk-broken.js'),
+        'throw new Error("this copy is broken")'
+      )
+      change('kiosk.html', new RegExp(script.replaceAll('.', '\\.')), 'kiosk-broken.js')
+      change('kiosk.html', /<body>/, '<body data-build="broken">')
+      change(
+        'sw.js',
+        /\{(?=[^{}]*url:"kiosk\.html")(?=[^{}]*revision:")[^{}]*\}/,
+        '{url:"kiosk.html",revision:"b00"},{url:"assets/kiosk-broken.js",revision:null}'
       )
     },
     /** The network is gone, or there again. */

@@ -73,6 +73,46 @@ describe('a kiosk that was opened once', () => {
     expect(await page.locator('head [rel="manifest"]').count()).toBe(0)
   })
 
+  test('goes on with the copy it has when a newer one does not start, without any network', async () => {
+    const visitor = await visit({}, { ...KIOSK, before: page => page.clock.install() })
+    const { page, faults } = visitor
+    await keptKiosk(visitor)
+    await page.waitForFunction(
+      async () => (await caches.match('kiosk.html', { cacheName: 'proven' })) !== undefined
+    )
+    server.renewBroken()
+    // While somebody is about, it arrives and waits.
+    for (let at = 0; at < 75; at++) {
+      await page.clock.fastForward(50_000)
+      await page.mouse.move(300 + at, 300)
+    }
+    await page.waitForFunction(async () => {
+      const registration = await navigator.serviceWorker.getRegistration('/kiosk')
+      return registration?.waiting != null
+    })
+    server.setAway(true)
+    // It is taken at rest, and fails; the page that comes after it is the one from before.
+    await page.mouse.move(500, 500)
+    await page.clock.runFor(MINUTE + 1_000)
+    await page.waitForFunction(() => history.state?.restored === true)
+    await page.locator('body:not([data-build]) .start').waitFor()
+    await touchLanguage(page, 'es')
+    await play(page, JARS['green-fuzz'] ?? {})
+    expect(await verdictsShown(page)).toEqual(['likely-mold'])
+
+    await page.reload()
+    await page.locator('.start').waitFor()
+    expect(await page.locator('body[data-build]').count()).toBe(0)
+    await page.locator('.start-staff').focus()
+    await page.keyboard.press('Enter')
+    for (const digit of '24682468') {
+      await page.locator('.pin-key', { hasText: digit }).click()
+      if (digit === '8') await page.locator('.pin-enter').click()
+    }
+    await page.locator('.staff-copy .notice', { hasText: 'did not start' }).waitFor()
+    expect(faults.splice(0).join()).toContain('this copy is broken')
+  })
+
   test('takes a newer build at rest, never in the middle of a walk', async () => {
     const visitor = await visit({}, { ...KIOSK, before: page => page.clock.install() })
     const { page } = visitor

@@ -8,6 +8,7 @@ import { SOURCE_TAG } from '../../words/words.ts'
 import { Cleaning } from './cleaning.tsx'
 import { type KeptCopy, keepOnDevice } from './keep-on-device.ts'
 import { useOpenedAhead } from './open-ahead.ts'
+import { isRolledBack, proveCopy } from './prove-copy.ts'
 import { mayBeOutdated, offered } from './settings.ts'
 import { Staff } from './staff.tsx'
 import { inBoth, Start } from './start.tsx'
@@ -29,9 +30,9 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
   const speakers = useVoices(catalogue.languages.map(({ tag }) => tag))
   const [today, setToday] = useState(() => new Date())
   const served = language !== null
-  const copy = useCopy(untouched, () => change({ reachedOn: dayNow() }))
-  const { kept } = copy
   const ahead = useOpenedAhead(catalogue, openers)
+  const copy = useCopy(untouched, ahead?.complete ?? false, () => change({ reachedOn: dayNow() }))
+  const { kept } = copy
   const lacking = ahead?.lacking ?? false
   useEffect(() => {
     // The watchdog throws a broken copy away, and fetches a whole one where there is a network.
@@ -139,8 +140,9 @@ export function Kiosk({ catalogue, openers }: { catalogue: Catalogue; openers: O
 }
 
 /** The copy that this device keeps; a newer one is taken only while nobody is there. */
-function useCopy(untouched: boolean, onReached: () => void) {
+function useCopy(untouched: boolean, complete: boolean, onReached: () => void) {
   const [kept, setKept] = useState(false)
+  const [rolledBack, setRolledBack] = useState(false)
   const [newer, setNewer] = useState(false)
   const copy = useRef<KeptCopy | null>(null)
   useEffect(() => {
@@ -151,12 +153,20 @@ function useCopy(untouched: boolean, onReached: () => void) {
     })
   }, [])
   useEffect(() => {
+    isRolledBack().then(setRolledBack, () => undefined)
+  }, [])
+  useEffect(() => {
+    // A device without room for a second copy goes on with one, as it did before there were two.
+    if (kept && complete) proveCopy().catch(() => undefined)
+  }, [kept, complete])
+  useEffect(() => {
     if (!untouched || !newer) return
     setNewer(false)
     copy.current?.take()
   }, [untouched, newer])
   return {
     kept,
+    rolledBack,
     take: () => copy.current?.take(),
     look: async () => (await copy.current?.look()) ?? 'unreached'
   }

@@ -11,6 +11,8 @@ export interface OpenedAhead {
   readonly due: string | null
   /** Something could not be had: it was never kept, or what was kept is broken. */
   readonly lacking: boolean
+  /** All of it is open, in every language. */
+  readonly complete: boolean
 }
 
 /**
@@ -21,6 +23,7 @@ export function useOpenedAhead(catalogue: Catalogue, openers: Openers): OpenedAh
   const [texts, setTexts] = useState<TextsByTag | null>(null)
   const [due, setDue] = useState<string | null>(null)
   const [lacking, setLacking] = useState(false)
+  const [opened, setOpened] = useState(false)
   useEffect(() => {
     async function had<T>(asked: readonly Promise<T>[]): Promise<readonly T[]> {
       const settled = await Promise.allSettled(asked)
@@ -32,14 +35,19 @@ export function useOpenedAhead(catalogue: Catalogue, openers: Openers): OpenedAh
       tag,
       (await open()).default
     ])
-    had(others).then(screens => setTexts({ ...english, ...Object.fromEntries(screens) }))
+    const screensHad = had(others).then(screens =>
+      setTexts({ ...english, ...Object.fromEntries(screens) })
+    )
 
     const trees = Object.values(openers.trees)
-    had(trees.map(tree => tree.open())).then(opened => {
+    const treesHad = had(trees.map(tree => tree.open())).then(opened => {
       const days = opened.map(({ default: { tree } }) => tree.review.due).sort()
       setDue(days.at(-1) ?? null)
     })
-    had(trees.flatMap(({ draw, words }) => [draw(), ...Object.values(words).map(open => open())]))
+    const restHad = had(
+      trees.flatMap(({ draw, words }) => [draw(), ...Object.values(words).map(open => open())])
+    )
+    Promise.all([screensHad, treesHad, restHad]).then(() => setOpened(true))
   }, [])
-  return texts && { texts, due, lacking }
+  return texts && { texts, due, lacking, complete: opened && !lacking }
 }

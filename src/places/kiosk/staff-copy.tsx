@@ -6,6 +6,8 @@ import type { Looked } from './keep-on-device.ts'
 /** How the copy on this device stands. */
 export interface CopyStanding {
   readonly kept: boolean
+  /** A newer copy did not start, and this earlier one is shown in its place. */
+  readonly rolledBack: boolean
   /** Every ferment and language could be opened. */
   readonly whole: boolean
   readonly look: () => Promise<Looked>
@@ -16,7 +18,7 @@ const SEEN = 1500
 
 /** This copy: version, day of its content, a check of what it stands on, and a look for a newer one. */
 export function StaffCopy({
-  copy: { kept, whole, look, take },
+  copy: { kept, rolledBack, whole, look, take },
   writes,
   reachedOn
 }: {
@@ -37,6 +39,7 @@ export function StaffCopy({
     // Long enough to be read: then the page is loaded anew.
     if (found === 'newer') setTimeout(take, SEEN)
   }
+  const outcome = rolledBack && looked === 'same' ? 'rolled-back' : looked
   const checks = { kept, whole, persisted, writes }
   return (
     <section class="staff-copy">
@@ -47,6 +50,7 @@ export function StaffCopy({
           date: dayText(words, __JARSIDE_CONTENT_DATE__)
         })}
       </p>
+      {rolledBack && <p class="notice">{words.t('ui:staff.looked.rolled-back')}</p>}
       <dl>
         {(['kept', 'whole', 'persisted', 'writes'] as const).map(check => (
           <div key={check} data-check={check} data-holds={checks[check]}>
@@ -69,7 +73,7 @@ export function StaffCopy({
         {words.t('ui:staff.update')}
       </button>
       <p role="status" class="staff-looked">
-        {looked !== null && words.t(`ui:staff.looked.${looked}`)}
+        {outcome !== null && words.t(`ui:staff.looked.${outcome}`)}
       </p>
     </section>
   )
