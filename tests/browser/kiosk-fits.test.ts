@@ -199,6 +199,16 @@ describe('a visitor to the kiosk', () => {
         await client.send('Input.dispatchTouchEvent', { type, touchPoints })
       }
     }
+    // A page is zoomed in the frame after.
+    const scale = () =>
+      page.evaluate(
+        () =>
+          new Promise(drawn =>
+            requestAnimationFrame(() =>
+              requestAnimationFrame(() => drawn(window.visualViewport?.scale))
+            )
+          )
+      )
     const steps = Array.from({ length: 15 }, (_, step) => 10 + 12 * step)
     const apart = (by: number) => [400 - by, 400 + by].map(x => ({ x, y: 600 }))
     const scrolled = page
@@ -208,9 +218,10 @@ describe('a visitor to the kiosk', () => {
           new Promise(heard => main.addEventListener('scroll', () => heard(true), { once: true }))
       )
     await touched(...steps.map(apart))
+    expect(await scale()).toBe(1)
     await touched(...steps.map(by => [{ x: 400, y: 700 - by }]))
     expect(await scrolled).toBe(true)
-    expect(await page.evaluate(() => window.visualViewport?.scale)).toBe(1)
+    expect(await scale()).toBe(1)
   })
 
   test('gets through with Tab and Enter alone', async () => {
