@@ -10,21 +10,26 @@ const here = (name: string) => new URL(name, location.href).href
 const withoutRevision = (url: string) => url.replace(/\?.*$/, '')
 
 /** Whether a proven copy is kept. */
-export const isProvenKept = async (): Promise<boolean> =>
-  'caches' in globalThis && (await caches.match(here(PAGE), { cacheName: PROVEN })) !== undefined
+export const isProvenKept = async (): Promise<boolean> => (await keptOf(PAGE)) !== undefined
 
 /** Whether the proven copy is shown in place of a newer one that did not start. */
-export const isRolledBack = async (): Promise<boolean> =>
-  'caches' in globalThis && (await caches.match(here(MARK), { cacheName: PROVEN })) !== undefined
+export const isRolledBack = async (): Promise<boolean> => (await keptOf(MARK)) !== undefined
 
 /** Whether the copy that the worker serves is another than the proven one. */
 export async function isUnproven(): Promise<boolean> {
-  if (!('caches' in globalThis)) return false
-  const served = await servedPage()
-  const proven = await caches.match(here(PAGE), { cacheName: PROVEN })
-  return (
-    served !== undefined && proven !== undefined && (await served.text()) !== (await proven.text())
-  )
+  const proven = await keptOf(PAGE)
+  const served = proven && (await servedPage())
+  if (proven === undefined || served === undefined) return false
+  return (await served.text()) !== (await proven.text())
+}
+
+/** What is kept beside what the worker serves; nothing where a browser keeps nothing, as of a file. */
+async function keptOf(name: string): Promise<Response | undefined> {
+  try {
+    return await caches.match(here(name), { cacheName: PROVEN })
+  } catch {
+    return undefined
+  }
 }
 
 /** Puts the proven copy in the place of the one that the worker serves, and marks it where that is another. */
