@@ -1,7 +1,7 @@
 import { couldBeTogether } from '../evaluate/could-be.ts'
 import { batchCardHtml } from '../paper/batch-card.tsx'
 import { classSheetHtml } from '../paper/class-page.tsx'
-import { decisionFiles } from '../paper/decision-sheet.tsx'
+import { decisionFiles } from '../paper/decision/sheet.tsx'
 import { keySheetHtml } from '../paper/key-sheet.tsx'
 import { lookAlikeChartHtml } from '../paper/look-alike-chart.tsx'
 import { PAPERS, type Paper, PRINTS, type Print } from '../paper/paper-page.ts'

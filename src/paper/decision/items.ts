@@ -1,7 +1,7 @@
-import type { Track } from '../tree/observation.ts'
-import type { Tree } from '../tree/tree.ts'
-import type { Words } from '../words/words.ts'
-import { type TypeOf, textWidth, wrapText } from './text-width.ts'
+import type { Track } from '../../tree/observation.ts'
+import type { Tree } from '../../tree/tree.ts'
+import type { Words } from '../../words/words.ts'
+import { type TypeOf, textWidth, wrapText } from '../text-width.ts'
 
 /** Something drawn, in points from the upper left of what it is part of. */
 export type DrawnItem = {
