@@ -6,6 +6,7 @@ import jsqr from 'jsqr'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { PNG } from 'pngjs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import starter from '../../locales/en/sourdough-starter.json' with { type: 'json' }
 import steps from '../../locales/en/steps.json' with { type: 'json' }
 import pasos from '../../locales/es/steps.json' with { type: 'json' }
 import { couldBeTogether } from '../../src/evaluate/could-be.ts'
@@ -201,6 +202,9 @@ describe('the other sheets', () => {
     expect(await page.locator('.lead-from').count()).toBe(numbers.length - 1)
     const { sides } = await readPdf('sourdough-starter-key-en-letter')
     for (const { smallest } of sides) expect(Math.min(smallest, 11.99)).toBe(11.99)
+    // This ferment asks who had some in words of its own.
+    const own = starter.observations.drinkers.signs['at-risk-drank'].label
+    expect(sides.map(({ text }) => text).join(' ')).toContain(own)
   })
 })
 
