@@ -248,5 +248,5 @@ function Tail({
 }
 
 /** A language as another one calls it. */
-const languageIn = (tag: string, named: string): string =>
+export const languageIn = (tag: string, named: string): string =>
   new Intl.DisplayNames([tag], { type: 'language' }).of(named) ?? named
