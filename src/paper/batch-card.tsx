@@ -135,7 +135,7 @@ function Grid({ lines }: { lines: readonly PassLine[] }) {
                 : `M${x(lastDay)} ${y(lowestPh)}H${x(day)}V${y(ph)}H${x(lastDay)}`
             }
           />
-          <text class="card-name" x={x(day) + 6} y={y(ph) + 17}>
+          <text class="card-name" x={x(day) + 6} y={y(ph) - 6}>
             {letterOf(index)}
           </text>
         </g>

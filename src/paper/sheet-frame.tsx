@@ -4,7 +4,7 @@ import { isPast } from '../office/stale.ts'
 import type { OtherSheetName } from '../parts/print-choice.ts'
 import { Qr } from '../parts/qr.tsx'
 import { useSetting } from '../parts/setting.tsx'
-import { SheetNumbers } from '../parts/sheet-side.tsx'
+import { NonDiscrimination, SheetNumbers } from '../parts/sheet-side.tsx'
 import { directionOf, inLatinDigits } from '../words/direction.ts'
 import { isDraft } from '../words/languages.ts'
 import { standingOf } from '../words/say.ts'
@@ -50,7 +50,8 @@ export function SheetFrame({
             <strong key={doubt}>{sentence(doubt)} </strong>
           ))}
           {name !== 'chart' && cautionText(words, tree.id, 'who-must-not')}{' '}
-          {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
+          {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}{' '}
+          <NonDiscrimination />
         </p>
         <p>
           <bdi>{address.replace(/^https?:\/\//, '')}</bdi> · {edition} (

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import type { SheetAddress } from '../addresses/sheet-address.ts'
+import { textOrEnglish } from '../office/local-text.ts'
 import { referralFor } from '../office/referral.ts'
 import { directionOf, inLatinDigits } from '../words/direction.ts'
 import { footNumbers } from '../words/foot-numbers.ts'
@@ -183,6 +184,19 @@ export function SheetNumbers() {
   )
 }
 
+/** Whom the office serves, in its own words: in English where it gave none in the language of the sheet. */
+export function NonDiscrimination() {
+  const { words, office } = useSetting()
+  const own = textOrEnglish(office?.nonDiscrimination ?? null, words.tag)
+  return (
+    own && (
+      <span class="sheet-serves" lang={own.tag} dir={directionOf(own.tag)}>
+        {own.text}
+      </span>
+    )
+  )
+}
+
 function Tail({
   said,
   address,
@@ -219,7 +233,8 @@ function Tail({
         {doubts.map(doubt => (
           <strong key={doubt}>{sentence(doubt)} </strong>
         ))}
-        {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
+        {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}{' '}
+        <NonDiscrimination />
       </p>
       <p>
         {address.showsOutcome ? (

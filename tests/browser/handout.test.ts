@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import starter from '../../locales/en/sourdough-starter.json' with { type: 'json' }
 import steps from '../../locales/en/steps.json' with { type: 'json' }
 import pasos from '../../locales/es/steps.json' with { type: 'json' }
+import pack from '../../public/office.json' with { type: 'json' }
 import { couldBeTogether } from '../../src/evaluate/could-be.ts'
 import { runCommand } from '../cli/run-command.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
@@ -82,6 +83,8 @@ describe('the sheet for mold in Spanish', () => {
       expect([step, front?.text.includes(steps[step])]).toEqual([step, false])
       expect([step, back?.text.includes(steps[step])]).toEqual([step, true])
     }
+    expect(front?.text).toContain(pack['non-discrimination'].es)
+    expect(back?.text).toContain(pack['non-discrimination'].en)
     expect(front?.text).toContain('Traducción no revisada: vale el otro lado, en inglés.')
   })
 

@@ -173,6 +173,7 @@ function Item({ item, frame }: { item: DrawnItem; frame: DrawingFrame }): JSX.El
           font-size={item.type.size}
           font-weight={item.type.bold ? 700 : 400}
           fill={item.white ? '#fff' : INK}
+          lang={item.lang}
         >
           {item.text}
         </text>
