@@ -103,6 +103,8 @@ function Grid({ lines }: { lines: readonly PassLine[] }) {
   return (
     <svg
       class="card-grid"
+      // Days run from the left in every language, as on the scales beside them.
+      direction="ltr"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
       aria-label={words.t('ui:card.grid')}

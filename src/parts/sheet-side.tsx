@@ -177,7 +177,7 @@ export function SheetNumbers() {
     <ul class="sheet-numbers">
       {[...footNumbers(words, office?.country), desk].map(({ name, phone }) => (
         <li key={name}>
-          {name} <strong>{phone}</strong>
+          {name} <strong>{phone !== null && <bdi>{phone}</bdi>}</strong>
         </li>
       ))}
     </ul>
@@ -226,7 +226,8 @@ function Tail({
       ) : (
         // The line names 911 and Poison Help: they are given once.
         <p class="sheet-if-ill">
-          <Both text={ifIll} second={null} /> {desk} <strong>{phone}</strong>.
+          <Both text={ifIll} second={null} /> {desk}{' '}
+          <strong>{phone !== null && <bdi>{phone}</bdi>}</strong>.
         </p>
       )}
       <p>
