@@ -59,7 +59,8 @@ function moduleOf(bundle: BrowserBundle, name: string) {
     knowHow,
     practice,
     words,
-    said
+    said,
+    sheets
   } = bundle
   const [kind = '', tree = '', tag = ''] = name.split('/')
   switch (kind) {
@@ -71,6 +72,8 @@ function moduleOf(bundle: BrowserBundle, name: string) {
       return asModule(words[tree]?.[tag])
     case 'said':
       return asModule(said[tree])
+    case 'sheets':
+      return asModule(sheets[tree])
     case 'workbench':
       return asModule(workbench)
     case 'kiosk':
@@ -108,6 +111,7 @@ function openersOf({ trees, languages }: BrowserBundle['catalogue']) {
   open: ${open('tree', id)},
   draw: ${open('drawings', id)},
   said: ${open('said', id)},
+  sheets: ${open('sheets', id)},
   words: ${byTag('words', id)}
 }`
   )

@@ -8,6 +8,7 @@ const PARTS = {
   commands: async () => (await import('./commands.mjs')).measureCommands(),
   prove: async () => (await import('./prove.mjs')).measureProofs(),
   science: async () => (await import('./science.mjs')).measureScience(),
+  sheets: async () => (await import('./sheets.mjs')).measureSheets(),
   tally: async () => (await import('./tally.mjs')).measureTally(),
   quarter: async () => (await import('./quarter.mjs')).measureQuarter()
 }

@@ -13,6 +13,7 @@ const PARTS = {
   commands: { title: 'The command, with a warm cache', rows: commandRows },
   science: { title: 'The models', rows: scienceRows },
   prove: { title: 'The proofs', rows: proofRows },
+  sheets: { title: 'Sheets on paper', rows: sheetRows },
   tally: { title: 'The logs of several desks', rows: tallyRows },
   quarter: { title: 'A report in the browser', rows: quarterRows }
 }
@@ -146,6 +147,14 @@ function scienceRows({ mixMs, mixChartMs, courseMs }) {
     ['one interval of a fresh mix, 243 corners', `${mixMs} ms`, '2 ms'],
     ['its chart, when the starter changes', `${mixChartMs} ms`],
     ['a course of acidity', `${courseMs} ms`]
+  ]
+}
+
+function sheetRows({ oneSeconds, oneSecondsLeastAndMost, allSheets, allSeconds, goal }) {
+  return [
+    ['one sheet, from the command to its PDF, median', `${oneSeconds} s`, `${goal.one} s`],
+    ['the same, least and most', `${oneSecondsLeastAndMost.join(' to ')} s`],
+    [`all ${allSheets} sheets of all trees in two languages`, `${allSeconds} s`, `${goal.all} s`]
   ]
 }
 

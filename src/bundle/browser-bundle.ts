@@ -3,7 +3,13 @@ import { join } from 'node:path'
 import { loadProject, readAuthored } from '../cli/read-project.ts'
 import type { Loaded } from '../load/load.ts'
 import { namedIn, pick, textsOf } from '../load/texts-of-tree.ts'
-import type { Catalogue, KnowHowBundle, Texts, TreeBundle } from '../opening/bundle.ts'
+import type {
+  Catalogue,
+  KnowHowBundle,
+  SheetsBundle,
+  Texts,
+  TreeBundle
+} from '../opening/bundle.ts'
 import { prove } from '../prove/prove.ts'
 import { proveKnowHow } from '../prove/prove-know-how.ts'
 import { groupOf } from '../tree/group.ts'
@@ -18,6 +24,7 @@ import {
   selfTestWords,
   workbenchWords
 } from './page-words.ts'
+import { sheetsOf } from './sheets-bundle.ts'
 
 export interface BrowserBundle {
   readonly catalogue: Catalogue
@@ -46,6 +53,8 @@ export interface BrowserBundle {
   readonly words: Readonly<Record<string, Readonly<Record<string, Texts>>>>
   /** By tree: callers' own words for what the tree asks. */
   readonly said: Readonly<Record<string, Loaded['said']>>
+  /** By tree: what its sheets hold that are not about a verdict. */
+  readonly sheets: Readonly<Record<string, SheetsBundle>>
   /** The drawings of each tree, by picture id. */
   readonly drawings: Readonly<Record<string, Readonly<Record<string, string>>>>
 }
@@ -149,6 +158,7 @@ export function pack(loaded: Loaded, folder: string): BrowserBundle {
     words: Object.fromEntries(
       shown.map(tree => [tree.id, eachLanguage(loaded, words => wordsOf(tree, loaded, words))])
     ),
+    sheets: Object.fromEntries(shown.map(tree => [tree.id, sheetsOf(tree, loaded)])),
     said: Object.fromEntries(shown.map(tree => [tree.id, saidOf(tree, loaded)])),
     drawings: Object.fromEntries(
       bundles.map(([id, { pictures, lookAlikes }]) => [

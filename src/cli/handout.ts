@@ -20,6 +20,7 @@ import {
 } from './sheets-to-print.ts'
 import { say, type Terminal } from './terminal.ts'
 import { treeNamed } from './tree-named.ts'
+import { wordsOfTree } from './words-of-tree.ts'
 import { writeSheets } from './write-sheets.ts'
 
 const KINDS = Object.keys(SHEET_KINDS).filter((kind): kind is SheetKind => kind in SHEET_KINDS)
@@ -55,10 +56,8 @@ export const handout: Command = {
     const kinds = kindsNamed(values.sheet, values.all, print)
     refuseStrangePaper(kinds, values.sheet, paper)
     const office = values.office === undefined ? project.office : officeIn(values.office)
-    const { pictures, lookAlikes, sources, knowHow, words: texts } = loaded
-    const shared: Omit<SheetOf, 'tree' | 'language' | 'style'> = {
-      texts,
-      sources,
+    const { pictures, lookAlikes, knowHow } = loaded
+    const shared: Omit<SheetOf, 'tree' | 'language' | 'style' | 'texts' | 'sources'> = {
       office,
       home: homeNamed(values.address ?? office?.address ?? undefined),
       today: terminal.today,
@@ -69,14 +68,16 @@ export const handout: Command = {
       knowHow,
       drawings: drawingsOf(values.in, pictures, lookAlikes)
     }
-    const languages = languagesNamed(Object.keys(texts), values.lang, values.all)
+    const languages = languagesNamed(Object.keys(loaded.words), values.lang, values.all)
     const styles = new Map(languages.map(language => [language, paperStyle(language)]))
     const all = trees.flatMap(tree => {
+      // Where a ferment asks in words of its own, its paper says them too.
+      const own = wordsOfTree(tree, loaded)
       const verdicts = kinds.includes('verdict')
         ? verdictsNamed(tree, values.verdict, values.all)
         : []
       return languages.flatMap(language => {
-        const sheet = { ...shared, tree, language, style: styles.get(language) ?? '' }
+        const sheet = { ...shared, ...own, tree, language, style: styles.get(language) ?? '' }
         return kinds.flatMap(kind => sheetsToPrint(kind, sheet, verdicts))
       })
     })

@@ -56,7 +56,8 @@ export async function printPages<P extends PageToPrint>(
     }
   }
   try {
-    await Promise.all(Array.from({ length: AT_ONCE }, work))
+    // A tab costs its start: one sheet opens one.
+    await Promise.all(Array.from({ length: Math.min(AT_ONCE, pages.length) }, work))
   } finally {
     await browser.close()
   }

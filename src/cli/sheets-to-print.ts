@@ -1,9 +1,11 @@
 import { couldBeTogether } from '../evaluate/could-be.ts'
-import { batchCardHtml } from '../paper/batch-card.tsx'
-import { classSheetHtml } from '../paper/class-page.tsx'
-import { decisionFiles } from '../paper/decision-sheet.tsx'
-import { keySheetHtml } from '../paper/key-sheet.tsx'
-import { lookAlikeChartHtml } from '../paper/look-alike-chart.tsx'
+import { decisionFiles } from '../paper/decision/sheet.tsx'
+import {
+  batchCardHtml,
+  classSheetHtml,
+  keySheetHtml,
+  lookAlikeChartHtml
+} from '../paper/framed-html.tsx'
 import { PAPERS, type Paper, PRINTS, type Print } from '../paper/paper-page.ts'
 import { type SheetOf, verdictSheetHtml } from '../paper/verdict-sheet.tsx'
 import type { Tree } from '../tree/tree.ts'

@@ -24,6 +24,18 @@ export function readLocalText(authored: unknown): {
 export const textIn = (text: LocalText | null, tag: string): string | undefined =>
   text !== null && Object.hasOwn(text, tag) ? text[tag] : undefined
 
+/** A text in a language, else in English with its tag; null where there is neither. */
+export function textOrEnglish(
+  text: LocalText | null,
+  tag: string
+): { readonly tag: string; readonly text: string } | null {
+  for (const each of [tag, 'en']) {
+    const own = textIn(text, each)
+    if (own !== undefined) return { tag: each, text: own }
+  }
+  return null
+}
+
 /** A name in a language, else as it is known in English: a name is better than none. */
 export const nameIn = (text: LocalText | null, tag: string): string | undefined =>
   textIn(text, tag) ?? textIn(text, 'en')

@@ -12,6 +12,8 @@ export interface OfficePack {
   readonly hours: OfficeHours | null
   readonly referrals: readonly OfficeReferral[]
   readonly notices: readonly Notice[]
+  /** Whom it serves, in its own words, for the foot of sheets; null where it says nothing. */
+  readonly nonDiscrimination: LocalText | null
   /** How this office keeps its log of contacts; null where it does not say. */
   readonly log: OfficeLog | null
   /** The last day on which the pack may be trusted, as YYYY-MM-DD; empty where nobody says. */

@@ -25,6 +25,7 @@ export interface OfficeReading {
 export interface Dropped {
   /** Its place in the file: `hours.zone`, `numbers[2].phone`. */
   readonly at: string
+  /** In brief, since every caller's device holds it: what an author needs to know `jarside check` says. */
   readonly why: string
 }
 
@@ -41,7 +42,7 @@ export function readOffice(authored: unknown): OfficeReading {
   const file = asRecord(authored)
   const country = asText(file.country)
   if (!isKnownCountry(country)) {
-    drop('country', 'its emergency numbers are not known here: the whole file is left out')
+    drop('country', 'no emergency numbers are known for it: the file is left out')
     return { pack: null, dropped }
   }
   const office = asRecord(file.office)
@@ -58,6 +59,10 @@ export function readOffice(authored: unknown): OfficeReading {
     hours: readHours(file.hours, drop),
     referrals: each(file.referrals, 'referrals', drop, readReferral),
     notices: each(file.notices, 'notices', drop, readNotice),
+    nonDiscrimination:
+      file['non-discrimination'] === undefined
+        ? null
+        : localTextOf(file['non-discrimination'], 'non-discrimination', drop),
     log: file.log === undefined ? null : readLog(file.log, drop),
     validUntil: validUntil ?? ''
   }
@@ -73,18 +78,18 @@ function each<T>(
   drop: Drop,
   read: (entry: Readonly<Record<string, unknown>>, place: string, drop: Drop) => T | null
 ): readonly T[] {
-  if (!Array.isArray(authored)) drop(list, 'this is no list')
+  if (!Array.isArray(authored)) drop(list, 'no list')
   return asList(authored).flatMap((entry, index) => {
     const place = `${list}[${index}]`
     const result = read(asRecord(entry), place, drop)
-    if (result === null) drop(place, 'the whole entry is left out')
+    if (result === null) drop(place, 'left out')
     return result === null ? [] : [result]
   })
 }
 
 function textOf(authored: unknown, place: string, drop: Drop): string | null {
   const text = asText(authored)
-  if (text === undefined) drop(place, 'this is no text, or one with markup or control characters')
+  if (text === undefined) drop(place, 'no plain text')
   return text ?? null
 }
 
@@ -98,7 +103,7 @@ function localTextOf(authored: unknown, place: string, drop: Drop): LocalText | 
 function dayOf(authored: unknown, place: string, drop: Drop): string | null {
   const text = asText(authored)
   if (text !== undefined && isDay(text)) return text
-  drop(place, 'this is no day of the calendar, written like 2027-10-31')
+  drop(place, 'no day like 2027-10-31')
   return null
 }
 
@@ -108,7 +113,7 @@ function webAddress(authored: unknown, drop: Drop): string | null {
   if (text !== undefined && /^https?:\/\/[^\s#?]+$/.test(text) && URL.canParse(text)) {
     return text.replace(/\/?$/, '/')
   }
-  drop('address', 'this is no web address, like https://jarside.larkspur.example/')
+  drop('address', 'no web address')
   return null
 }
 
@@ -120,7 +125,7 @@ function readNumber(
   const id = textOf(named, `${place}.id`, drop)
   const phone = asText(digits)
   if (phone === undefined || !PHONE.test(phone)) {
-    drop(`${place}.phone`, 'this is no phone number, like 555-0110')
+    drop(`${place}.phone`, 'no phone number')
     return null
   }
   if (id === null) return null
@@ -144,7 +149,7 @@ function readHours(authored: unknown, drop: Drop): OfficeHours | null {
   }
   const zone = asText(named)
   if (zone === undefined || !isZone(zone)) {
-    wrong('hours.zone', 'there is no such time zone; one is written like America/Chicago')
+    wrong('hours.zone', 'no time zone')
   }
   const week = each(days, 'hours.week', wrong, readOpenHours)
   const closed = each(
@@ -153,9 +158,9 @@ function readHours(authored: unknown, drop: Drop): OfficeHours | null {
     wrong,
     ({ day }, index) => dayOf(day, index, wrong)
   )
-  if (!Array.isArray(off)) wrong('hours.closed', 'this is no list')
+  if (!Array.isArray(off)) wrong('hours.closed', 'no list')
   if (whole && zone !== undefined) return { zone, week, closed }
-  drop('hours', 'whether somebody answers is not shown')
+  drop('hours', 'not shown')
   return null
 }
 
@@ -167,11 +172,11 @@ function readOpenHours(
   const [opens = '', closes = ''] = [asText(from), asText(until)]
   const days = WEEKDAYS.filter(day => asList(named).includes(day))
   if (days.length === 0 || days.length !== asList(named).length) {
-    drop(`${place}.days`, `these are no days; they are written ${WEEKDAYS.join(', ')}`)
+    drop(`${place}.days`, 'no days')
     return null
   }
   if (CLOCK.test(opens) && CLOCK.test(closes) && opens < closes) return { days, opens, closes }
-  drop(place, 'it opens and closes at no times, or closes first; they are written like 08:00')
+  drop(place, 'no opening times')
   return null
 }
 
@@ -180,7 +185,7 @@ function readLog(authored: unknown, drop: Drop): OfficeLog {
   const { 'keep-months': keep, counties } = asRecord(authored)
   const months = typeof keep === 'number' && Number.isInteger(keep) && keep >= 1 && keep <= 240
   if (keep !== undefined && !months) {
-    drop('log.keep-months', 'this is no whole number of months from 1 to 240: all records are kept')
+    drop('log.keep-months', 'no number from 1 to 240: all records are kept')
   }
   return {
     keepMonths: months ? keep : null,
@@ -195,7 +200,7 @@ function readCounty(
 ): OfficeCounty | null {
   const code = asText(digits)
   if (code === undefined || !COUNTY_CODE.test(code)) {
-    drop(`${place}.code`, 'a county is five digits, two for the state and three for the county')
+    drop(`${place}.code`, 'no five digits')
     return null
   }
   const name = textOf(called, `${place}.name`, drop)
@@ -209,7 +214,7 @@ function readReferral(
 ): OfficeReferral | null {
   const trigger = OFFICE_TRIGGERS.find(each => each === named)
   if (trigger === undefined) {
-    drop(`${place}.trigger`, `an office answers to ${OFFICE_TRIGGERS.join(', ')} alone`)
+    drop(`${place}.trigger`, 'no trigger of an office')
     return null
   }
   const name = localTextOf(called, `${place}.name`, drop)

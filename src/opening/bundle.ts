@@ -1,5 +1,6 @@
 import type { CatalogueEntry } from '../parts/catalogue-entry.ts'
 import type { Setting } from '../parts/setting.tsx'
+import type { BatchCard } from '../tree/batch-card.ts'
 import type { CallersWords } from '../tree/callers-words.ts'
 import type { KnowHow } from '../tree/know-how.ts'
 import type { Tree } from '../tree/tree.ts'
@@ -34,6 +35,18 @@ export interface KnowHowBundle {
   readonly called: Readonly<Record<string, readonly string[]>>
 }
 
+/** What the sheets of a tree that are not about a verdict hold. */
+export interface SheetsBundle {
+  /** Null where a ferment has no record of a batch. */
+  readonly card: BatchCard | null
+  /** The how-to answers chosen for a class. */
+  readonly answers: readonly KnowHow[]
+  /** What those cite. */
+  readonly sources: SourceLedger
+  /** By language tag: the texts of these sheets alone. */
+  readonly words: Readonly<Record<string, Texts>>
+}
+
 type Opened<T> = () => Promise<{ readonly default: T }>
 
 /** How the rest is fetched: a tree, its drawings, its words in a language that is not English. */
@@ -49,4 +62,6 @@ export interface TreeOpener {
   readonly words: Readonly<Record<string, Opened<Texts>>>
   /** Callers' own words: the desk alone reads them. */
   readonly said: Opened<CallersWords>
+  /** Asked for by whoever looks at what will be printed. */
+  readonly sheets: Opened<SheetsBundle>
 }

@@ -1,5 +1,6 @@
 import type { OfficePack } from '../office/office-pack.ts'
 import type { Setting } from '../parts/setting.tsx'
+import { createWords, SOURCE_TAG } from '../words/words.ts'
 import { joined, speechIn, type TextsByTag } from './speech.ts'
 import type { OpenedTree } from './use-tree.ts'
 
@@ -14,8 +15,12 @@ export function settingOf(
   office: OfficePack | null,
   today: Date
 ): Setting {
+  const all = joined(screens.texts, texts)
+  const speech = speechIn(all, screens.tag)
   return {
-    ...speechIn(joined(screens.texts, texts), screens.tag),
+    ...speech,
+    behind:
+      speech.second === null && screens.tag !== SOURCE_TAG ? createWords(all, SOURCE_TAG) : null,
     tree,
     sources,
     pictures,

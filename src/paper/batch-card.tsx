@@ -1,85 +1,12 @@
 import { useSetting } from '../parts/setting.tsx'
-import { groupOf } from '../tree/group.ts'
-import type { Range } from '../tree/observation.ts'
-import type { Rule, Tree } from '../tree/tree.ts'
+import type { BatchCard, PassLine } from '../tree/batch-card.ts'
 import { answerLabel } from '../words/tree-texts.ts'
-import { SOURCE_TAG } from '../words/words.ts'
-import { framedSheetHtml } from './sheet-frame.tsx'
-import type { SheetOf } from './verdict-sheet.tsx'
-
-/** From when and below which pH a batch may be used, once a test shows it. */
-export interface PassLine {
-  /** The kinds of food that it holds for, as answers; empty where it holds for all. */
-  readonly kinds: readonly { readonly observation: string; readonly answer: string }[]
-  /** From this day; null at the other end where nothing ends it. */
-  readonly day: number
-  readonly lastDay: number | null
-  /** At most this pH; null at the other end where none is too low. */
-  readonly ph: number
-  readonly lowestPh: number | null
-}
-
-/** The record of one batch, to be filled in by hand; null where a ferment has none. */
-export function batchCardHtml(sheet: SheetOf): string | null {
-  const { tree, texts, knowHow } = sheet
-  const { fields, checks } = groupOf(groupOf(texts[SOURCE_TAG]?.[tree.id]).card)
-  const lines = passLines(tree, knowHow.allowed[tree.id] ?? [])
-  if (fields === undefined || lines.length === 0) return null
-  const [written, ticked] = [fields, checks].map(group => Object.keys(groupOf(group)))
-  return framedSheetHtml(sheet, 'card', () => (
-    <Card fields={written ?? []} checks={ticked ?? []} lines={lines} />
-  ))
-}
-
-/** The limits by which the how-to answers let a batch be used, which the tree is proved to share. */
-export function passLines(tree: Tree, allowed: readonly Rule[]): readonly PassLine[] {
-  const all = allowed.flatMap(({ when }) => {
-    const within = (unit: 'day' | 'ph'): Range | undefined =>
-      when.flatMap(condition => {
-        if (condition.kind !== 'measure' || condition.is === 'unsure') return []
-        const observation = tree.observations[condition.observation]
-        const fits = observation?.kind === 'measure' && observation.unit === unit
-        return fits && 'within' in condition.is ? [condition.is.within] : []
-      })[0]
-    const days = within('day')
-    const acid = within('ph')
-    const day = days?.atLeast
-    const ph = acid?.atMost
-    if (day === undefined || ph === undefined) return []
-    const kinds = when.flatMap(condition =>
-      condition.kind === 'choice'
-        ? condition.among.map(answer => ({ observation: condition.observation, answer }))
-        : []
-    )
-    return [{ kinds, day, lastDay: days?.atMost ?? null, ph, lowestPh: acid?.atLeast ?? null }]
-  })
-  // Foods that pass alike share a line.
-  return all
-    .filter((line, index) => all.findIndex(other => isAlike(line, other)) === index)
-    .map(line => ({
-      ...line,
-      kinds: all.filter(other => isAlike(line, other)).flatMap(({ kinds }) => kinds)
-    }))
-}
-
-const isAlike = (one: PassLine, other: PassLine) =>
-  one.day === other.day &&
-  one.lastDay === other.lastDay &&
-  one.ph === other.ph &&
-  one.lowestPh === other.lowestPh
 
 /** The rows for readings that are written by hand. */
 const ROWS = 5
 
-function Card({
-  fields,
-  checks,
-  lines
-}: {
-  fields: readonly string[]
-  checks: readonly string[]
-  lines: readonly PassLine[]
-}) {
+/** The record of one batch, to be filled in by hand. */
+export function BatchRecord({ fields, checks, lines }: BatchCard) {
   const { words, tree } = useSetting()
   return (
     <>
@@ -176,6 +103,8 @@ function Grid({ lines }: { lines: readonly PassLine[] }) {
   return (
     <svg
       class="card-grid"
+      // Days run from the left in every language, as on the scales beside them.
+      direction="ltr"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
       aria-label={words.t('ui:card.grid')}
@@ -208,7 +137,7 @@ function Grid({ lines }: { lines: readonly PassLine[] }) {
                 : `M${x(lastDay)} ${y(lowestPh)}H${x(day)}V${y(ph)}H${x(lastDay)}`
             }
           />
-          <text class="card-name" x={x(day) + 6} y={y(ph) + 17}>
+          <text class="card-name" x={x(day) + 6} y={y(ph) - 6}>
             {letterOf(index)}
           </text>
         </g>

@@ -112,7 +112,7 @@ function whenText(words: Words, { observation }: Lead, when: LeadWhen): string {
     case 'range':
       return limitsText(words, observation, when)
     case 'reading':
-      return rangeText(words, when.range)
+      return rangeText(words, when.range, 'key.range')
     case 'unsure':
       return words.t('ui:key.not-measured')
     case 'otherwise':
@@ -127,12 +127,13 @@ function limitsText(
   { limits }: Extract<LeadWhen, { kind: 'range' }>
 ): string {
   const named = limits.filter(({ instrument }) => instrument !== null)
-  if (named.length === 0) return limits.map(({ range }) => rangeText(words, range)).join('; ')
+  if (named.length === 0)
+    return limits.map(({ range }) => rangeText(words, range, 'key.range')).join('; ')
   return named
     .map(({ instrument, range }) =>
       words.t('ui:key.by-instrument', {
         instrument: words.t(`observations:${observation}.instruments.${instrument}`),
-        limits: rangeText(words, range)
+        limits: rangeText(words, range, 'key.range')
       })
     )
     .join('; ')

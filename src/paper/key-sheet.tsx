@@ -1,5 +1,5 @@
 import { couldBeTogether } from '../evaluate/could-be.ts'
-import { type Key, keyOf, type Lead } from '../key/key.ts'
+import { keyOf, type Lead } from '../key/key.ts'
 import { useSetting } from '../parts/setting.tsx'
 import { TRACKS } from '../tree/observation.ts'
 import { USES } from '../tree/tree.ts'
@@ -7,17 +7,11 @@ import { askKey } from '../words/ask-key.ts'
 import { verdictText } from '../words/verdict-text.ts'
 import { remarksOf, sheetCode, useCode } from './key-codes.ts'
 import { goesText, type Line, linesOf } from './key-lines.ts'
-import { framedSheetHtml } from './sheet-frame.tsx'
-import type { SheetOf } from './verdict-sheet.tsx'
 
 /** The key of a tree as pages of numbered leads, for a power cut: a finger walks it. */
-export function keySheetHtml(sheet: SheetOf): string {
-  const data = keyOf(sheet.tree)
-  return framedSheetHtml(sheet, 'key', () => <Leads leads={data.leads} />)
-}
-
-function Leads({ leads }: Pick<Key, 'leads'>) {
-  const { words } = useSetting()
+export function KeyLeads() {
+  const { words, tree } = useSetting()
+  const { leads } = keyOf(tree)
   const remarks = remarksOf(leads)
   return (
     <>

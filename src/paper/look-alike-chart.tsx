@@ -1,25 +1,21 @@
 import { useSetting } from '../parts/setting.tsx'
 import type { LookAlike } from '../tree/look-alikes.ts'
-import { framedSheetHtml } from './sheet-frame.tsx'
-import type { SheetOf } from './verdict-sheet.tsx'
+import type { Tree } from '../tree/tree.ts'
 
-/** What is mixed up at a tree's own questions, large, for a wall or a table; null where nothing is. */
-export function lookAlikeChartHtml(sheet: SheetOf): string | null {
-  const { tree, lookAlikes } = sheet
-  const pairs = lookAlikes.filter(
+/** Of all pairs those that are mixed up at a tree's own questions. */
+export const pairsAsked = (lookAlikes: readonly LookAlike[], tree: Tree): readonly LookAlike[] =>
+  lookAlikes.filter(
     ({ trees, asked }) =>
       trees.includes(tree.id) && asked.some(id => Object.hasOwn(tree.observations, id))
   )
-  if (pairs.length === 0) return null
-  return framedSheetHtml(sheet, 'chart', () => <Pairs pairs={pairs} />)
-}
 
 const SIDES = ['one', 'other'] as const
 
 /** So few have room for large drawings, and for how to make sure, on any paper. */
 const FEW = 4
 
-function Pairs({ pairs }: { pairs: readonly LookAlike[] }) {
+/** What is mixed up, large, for a wall or a table. */
+export function LookAlikePairs({ pairs }: { pairs: readonly LookAlike[] }) {
   const { words, drawings } = useSetting()
   return (
     <ol class="chart-pairs" data-few={pairs.length <= FEW}>

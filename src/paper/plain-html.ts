@@ -39,7 +39,7 @@ export const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, sign => `&#${sign.charCodeAt(0)};`)
 
 const dial = (phone: string): string =>
-  `<a href="tel:${phone.replace(/[^\d+]/g, '')}">${escaped(phone)}</a>`
+  `<a href="tel:${phone.replace(/[^\d+]/g, '')}" dir="ltr">${escaped(phone)}</a>`
 
 /** A text, and beneath it the English where a translation is a draft. */
 export function both(text: string, english: string | null): string {

@@ -1,55 +1,29 @@
 import type { ComponentChildren } from 'preact'
-import { renderToString } from 'preact-render-to-string'
 import { addressOf } from '../addresses/route.ts'
 import { isPast } from '../office/stale.ts'
+import type { OtherSheetName } from '../parts/print-choice.ts'
 import { Qr } from '../parts/qr.tsx'
-import { SettingProvider, useSetting } from '../parts/setting.tsx'
-import { SheetNumbers } from '../parts/sheet-side.tsx'
+import { useSetting } from '../parts/setting.tsx'
+import { NonDiscrimination, SheetNumbers } from '../parts/sheet-side.tsx'
 import { directionOf, inLatinDigits } from '../words/direction.ts'
 import { isDraft } from '../words/languages.ts'
 import { standingOf } from '../words/say.ts'
 import { sentence } from '../words/sentence.ts'
 import { cautionText } from '../words/tree-texts.ts'
-import { paperPage } from './paper-page.ts'
-import { type SheetOf, settingOf } from './verdict-sheet.tsx'
 
-/** The sheets that share one frame. */
-export type FramedSheet = 'key' | 'chart' | 'card' | 'class'
-
-/** A sheet that is not about a verdict, in its own language and, where that is a draft, in English behind it. */
-export function framedSheetHtml(
-  sheet: SheetOf,
-  name: FramedSheet,
-  content: () => ComponentChildren
-): string {
-  const { tree, language, home } = sheet
-  const setting = settingOf(sheet)
-  const languages = [setting.words, setting.second?.words].filter(words => words !== undefined)
-  const body = languages
-    .map(words =>
-      renderToString(
-        <SettingProvider value={{ ...setting, words, second: null }}>
-          <Frame name={name} address={home + addressOf(tree.id, words.tag)}>
-            {content()}
-          </Frame>
-        </SettingProvider>
-      )
-    )
-    .join('')
-  const title = `${setting.words.t(`ui:${name}.title`)} · ${setting.words.t(`${tree.id}:title`)}`
-  return paperPage({ ...sheet, title, language, body })
-}
-
-function Frame({
+/** What stands around every sheet that is not about a verdict. */
+export function SheetFrame({
   name,
-  address,
+  home,
   children
 }: {
-  name: FramedSheet
-  address: string
+  name: OtherSheetName
+  /** The address of this installation, ending in a slash. */
+  home: string
   children: ComponentChildren
 }) {
   const { words, tree, office, today } = useSetting()
+  const address = home + addressOf(tree.id, words.tag)
   const overdue = isPast(tree.review.due, today)
   const { draft, edition, due, overdue: late } = standingOf({ tree, overdue }, words)
   const translation = isDraft(words.tag) ? words.t('ui:draft-translation') : null
@@ -58,7 +32,7 @@ function Frame({
     today
   )
   return (
-    <main class={`framed framed-${name}`} lang={words.tag} dir={directionOf(words.tag)}>
+    <article class={`framed framed-${name}`} lang={words.tag} dir={directionOf(words.tag)}>
       <header class="framed-head">
         <div>
           <p>{office?.office.name ?? 'Jarside'}</p>
@@ -76,7 +50,8 @@ function Frame({
             <strong key={doubt}>{sentence(doubt)} </strong>
           ))}
           {name !== 'chart' && cautionText(words, tree.id, 'who-must-not')}{' '}
-          {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
+          {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}{' '}
+          <NonDiscrimination />
         </p>
         <p>
           <bdi>{address.replace(/^https?:\/\//, '')}</bdi> · {edition} (
@@ -84,6 +59,6 @@ function Frame({
           {words.t('ui:sheet.review', { due })} · {words.t('ui:sheet.printed', { date: printed })}
         </p>
       </footer>
-    </main>
+    </article>
   )
 }

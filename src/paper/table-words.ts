@@ -64,17 +64,21 @@ export function cellText(words: Words, input: Input, cell: Cell): string {
   return most ? words.t('ui:table.all-but', { answers: listed(others) }) : listed(among)
 }
 
-/** A part of a measure's line. */
-export function rangeText(words: Words, { atLeast, over, under, atMost }: Range): string {
+/** A part of a measure's line; callers' paper says it in every language, a reviewer's table in two. */
+export function rangeText(
+  words: Words,
+  { atLeast, over, under, atMost }: Range,
+  group: 'table' | 'key.range' = 'table'
+): string {
   const from =
     atLeast !== undefined
-      ? words.t('ui:table.at-least', { value: atLeast })
-      : over !== undefined && words.t('ui:table.over', { value: over })
+      ? words.t(`ui:${group}.at-least`, { value: atLeast })
+      : over !== undefined && words.t(`ui:${group}.over`, { value: over })
   const to =
     atMost !== undefined
-      ? words.t('ui:table.at-most', { value: atMost })
-      : under !== undefined && words.t('ui:table.under', { value: under })
-  if (from && to) return words.t('ui:table.between', { from, to })
+      ? words.t(`ui:${group}.at-most`, { value: atMost })
+      : under !== undefined && words.t(`ui:${group}.under`, { value: under })
+  if (from && to) return words.t(`ui:${group}.between`, { from, to })
   return from || to || words.t('ui:table.any')
 }
 

@@ -141,6 +141,10 @@ function openIn(line: string): readonly string[] {
 /** A number or an address, in its own order and on one line whatever the language. */
 export const inOwnOrder = (text: string): string => `\u2066${text.replaceAll(' ', '\u00a0')}${POP}`
 
+/** A text that runs its own way among another language's. */
+export const isolated = (text: string, direction: 'ltr' | 'rtl'): string =>
+  `${direction === 'ltr' ? '\u2066' : '\u2067'}${text}${POP}`
+
 /** Marks that end a clause stay with what is before them. */
 const piecesOf = (text: string): readonly string[] =>
   text.match(/[\u2e80-\u9fff][\u3000-\u303f\uff00-\uffef]*|[^ \n\u2e80-\u9fff]+[ \n]*|[ \n]+/g) ??

@@ -1,19 +1,16 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
+import type { Words } from '../words/words.ts'
 import { fitSheet, SHEET_TYPE } from './fit-sheet.ts'
+import {
+  type OtherSheet,
+  PAPERS,
+  PRINTS,
+  type PrintChoice,
+  type SheetName
+} from './print-choice.ts'
 import { useSetting } from './setting.tsx'
-
-/** What a sheet is printed on, and in which type: standard from 12 points on, large from 18. */
-export interface SheetPaper {
-  readonly paper: (typeof PAPERS)[number]
-  readonly print: (typeof PRINTS)[number]
-}
-
-const PAPERS = ['letter', 'a4'] as const
-const PRINTS = ['standard', 'large'] as const
-
-/** What is asked for by most who print here. */
-export const USUAL_PAPER: SheetPaper = { paper: 'letter', print: 'standard' }
+import { languageIn } from './sheet-side.tsx'
 
 const ASKED = 'jarside-print'
 
@@ -36,20 +33,26 @@ export function usePrintAsked(open: () => void): void {
 }
 
 /** Fits the sides in an element to their paper; in large print they take the pages that they need. */
-export function fitSides(place: HTMLElement, { print: type }: SheetPaper): void {
+export function fitSides(place: HTMLElement, { print: type }: Pick<PrintChoice, 'print'>): void {
   if (type === 'large') return
   for (const side of place.querySelectorAll<HTMLElement>('.sheet')) fitSheet(side, SHEET_TYPE)
 }
 
-/** The sheet as it will be printed, with what can be chosen about it. */
+/** The sheets as they will be printed, with what can be chosen about them. */
 export function PrintPreview({
   chosen,
+  others,
+  overleaf,
   onChoose,
   onClose,
   children
 }: {
-  chosen: SheetPaper
-  onChoose: (next: SheetPaper) => void
+  chosen: PrintChoice
+  /** The sheets that there are besides the outcome's own. */
+  others: readonly OtherSheet[]
+  /** The English that can stand on the other side; `always` behind a draft. */
+  overleaf: { readonly words: Words; readonly always: boolean } | null
+  onChoose: (next: PrintChoice) => void
   onClose: () => void
   children: ComponentChildren
 }) {
@@ -72,10 +75,51 @@ export function PrintPreview({
     dialog.current?.close()
     print()
   }
+  const toggle = (name: SheetName) => {
+    const sheets = new Set(chosen.sheets)
+    if (!sheets.delete(name)) sheets.add(name)
+    onChoose({ ...chosen, sheets })
+  }
+  const sheets = [
+    { name: 'outcome' as const, title: words.t('ui:outcome') },
+    ...others.map(({ name, title }) => ({ name, title: title(words) }))
+  ]
   return (
     <dialog class="preview" ref={dialog} aria-labelledby="preview-title" onClose={onClose}>
       <header class="preview-head">
         <h2 id="preview-title">{words.t('ui:preview.title')}</h2>
+        <div class="preview-moves">
+          <button
+            type="button"
+            class="primary"
+            data-action="print-now"
+            disabled={chosen.sheets.size === 0}
+            onClick={printIt}
+          >
+            {words.t('ui:preview.now')}
+          </button>
+          <button type="button" class="secondary" onClick={() => dialog.current?.close()}>
+            {words.t('ui:preview.close')}
+          </button>
+        </div>
+      </header>
+      <div class="preview-choices">
+        {sheets.length > 1 && (
+          <fieldset class="preview-choice preview-sheets">
+            <legend>{words.t('ui:preview.sheets')}</legend>
+            {sheets.map(({ name, title }) => (
+              <label key={name}>
+                <input
+                  type="checkbox"
+                  data-sheet={name}
+                  checked={chosen.sheets.has(name)}
+                  onChange={() => toggle(name)}
+                />
+                {title}
+              </label>
+            ))}
+          </fieldset>
+        )}
         <Choice
           name="paper"
           options={PAPERS}
@@ -88,21 +132,31 @@ export function PrintPreview({
           chosen={chosen.print}
           onChoose={next => onChoose({ ...chosen, print: next })}
         />
-        <div class="preview-moves">
-          <button type="button" class="primary" data-action="print-now" onClick={printIt}>
-            {words.t('ui:preview.now')}
-          </button>
-          <button type="button" class="secondary" onClick={() => dialog.current?.close()}>
-            {words.t('ui:preview.close')}
-          </button>
-        </div>
-      </header>
+        {overleaf?.always === true && (
+          <p class="preview-note">
+            {words.t('ui:sheet.overleaf', { language: languageIn(words.tag, overleaf.words.tag) })}
+          </p>
+        )}
+        {overleaf?.always === false && (
+          <label class="preview-sides">
+            <input
+              type="checkbox"
+              checked={chosen.twoSides}
+              onChange={() => onChoose({ ...chosen, twoSides: !chosen.twoSides })}
+            />
+            {words.t('ui:preview.overleaf', {
+              language: languageIn(words.tag, overleaf.words.tag)
+            })}
+          </label>
+        )}
+      </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and so has to be reached by the keyboard. */}
       <section class="preview-room" tabIndex={0} aria-labelledby="preview-title">
         <div
           class="preview-paper"
           ref={paper}
           data-print={chosen.print}
+          data-paper={chosen.paper}
           key={`${chosen.paper} ${chosen.print}`}
         >
           {children}
@@ -112,7 +166,7 @@ export function PrintPreview({
   )
 }
 
-function Choice<T extends SheetPaper['paper' | 'print']>({
+function Choice<T extends PrintChoice['paper' | 'print']>({
   name,
   options,
   chosen,

@@ -5,6 +5,7 @@ import type { LookAlike } from '../tree/look-alikes.ts'
 import type { Tree } from '../tree/tree.ts'
 import type { SourceLedger } from '../words/sources.ts'
 import type { Words } from '../words/words.ts'
+import type { OtherSheets } from './print-choice.ts'
 
 /** What the parts of any screen share: the language spoken, and one that may stand beside it. */
 export interface Speech {
@@ -43,6 +44,10 @@ export interface Setting extends Speech {
   readonly photoPage: string | null
   readonly office: OfficePack | null
   readonly today: Date
+  /** English for the back of a sheet in a reviewed language; of a draft it is the second language. */
+  readonly behind?: Words | null
+  /** Fetches the sheets that are not about a verdict; left out where none are offered. */
+  readonly fetchSheets?: () => Promise<OtherSheets>
   /** Read out at the office's own desk: nobody is sent to call it. */
   readonly atOffice?: boolean
   /** Read standing, at arm's length: what callers ask next is folded with the rest. */

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import type { SheetAddress } from '../addresses/sheet-address.ts'
+import { textOrEnglish } from '../office/local-text.ts'
 import { referralFor } from '../office/referral.ts'
 import { directionOf, inLatinDigits } from '../words/direction.ts'
 import { footNumbers } from '../words/foot-numbers.ts'
@@ -176,10 +177,23 @@ export function SheetNumbers() {
     <ul class="sheet-numbers">
       {[...footNumbers(words, office?.country), desk].map(({ name, phone }) => (
         <li key={name}>
-          {name} <strong>{phone}</strong>
+          {name} <strong>{phone !== null && <bdi>{phone}</bdi>}</strong>
         </li>
       ))}
     </ul>
+  )
+}
+
+/** Whom the office serves, in its own words: in English where it gave none in the language of the sheet. */
+export function NonDiscrimination() {
+  const { words, office } = useSetting()
+  const own = textOrEnglish(office?.nonDiscrimination ?? null, words.tag)
+  return (
+    own && (
+      <span class="sheet-serves" lang={own.tag} dir={directionOf(own.tag)}>
+        {own.text}
+      </span>
+    )
   )
 }
 
@@ -212,14 +226,16 @@ function Tail({
       ) : (
         // The line names 911 and Poison Help: they are given once.
         <p class="sheet-if-ill">
-          <Both text={ifIll} second={null} /> {desk} <strong>{phone}</strong>.
+          <Both text={ifIll} second={null} /> {desk}{' '}
+          <strong>{phone !== null && <bdi>{phone}</bdi>}</strong>.
         </p>
       )}
       <p>
         {doubts.map(doubt => (
           <strong key={doubt}>{sentence(doubt)} </strong>
         ))}
-        {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}
+        {cautionText(words, tree.id, 'not-proof')} {words.t('ui:sheet.local-first')}{' '}
+        <NonDiscrimination />
       </p>
       <p>
         {address.showsOutcome ? (
@@ -248,5 +264,5 @@ function Tail({
 }
 
 /** A language as another one calls it. */
-const languageIn = (tag: string, named: string): string =>
+export const languageIn = (tag: string, named: string): string =>
   new Intl.DisplayNames([tag], { type: 'language' }).of(named) ?? named

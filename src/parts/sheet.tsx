@@ -1,5 +1,6 @@
 import type { SheetAddress } from '../addresses/sheet-address.ts'
 import type { Report, WalkReport } from '../report/report.ts'
+import { sidesOf } from './print-choice.ts'
 import { tellOf } from './said-twice.ts'
 import { SettingProvider, useSetting } from './setting.tsx'
 import { SheetSide } from './sheet-side.tsx'
@@ -14,31 +15,29 @@ export type AddressIn = (language: string) => SheetAddress
 export function Sheet({
   report,
   address,
-  general = false
+  general = false,
+  twoSides = false
 }: {
   report: Report | WalkReport
   address: AddressIn
   /** No jar was looked at: the sheet says so. */
   general?: boolean
+  /** English behind a reviewed translation; behind a draft it always is. */
+  twoSides?: boolean
 }) {
   const setting = useSetting()
-  const { words, second } = setting
-  const overleaf = second?.words ?? null
   return (
     <>
-      {[words, overleaf].map(
-        (own, side) =>
-          own !== null && (
-            <SettingProvider key={own.tag} value={{ ...setting, words: own, second: null }}>
-              <SheetSide
-                {...tellOf({ ...setting, words: own, second: null }, report)}
-                address={address(own.tag)}
-                general={general}
-                overleaf={side === 0 ? overleaf : null}
-              />
-            </SettingProvider>
-          )
-      )}
+      {sidesOf(setting, twoSides).map((own, side) => (
+        <SettingProvider key={own.tag} value={{ ...setting, words: own, second: null }}>
+          <SheetSide
+            {...tellOf({ ...setting, words: own, second: null }, report)}
+            address={address(own.tag)}
+            general={general}
+            overleaf={side === 0 ? (setting.second?.words ?? null) : null}
+          />
+        </SettingProvider>
+      ))}
     </>
   )
 }

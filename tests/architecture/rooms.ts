@@ -62,10 +62,18 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   },
   opening: { rooms: ['tree', 'office', 'words', 'parts'], packages: ['preact'] },
   'last-resort': { rooms: [], packages: ['preact'] },
-  'places/page': placeWith(['office', 'report', 'addresses']),
+  paper: {
+    rooms: [
+      ...['tree', 'evaluate', 'office', 'report', 'compare', 'tables', 'key', 'words'],
+      'plain',
+      ...['style', 'addresses', 'parts', 'opening']
+    ],
+    packages: ['preact', 'preact-render-to-string', '@dagrejs/dagre']
+  },
+  'places/page': placeWith(['office', 'report', 'addresses', 'paper']),
   'places/desk': placeWith([
     ...['evaluate', 'office', 'contacts', 'practice', 'report', 'machine', 'reader', 'know-how'],
-    'addresses'
+    ...['addresses', 'paper']
   ]),
   'places/kiosk': placeWith(
     ['evaluate', 'science', 'office', 'contacts', 'machine', 'addresses'],
@@ -77,14 +85,6 @@ export const MAY_IMPORT: Readonly<Record<string, Allowed>> = {
   'places/workbench': placeWith(['science'], ['d3-scale', 'd3-shape']),
   'places/contacts': placeWith(['office', 'contacts']),
   'places/gallery': placeWith(['evaluate', 'office', 'report']),
-  paper: {
-    rooms: [
-      ...['tree', 'evaluate', 'office', 'report', 'compare', 'tables', 'key', 'words'],
-      'plain',
-      ...['addresses', 'parts', 'opening']
-    ],
-    packages: ['preact', 'preact-render-to-string', '@dagrejs/dagre']
-  },
   cli: {
     rooms: [
       ...[

@@ -2,15 +2,17 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import jsqr from 'jsqr'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { PNG } from 'pngjs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import starter from '../../locales/en/sourdough-starter.json' with { type: 'json' }
 import steps from '../../locales/en/steps.json' with { type: 'json' }
 import pasos from '../../locales/es/steps.json' with { type: 'json' }
+import pack from '../../public/office.json' with { type: 'json' }
 import { couldBeTogether } from '../../src/evaluate/could-be.ts'
 import { runCommand } from '../cli/run-command.ts'
 import { shippedTrees } from '../helpers/shipped.ts'
+import { faintOn } from './faint.ts'
+import { AS_SCANNED, photocopied, readCode } from './photocopy.ts'
 import { useVisits } from './visit.ts'
 
 const visit = useVisits()
@@ -81,6 +83,8 @@ describe('the sheet for mold in Spanish', () => {
       expect([step, front?.text.includes(steps[step])]).toEqual([step, false])
       expect([step, back?.text.includes(steps[step])]).toEqual([step, true])
     }
+    expect(front?.text).toContain(pack['non-discrimination'].es)
+    expect(back?.text).toContain(pack['non-discrimination'].en)
     expect(front?.text).toContain('Traducción no revisada: vale el otro lado, en inglés.')
   })
 
@@ -98,9 +102,14 @@ describe('the sheet for mold in Spanish', () => {
       expect(text).toContain('1-800-222-1222')
     }
     expect(pdf.sides[0]?.text).toContain(address)
-    const { page } = await visit()
+    const { page } = await visit(AS_SCANNED)
     await page.goto(pathToFileURL(join(folder, `${name}.html`)).href)
-    expect(readCode(await page.locator('.qr').first().screenshot())).toBe(`https://${address}`)
+    const code = page.locator('.qr').first()
+    // Millimeters, of 96 CSS pixels to the inch: common practice prints a code in 25 or more.
+    expect(((await code.boundingBox())?.width ?? 0) * (25.4 / 96)).toBeGreaterThanOrEqual(25)
+    const scanned = await code.screenshot()
+    expect(readCode(scanned)).toBe(`https://${address}`)
+    expect(readCode(photocopied(photocopied(scanned)))).toBe(`https://${address}`)
   })
 
   test('leads back to the same verdict in the same language', async () => {
@@ -113,12 +122,6 @@ describe('the sheet for mold in Spanish', () => {
     await page.locator('html[lang="es"]').waitFor()
   })
 })
-
-/** A QR code as another program reads it (jsqr). */
-function readCode(screenshot: Buffer): string | undefined {
-  const { data, width, height } = PNG.sync.read(screenshot)
-  return jsqr(new Uint8ClampedArray(data), width, height)?.data
-}
 
 describe('every side is one page, in 12 points or more', () => {
   /** The verdicts with the most to say, which leave the least room. */
@@ -195,13 +198,33 @@ describe('the other sheets', () => {
     const { page } = await visit()
     const file = join(folder, 'sourdough-starter-key-en-letter.html')
     await page.goto(pathToFileURL(file).href)
+    expect(await page.evaluate(faintOn)).toEqual([])
     const numbers = await page.locator('.lead-number').allTextContents()
     expect(numbers).toEqual(numbers.map((_, index) => `${index + 1}`))
     expect(numbers.length).toBeGreaterThan(30)
     expect(await page.locator('.lead-from').count()).toBe(numbers.length - 1)
     const { sides } = await readPdf('sourdough-starter-key-en-letter')
     for (const { smallest } of sides) expect(Math.min(smallest, 11.99)).toBe(11.99)
+    // This ferment asks who had some in words of its own.
+    const own = starter.observations.drinkers.signs['at-risk-drank'].label
+    expect(sides.map(({ text }) => text).join(' ')).toContain(own)
   })
+})
+
+test('nothing on a sheet needs a color or a light gray to be read', async () => {
+  const verdicts = ['likely-mold', 'poison-help', 'pressure-hazard']
+  const kinds = ['batch', 'look-alikes', 'class']
+  const { code } = await handout(
+    ...['verdict', ...kinds].flatMap(kind => ['--sheet', kind]),
+    ...verdicts.flatMap(id => ['--verdict', id])
+  )
+  expect(code).toBe(0)
+  const { page } = await visit()
+  for (const about of [...verdicts, ...kinds]) {
+    await page.goto(pathToFileURL(join(folder, `kombucha-jar-${about}-en-letter.html`)).href)
+    await page.emulateMedia({ media: 'print' })
+    expect([about, await page.evaluate(faintOn)]).toEqual([about, []])
+  }
 })
 
 test('in large print nothing is smaller than 18 points, and all of it is there', async () => {

@@ -18,7 +18,7 @@ async function sides(page: Page, format: 'Letter' | 'A4'): Promise<number> {
 
 describe('printed from the screen the outcome', () => {
   /** What has so much to do that it takes a second page in Spanish. */
-  const LONGER = ['green-fuzz', 'somebody-ill']
+  const LONGER = ['somebody-ill']
 
   test.each(outcomes)('of %s takes one side for each language', async (name, jar) => {
     const { page } = await visit()
@@ -132,6 +132,27 @@ describe('before it is printed', () => {
     await toPrint(page)
     const type = await page.locator('.sheet').evaluate(one => getComputedStyle(one).fontSize)
     expect(Number.parseFloat(type)).toBeGreaterThanOrEqual(24)
+  })
+
+  test('other sheets are fetched for it alone, and printed as they are shown there', async () => {
+    const { page, requests } = await visit()
+    await play(page, JARS['white-fuzz'] ?? {})
+    const isTheirs = (url: string) => url.includes('/other-sheets-')
+    expect(requests.filter(isTheirs)).toEqual([])
+    await page.getByRole('button', { name: 'Print this sheet' }).click()
+    const preview = page.getByRole('dialog', { name: 'Print preview' })
+    await preview.getByLabel('What to do').uncheck()
+    expect(requests.filter(isTheirs)).not.toEqual([])
+    expect(await preview.getByRole('button', { name: 'Print' }).isDisabled()).toBe(true)
+    for (const name of ['Batch record', 'What gets mixed up', 'For the class']) {
+      await preview.getByLabel(name).check()
+    }
+    expect(await axeFaults(page)).toEqual([])
+    const shown = await preview.locator('.preview-paper > *').allInnerTexts()
+    await preview.getByRole('button', { name: 'Close' }).click()
+    await toPrint(page)
+    expect(await page.locator('.sheet-place > *').allInnerTexts()).toEqual(shown)
+    expect(await sides(page, 'Letter')).toBe(3)
   })
 
   test('a key opens and closes it, and the focus is back where it was', async () => {

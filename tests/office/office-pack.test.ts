@@ -59,6 +59,16 @@ describe('a kiosk goes on with what is right in a pack', () => {
     expect(readOffice({ ...shipped, log: undefined }).pack?.log).toBeNull()
   })
 
+  test('whom an office serves is read by language, and an office may say nothing', () => {
+    const read = (text: unknown) => readOffice({ ...shipped, 'non-discrimination': text })
+    expect(readOfficePack(shipped)?.nonDiscrimination).toEqual(shipped['non-discrimination'])
+    expect(read(undefined)).toMatchObject({ pack: { nonDiscrimination: null }, dropped: [] })
+    expect(read('We serve all.').pack?.nonDiscrimination).toEqual({ en: 'We serve all.' })
+    expect(read({ en: '<b>' }).dropped.map(({ at }) => at)).toContain('non-discrimination.en')
+    const silent = { ...shipped, 'non-discrimination': undefined, $schema: undefined }
+    expect(officePackSchema.safeParse(JSON.parse(JSON.stringify(silent))).success).toBe(true)
+  })
+
   test('a referral for an emergency is left out', () => {
     const referrals = [{ trigger: 'emergency', name: 'Desk' }, shipped.referrals[0]]
     expect(readOfficePack({ ...shipped, referrals })?.referrals).toHaveLength(1)

@@ -3,15 +3,15 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { validateXML } from 'xmllint-wasm'
 import { keyOf } from '../../src/key/key.ts'
-import type { DrawnItem } from '../../src/paper/decision-items.ts'
-import type { Point } from '../../src/paper/decision-panel.ts'
+import type { DrawnItem } from '../../src/paper/decision/items.ts'
+import type { Point } from '../../src/paper/decision/panel.ts'
 import {
   type DecisionChart,
   type DecisionPage,
   decisionChart,
   decisionFiles,
   PAPER_POINTS
-} from '../../src/paper/decision-sheet.tsx'
+} from '../../src/paper/decision/sheet.tsx'
 import { goesText } from '../../src/paper/key-lines.ts'
 import { PAPERS, type Paper } from '../../src/paper/paper-page.ts'
 import type { SheetOf } from '../../src/paper/verdict-sheet.tsx'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { type Hop, routeHops } from '../../src/paper/decision-routes.ts'
+import { type Hop, routeHops } from '../../src/paper/decision/routes.ts'
 
 const heightsOf = (...hops: readonly Hop[]) => {
   const { trackOf } = routeHops(hops, [40, 40])

@@ -127,6 +127,11 @@ export const officePackSchema = z.strictObject({
       })
     )
     .describe('Notices for a time, such as winter hours.'),
+  'non-discrimination': localText
+    .optional()
+    .describe(
+      'Whom the office serves, in its own words and in each language as it was given: it stands at the foot of sheets. No machine translates it; where a language has none, the English stands.'
+    ),
   log: z
     .strictObject({
       'keep-months': z

@@ -13,7 +13,7 @@ import { emergencyTold } from '../../parts/emergency-told.ts'
 import { Foot } from '../../parts/foot.tsx'
 import { PrintedSheet } from '../../parts/printed-sheet.tsx'
 import { QuestionInHand } from '../../parts/question-in-hand.tsx'
-import { type Setting, SettingProvider, useSetting } from '../../parts/setting.tsx'
+import { type Setting, useSetting } from '../../parts/setting.tsx'
 import { Text } from '../../parts/text.tsx'
 import type { Told } from '../../reader/fact.ts'
 import type { FactReader } from '../../reader/fact-reader.ts'
@@ -224,9 +224,7 @@ export function CallSheet({
         <Foot office={office} today={today} />
       </div>
       {told !== null && report !== null && (
-        <SettingProvider value={handed}>
-          <PrintedSheet report={report} address={addressOfSheet} />
-        </SettingProvider>
+        <PrintedSheet report={report} handed={handed} address={addressOfSheet} />
       )}
     </>
   )

@@ -8,6 +8,7 @@ import { useScreens } from '../../opening/use-screens.ts'
 import { useToday } from '../../opening/use-today.ts'
 import { useTree } from '../../opening/use-tree.ts'
 import { withdrawnIn } from '../../opening/withdrawn-in.ts'
+import { fetchSheets } from '../../paper/fetch-sheets.ts'
 import { Before } from '../../parts/before.tsx'
 import { type Setting, SettingProvider } from '../../parts/setting.tsx'
 import { createWords, SOURCE_TAG } from '../../words/words.ts'
@@ -47,7 +48,10 @@ export function Desk({
   const settings = useMemo(() => {
     if (ready === null) return null
     // What the caller is handed is in the caller's language; what is read aloud stands in both.
-    const handed = settingOf(ready, { ...screens, tag: ready.tag }, office, today)
+    const handed: Setting = {
+      ...settingOf(ready, { ...screens, tag: ready.tag }, office, today),
+      ...(opener && { fetchSheets: fetchSheets(opener) })
+    }
     const english = settingOf(ready, { ...screens, tag: SOURCE_TAG }, office, today)
     const read: Setting = {
       ...english,

@@ -3,7 +3,8 @@ import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
 import { Before } from '../../parts/before.tsx'
 import { ChoiceAnswers } from '../../parts/choice-answers.tsx'
-import { PrintPreview, USUAL_PAPER } from '../../parts/print-preview.tsx'
+import { type OtherSheet, USUAL_PRINT } from '../../parts/print-choice.ts'
+import { PrintPreview } from '../../parts/print-preview.tsx'
 import { Qr } from '../../parts/qr.tsx'
 import { tellOf } from '../../parts/said-twice.ts'
 import type { Setting } from '../../parts/setting.tsx'
@@ -16,6 +17,13 @@ import { alone, type Sheet, type State, together } from './sheet.ts'
 
 const nothing = () => undefined
 const HOME = 'https://jarside.larkspur.example/#/kombucha-jar'
+
+const OTHERS: readonly OtherSheet[] = [
+  { name: 'card', title: () => 'Batch record', side: () => null },
+  { name: 'chart', title: () => 'What gets mixed up', side: () => null },
+  { name: 'class', title: () => 'For the class', side: () => null },
+  { name: 'key', title: () => 'Key on paper', side: () => null }
+]
 
 /** What the places put around a walk: before it, under its outcome, on paper. */
 export function placeSheets(setting: Setting): readonly Sheet[] {
@@ -33,6 +41,20 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
       )
     }
   }
+  const preview = (name: string, always: boolean | null): State => ({
+    name,
+    show: (
+      <PrintPreview
+        chosen={USUAL_PRINT}
+        others={always === null ? [] : OTHERS}
+        overleaf={always === null ? null : { words: setting.words, always }}
+        onChoose={nothing}
+        onClose={nothing}
+      >
+        {paper('an ordinary jar', {}).show}
+      </PrintPreview>
+    )
+  })
   const before = (name: string, shown: Partial<Parameters<typeof Before>[0]>): State => ({
     name,
     show: (
@@ -85,14 +107,9 @@ export function placeSheets(setting: Setting): readonly Sheet[] {
     ...alone(
       ['print-preview'],
       [
-        {
-          name: 'open over an outcome',
-          show: (
-            <PrintPreview chosen={USUAL_PAPER} onChoose={nothing} onClose={nothing}>
-              {paper('an ordinary jar', {}).show}
-            </PrintPreview>
-          )
-        }
+        preview('open over an outcome', null),
+        preview('of a draft translation', true),
+        preview('of a reviewed translation', false)
       ]
     ),
     ...together(['qr'], [{ name: 'an address', show: <Qr text={HOME} label="An address" /> }]),

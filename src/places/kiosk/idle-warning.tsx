@@ -59,7 +59,10 @@ export function IdleWarning({ left, onExtend }: { left: number; onExtend: () => 
         <p class="idle-warning-numbers">
           {footNumbers(words, undefined).map(({ name, phone }) => (
             <span key={name}>
-              {name} <strong class="whole">{phone}</strong>{' '}
+              {name}{' '}
+              <strong class="whole">
+                <bdi>{phone}</bdi>
+              </strong>{' '}
             </span>
           ))}
         </p>

@@ -10,6 +10,7 @@ import { usePageLanguage, useScreens } from '../../opening/use-screens.ts'
 import { useToday } from '../../opening/use-today.ts'
 import { type TreeAhead, useTree } from '../../opening/use-tree.ts'
 import { withdrawnIn } from '../../opening/withdrawn-in.ts'
+import { fetchSheets } from '../../paper/fetch-sheets.ts'
 import { Actions } from '../../parts/actions.tsx'
 import { After } from '../../parts/after.tsx'
 import { Before } from '../../parts/before.tsx'
@@ -74,7 +75,8 @@ export function App({
     () =>
       ready && {
         ...settingOf(ready, { ...screens, tag: ready.tag }, office, today),
-        photoPage: PHOTO_PAGE
+        photoPage: PHOTO_PAGE,
+        ...(opener && { fetchSheets: fetchSheets(opener) })
       },
     [ready?.bundle, ready?.tag, ready?.drawings, office, today]
   )

@@ -1,16 +1,9 @@
-import { verdict } from '../tree/caution.ts'
-import { verdictText } from '../words/verdict-text.ts'
-import type { MarkedLines } from './decision-boxes.ts'
-import {
-  boxed,
-  type Column,
-  type DecisionTerms,
-  lineHeight,
-  SWATCH,
-  TYPES
-} from './decision-items.ts'
-import { sheetCode, useCode } from './key-codes.ts'
-import { textWidth } from './text-width.ts'
+import { verdict } from '../../tree/caution.ts'
+import { verdictText } from '../../words/verdict-text.ts'
+import { sheetCode, useCode } from '../key-codes.ts'
+import { textWidth } from '../text-width.ts'
+import type { MarkedLines } from './boxes.ts'
+import { boxed, type Column, type DecisionTerms, lineHeight, SWATCH, TYPES } from './items.ts'
 
 /** The marks that lines take: pattern, code, signal word and name, as many on a line as fit. Returns how wide they are. */
 function addTakes(

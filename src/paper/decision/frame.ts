@@ -1,21 +1,22 @@
-import { couldBeTogether } from '../evaluate/could-be.ts'
-import type { OfficePack } from '../office/office-pack.ts'
-import { referralFor } from '../office/referral.ts'
-import { isPast } from '../office/stale.ts'
-import { TRACKS, type Track } from '../tree/observation.ts'
-import { USES } from '../tree/tree.ts'
-import { inLatinDigits } from '../words/direction.ts'
-import { footNumbers } from '../words/foot-numbers.ts'
-import { sourcesInBrief } from '../words/known.ts'
-import { isDraft } from '../words/languages.ts'
-import { standingOf } from '../words/say.ts'
-import { sentence } from '../words/sentence.ts'
-import { entriesOf, type SourceLedger } from '../words/sources.ts'
-import { cautionText } from '../words/tree-texts.ts'
-import { Column, type DecisionTerms, type DrawnPart, SWATCH, TYPES } from './decision-items.ts'
-import { markText } from './decision-marks.ts'
-import { useCode } from './key-codes.ts'
-import { inOwnOrder } from './text-width.ts'
+import { couldBeTogether } from '../../evaluate/could-be.ts'
+import { textOrEnglish } from '../../office/local-text.ts'
+import type { OfficePack } from '../../office/office-pack.ts'
+import { referralFor } from '../../office/referral.ts'
+import { isPast } from '../../office/stale.ts'
+import { TRACKS, type Track } from '../../tree/observation.ts'
+import { USES } from '../../tree/tree.ts'
+import { directionOf, inLatinDigits } from '../../words/direction.ts'
+import { footNumbers } from '../../words/foot-numbers.ts'
+import { sourcesInBrief } from '../../words/known.ts'
+import { isDraft } from '../../words/languages.ts'
+import { standingOf } from '../../words/say.ts'
+import { sentence } from '../../words/sentence.ts'
+import { entriesOf, type SourceLedger } from '../../words/sources.ts'
+import { cautionText } from '../../words/tree-texts.ts'
+import { useCode } from '../key-codes.ts'
+import { inOwnOrder, isolated } from '../text-width.ts'
+import { Column, type DecisionTerms, type DrawnPart, SWATCH, TYPES } from './items.ts'
+import { markText } from './marks.ts'
 
 /** What stands around the boxes. */
 export interface FrameTerms extends DecisionTerms {
@@ -90,8 +91,18 @@ export function footPart(number: number, terms: FrameTerms): DrawnPart {
     const ids = new Set(Object.values(tree.questions).flatMap(({ because }) => because))
     const cited = sourcesInBrief(entriesOf([...ids], sources), words)
     if (cited !== '') column.text(`${words.t('ui:sources')}: ${cited}`, 0, width, TYPES.small)
+    addServed(column, terms)
   }
   return column.part(width)
+}
+
+/** Whom the office serves, in its own words: in English where it gave none in this language. */
+function addServed(column: Column, { office, words, width }: FrameTerms): void {
+  const own = textOrEnglish(office?.nonDiscrimination ?? null, words.tag)
+  if (own === null) return
+  const isOther = own.tag !== words.tag
+  const text = isOther ? isolated(own.text, directionOf(own.tag)) : own.text
+  column.text(text, 0, width, TYPES.small, false, isOther ? own.tag : undefined)
 }
 
 /** How the chart is followed, and every mark that it can name, the most cautious last. */

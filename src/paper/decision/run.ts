@@ -1,7 +1,7 @@
-import type { DecisionBox, DecisionExit } from './decision-boxes.ts'
-import type { DrawnPart } from './decision-items.ts'
-import type { PartSource } from './decision-parts.ts'
-import { ROOM } from './decision-routes.ts'
+import type { DecisionBox, DecisionExit } from './boxes.ts'
+import type { DrawnPart } from './items.ts'
+import type { PartSource } from './parts.ts'
+import { ROOM } from './routes.ts'
 
 /** Boxes that stand together, with the lines among them, before they are laid out. */
 export interface DecisionRun {

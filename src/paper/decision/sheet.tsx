@@ -1,11 +1,15 @@
 import { renderToString } from 'preact-render-to-string'
-import { addressOf } from '../addresses/route.ts'
-import { keyOf } from '../key/key.ts'
-import { speechIn } from '../opening/speech.ts'
-import { Qr } from '../parts/qr.tsx'
-import type { Words } from '../words/words.ts'
-import { decisionBoxes } from './decision-boxes.ts'
-import { DecisionPatterns, type DrawingFrame, Items, Panels } from './decision-drawing.tsx'
+import { addressOf } from '../../addresses/route.ts'
+import { keyOf } from '../../key/key.ts'
+import { speechIn } from '../../opening/speech.ts'
+import { Qr } from '../../parts/qr.tsx'
+import type { Words } from '../../words/words.ts'
+import { remarksOf } from '../key-codes.ts'
+import { escaped, type Paper, paperPage } from '../paper-page.ts'
+import { isMirrored } from '../text-width.ts'
+import type { SheetOf } from '../verdict-sheet.tsx'
+import { decisionBoxes } from './boxes.ts'
+import { DecisionPatterns, type DrawingFrame, Items, Panels } from './drawing.tsx'
 import {
   CODE,
   type FrameTerms,
@@ -14,14 +18,10 @@ import {
   legendPart,
   remarkParts,
   titleOf
-} from './decision-frame.ts'
-import { Column, lineHeight, TYPES } from './decision-items.ts'
-import { decisionPages, type PlacedPanel } from './decision-pages.ts'
-import type { PlacedPart } from './decision-panel.ts'
-import { remarksOf } from './key-codes.ts'
-import { escaped, type Paper, paperPage } from './paper-page.ts'
-import { isMirrored } from './text-width.ts'
-import type { SheetOf } from './verdict-sheet.tsx'
+} from './frame.ts'
+import { Column, lineHeight, TYPES } from './items.ts'
+import { decisionPages, type PlacedPanel } from './pages.ts'
+import type { PlacedPart } from './panel.ts'
 
 /** In points: ANSI/ASME Y14.1 and ISO 216, upright. */
 export const PAPER_POINTS: Readonly<Record<Paper, { width: number; height: number }>> = {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { passLines } from '../../src/paper/batch-card.tsx'
+import { passLines } from '../../src/tree/batch-card.ts'
 import { loadShipped } from '../helpers/shipped.ts'
 
 const { trees, knowHow } = await loadShipped()

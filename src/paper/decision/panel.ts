@@ -1,10 +1,10 @@
 import { Graph, type GraphLabel, layout, type NodeLabel } from '@dagrejs/dagre'
-import { must } from '../tree/must.ts'
-import type { DecisionBox, DecisionExit } from './decision-boxes.ts'
-import type { DrawnPart } from './decision-items.ts'
-import { OVERHANG } from './decision-parts.ts'
-import { type Hop, routeHops } from './decision-routes.ts'
-import type { DecisionRun } from './decision-run.ts'
+import { must } from '../../tree/must.ts'
+import type { DecisionBox, DecisionExit } from './boxes.ts'
+import type { DrawnPart } from './items.ts'
+import { OVERHANG } from './parts.ts'
+import { type Hop, routeHops } from './routes.ts'
+import type { DecisionRun } from './run.ts'
 
 /** A part where it stands on the drawing. */
 export interface PlacedPart {

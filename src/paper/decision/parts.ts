@@ -1,11 +1,11 @@
-import type { Lead } from '../key/key.ts'
-import { at } from '../tree/must.ts'
-import { askKey } from '../words/ask-key.ts'
-import type { DecisionBox, DecisionExit, MarkedLines } from './decision-boxes.ts'
-import { boxed, Column, type DecisionTerms, type DrawnPart, TYPES } from './decision-items.ts'
-import { addLines, addTag } from './decision-marks.ts'
-import { goesText } from './key-lines.ts'
-import { isMirrored, textWidth, wrapText } from './text-width.ts'
+import type { Lead } from '../../key/key.ts'
+import { at } from '../../tree/must.ts'
+import { askKey } from '../../words/ask-key.ts'
+import { goesText } from '../key-lines.ts'
+import { isMirrored, textWidth, wrapText } from '../text-width.ts'
+import type { DecisionBox, DecisionExit, MarkedLines } from './boxes.ts'
+import { boxed, Column, type DecisionTerms, type DrawnPart, TYPES } from './items.ts'
+import { addLines, addTag } from './marks.ts'
 
 export const BOX_WIDTH = 164
 /** Tags stand out over the edge of their box by as much. */

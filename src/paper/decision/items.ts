@@ -1,7 +1,7 @@
-import type { Track } from '../tree/observation.ts'
-import type { Tree } from '../tree/tree.ts'
-import type { Words } from '../words/words.ts'
-import { type TypeOf, textWidth, wrapText } from './text-width.ts'
+import type { Track } from '../../tree/observation.ts'
+import type { Tree } from '../../tree/tree.ts'
+import type { Words } from '../../words/words.ts'
+import { type TypeOf, textWidth, wrapText } from '../text-width.ts'
 
 /** Something drawn, in points from the upper left of what it is part of. */
 export type DrawnItem = {
@@ -10,7 +10,14 @@ export type DrawnItem = {
   readonly width: number
   readonly height: number
 } & (
-  | { readonly kind: 'text'; readonly text: string; readonly type: TypeOf; readonly white: boolean }
+  | {
+      readonly kind: 'text'
+      readonly text: string
+      readonly type: TypeOf
+      readonly white: boolean
+      /** Where it is in another language than its chart. */
+      readonly lang?: string
+    }
   /** The pattern of a verdict, or of a use. */
   | { readonly kind: 'swatch'; readonly of: string }
   | { readonly kind: 'rule' }
@@ -59,7 +66,7 @@ export class Column {
   }
 
   /** A text in lines of at most a width; returns how wide they are. */
-  text(text: string, x: number, width: number, type: TypeOf, white = false): number {
+  text(text: string, x: number, width: number, type: TypeOf, white = false, lang?: string): number {
     const lines = wrapText(text, width, type, this.#tag)
     const widths = lines.map(line => textWidth(line, type, this.#tag))
     lines.forEach((line, index) => {
@@ -69,7 +76,8 @@ export class Column {
         y: this.y,
         width: widths[index] ?? 0,
         ...boxed(line, type),
-        white
+        white,
+        ...(lang !== undefined && { lang })
       })
       this.y += lineHeight(type)
     })

@@ -1,12 +1,12 @@
 import type { JSX } from 'preact'
-import { RECEIVER, TILES } from '../parts/edge.tsx'
-import { verdict } from '../tree/caution.ts'
-import type { Track } from '../tree/observation.ts'
-import { type Tree, USES } from '../tree/tree.ts'
-import type { DrawnItem } from './decision-items.ts'
-import type { PlacedPanel } from './decision-pages.ts'
-import type { PlacedPart, Point } from './decision-panel.ts'
-import { useCode } from './key-codes.ts'
+import { RECEIVER, TILES } from '../../parts/edge.tsx'
+import { verdict } from '../../tree/caution.ts'
+import type { Track } from '../../tree/observation.ts'
+import { type Tree, USES } from '../../tree/tree.ts'
+import { useCode } from '../key-codes.ts'
+import type { DrawnItem } from './items.ts'
+import type { PlacedPanel } from './pages.ts'
+import type { PlacedPart, Point } from './panel.ts'
 
 const INK = '#000'
 const LINE = '#333'
@@ -56,13 +56,13 @@ export function Panels({ panels, frame }: { panels: readonly PlacedPanel[]; fram
           ))}
           {panel.boxes.map(placed => (
             <g key={placed.box.lead.number}>
-              <Box placed={shifted(placed, x, y)} frame={frame} />
+              <Outlined as="lead" placed={shifted(placed, x, y)} frame={frame} />
               {panel.ways
                 .filter(({ from }) => from === placed.box.lead.number)
                 .map(
                   ({ plate }, place) =>
                     plate !== null && (
-                      <Plate key={place} placed={shifted(plate, x, y)} frame={frame} />
+                      <Outlined key={place} as="way" placed={shifted(plate, x, y)} frame={frame} />
                     )
                 )}
             </g>
@@ -110,26 +110,21 @@ function WayLines({ lines, frame }: { lines: readonly (readonly Point[])[]; fram
   )
 }
 
-function Box({ placed, frame }: { placed: PlacedPart; frame: DrawingFrame }) {
-  const { x, y, part } = placed
-  return (
-    <g>
-      <rect
-        x={left(frame, x, part.width)}
-        y={n(y)}
-        width={n(part.width)}
-        height={n(part.height)}
-        fill="#fff"
-        stroke={INK}
-        stroke-width="1.2"
-      />
-      <Items items={part.items} x={x} y={y} frame={frame} />
-    </g>
-  )
-}
+/** A lead, or what leads on from one: the lead is the heavier. */
+const OUTLINES = {
+  lead: { stroke: INK, 'stroke-width': 1.2 },
+  way: { rx: 5, stroke: LINE, 'stroke-width': 0.6 }
+} as const
 
-function Plate({ placed, frame }: { placed: PlacedPart; frame: DrawingFrame }) {
-  const { x, y, part } = placed
+function Outlined({
+  as,
+  placed: { x, y, part },
+  frame
+}: {
+  as: keyof typeof OUTLINES
+  placed: PlacedPart
+  frame: DrawingFrame
+}) {
   return (
     <g>
       <rect
@@ -137,10 +132,8 @@ function Plate({ placed, frame }: { placed: PlacedPart; frame: DrawingFrame }) {
         y={n(y)}
         width={n(part.width)}
         height={n(part.height)}
-        rx="5"
         fill="#fff"
-        stroke={LINE}
-        stroke-width="0.6"
+        {...OUTLINES[as]}
       />
       <Items items={part.items} x={x} y={y} frame={frame} />
     </g>
@@ -180,6 +173,7 @@ function Item({ item, frame }: { item: DrawnItem; frame: DrawingFrame }): JSX.El
           font-size={item.type.size}
           font-weight={item.type.bold ? 700 : 400}
           fill={item.white ? '#fff' : INK}
+          lang={item.lang}
         >
           {item.text}
         </text>

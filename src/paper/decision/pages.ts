@@ -1,9 +1,9 @@
-import { must } from '../tree/must.ts'
-import type { DecisionBox, DecisionExit } from './decision-boxes.ts'
-import type { DecisionTerms } from './decision-items.ts'
-import { type DecisionPanel, panelOf } from './decision-panel.ts'
-import { partSource, type WhereTo } from './decision-parts.ts'
-import { type DecisionRun, hangsTogether, leastSize, runOf } from './decision-run.ts'
+import { must } from '../../tree/must.ts'
+import type { DecisionBox, DecisionExit } from './boxes.ts'
+import type { DecisionTerms } from './items.ts'
+import { type DecisionPanel, panelOf } from './panel.ts'
+import { partSource, type WhereTo } from './parts.ts'
+import { type DecisionRun, hangsTogether, leastSize, runOf } from './run.ts'
 
 /** Boxes on a page, from the upper left of what the page has room for. */
 export interface PlacedPanel {

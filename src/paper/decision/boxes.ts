@@ -1,6 +1,6 @@
-import type { Goes, Key, Lead, LeadTakes } from '../key/key.ts'
-import type { Words } from '../words/words.ts'
-import { type Line, linesOf } from './key-lines.ts'
+import type { Goes, Key, Lead, LeadTakes } from '../../key/key.ts'
+import type { Words } from '../../words/words.ts'
+import { type Line, linesOf } from '../key-lines.ts'
 
 /** One lead of the key as a box of the chart, in words. */
 export interface DecisionBox {
