@@ -2,6 +2,7 @@ import { isKnownCountry } from './constants.ts'
 import { type LocalText, readLocalText } from './local-text.ts'
 import {
   type Notice,
+  OFFICE_MEASURES,
   OFFICE_TRIGGERS,
   type OfficeCounty,
   type OfficeHours,
@@ -56,6 +57,7 @@ export function readOffice(authored: unknown): OfficeReading {
     address: file.address === undefined ? null : webAddress(file.address, drop),
     numbers: each(file.numbers, 'numbers', drop, readNumber),
     hours: readHours(file.hours, drop),
+    measures: readMeasures(file.measures, drop),
     referrals: each(file.referrals, 'referrals', drop, readReferral),
     notices: each(file.notices, 'notices', drop, readNotice),
     log: file.log === undefined ? null : readLog(file.log, drop),
@@ -79,6 +81,20 @@ function each<T>(
     const result = read(asRecord(entry), place, drop)
     if (result === null) drop(place, 'the whole entry is left out')
     return result === null ? [] : [result]
+  })
+}
+
+function readMeasures(authored: unknown, drop: Drop): OfficePack['measures'] {
+  if (authored === undefined) return []
+  if (!Array.isArray(authored)) drop('measures', 'this is no list')
+  return asList(authored).flatMap((named, index) => {
+    const measure = OFFICE_MEASURES.find(each => each === named)
+    if (measure !== undefined) return [measure]
+    drop(
+      `measures[${index}]`,
+      `no office measures this; it is one of ${OFFICE_MEASURES.join(', ')}`
+    )
+    return []
   })
 }
 

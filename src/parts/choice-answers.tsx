@@ -19,13 +19,13 @@ export function ChoiceAnswers({
   told: string | undefined
   onAnswer: (answer: string) => void
 }) {
-  const { pictures, words, numbered } = useSetting()
+  const { pictures, answersCue } = useSetting()
   const pictured = Object.keys(pictures[observation.id]?.answers ?? {}).length > 0
   const answers = shownOrder(observation)
   return (
     <div class={pictured ? 'cards cards-pictured' : 'cards'}>
       {/* Whoever asks by telephone reads the question: the caller describes, and the answer is a key. */}
-      {numbered && <p class="cards-listen">{words.t('ui:desk.listen-for')}</p>}
+      {answersCue !== undefined && <p class="cards-listen">{answersCue}</p>}
       {answers.map((answer, index) => (
         <AnswerCard
           key={answer}
