@@ -75,7 +75,7 @@ export function seen() {
     if (within('.at-once, .outcome > .verdict:first-child')) return 'card'
     if (!within('.question') || within('.card-box-unsure, .actions')) return 'rest'
     // Where answers are keys nobody reads their names to the caller.
-    if (within('.cards:has(> .cards-listen)')) return 'rest'
+    if (within('.desk .cards')) return 'rest'
     if (
       within(
         '.step-heading, .sweep-along > h2, .question-how, .sweep-line, .sign-name, .card-label'

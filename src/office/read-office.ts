@@ -57,7 +57,8 @@ export function readOffice(authored: unknown): OfficeReading {
     address: file.address === undefined ? null : webAddress(file.address, drop),
     numbers: each(file.numbers, 'numbers', drop, readNumber),
     hours: readHours(file.hours, drop),
-    measures: readMeasures(file.measures, drop),
+    // What no office measures is found when the file is checked.
+    measures: OFFICE_MEASURES.filter(each => asList(file.measures).includes(each)),
     referrals: each(file.referrals, 'referrals', drop, readReferral),
     notices: each(file.notices, 'notices', drop, readNotice),
     log: file.log === undefined ? null : readLog(file.log, drop),
@@ -81,20 +82,6 @@ function each<T>(
     const result = read(asRecord(entry), place, drop)
     if (result === null) drop(place, 'the whole entry is left out')
     return result === null ? [] : [result]
-  })
-}
-
-function readMeasures(authored: unknown, drop: Drop): OfficePack['measures'] {
-  if (authored === undefined) return []
-  if (!Array.isArray(authored)) drop('measures', 'this is no list')
-  return asList(authored).flatMap((named, index) => {
-    const measure = OFFICE_MEASURES.find(each => each === named)
-    if (measure !== undefined) return [measure]
-    drop(
-      `measures[${index}]`,
-      `no office measures this; it is one of ${OFFICE_MEASURES.join(', ')}`
-    )
-    return []
   })
 }
 

@@ -19,13 +19,11 @@ export function ChoiceAnswers({
   told: string | undefined
   onAnswer: (answer: string) => void
 }) {
-  const { pictures, answersCue } = useSetting()
+  const { pictures } = useSetting()
   const pictured = Object.keys(pictures[observation.id]?.answers ?? {}).length > 0
   const answers = shownOrder(observation)
   return (
     <div class={pictured ? 'cards cards-pictured' : 'cards'}>
-      {/* Whoever asks by telephone reads the question: the caller describes, and the answer is a key. */}
-      {answersCue !== undefined && <p class="cards-listen">{answersCue}</p>}
       {answers.map((answer, index) => (
         <AnswerCard
           key={answer}

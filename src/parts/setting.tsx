@@ -45,8 +45,6 @@ export interface Setting extends Speech {
   readonly today: Date
   /** Read out at the office's own desk: nobody is sent to call it. */
   readonly atOffice?: boolean
-  /** What stands over the answers of a choice, where nobody reads them to the caller. */
-  readonly answersCue?: string
   /** Read standing, at arm's length: what callers ask next is folded with the rest. */
   readonly atArmsLength?: boolean
   /** Nobody goes back to what is asked about: nothing says how to look, measure or try again. */

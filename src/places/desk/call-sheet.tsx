@@ -169,7 +169,12 @@ export function CallSheet({
   }
   return (
     <>
-      <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
+      <div
+        class="screen desk"
+        data-keys={byKeys ? keysDo : 'off'}
+        // Over the answers of a choice: nobody reads them out, the caller describes.
+        style={{ '--listen-for': JSON.stringify(words.t('ui:desk.listen-for')) }}
+      >
         {head}
         <main class="main desk-main">
           {watch === null && <KeptOffer unfinished={unfinished} call={call} caller={caller} />}

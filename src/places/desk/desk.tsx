@@ -54,7 +54,6 @@ export function Desk({
       numbered: true,
       ticks: true,
       atOffice: true,
-      answersCue: english.words.t('ui:desk.listen-for'),
       // A caller may have sent a photo.
       photoPage: './look-alikes.html',
       second: ready.tag === SOURCE_TAG ? null : { words: handed.words, shows: 'everything' }
