@@ -74,6 +74,8 @@ export function seen() {
     if (within('.calls, .seen')) return 'rest'
     if (within('.at-once, .outcome > .verdict:first-child')) return 'card'
     if (!within('.question') || within('.card-box-unsure, .actions')) return 'rest'
+    // Where answers are keys nobody reads their names to the caller.
+    if (within('.desk .cards')) return 'rest'
     if (
       within(
         '.step-heading, .sweep-along > h2, .question-how, .sweep-line, .sign-name, .card-label'

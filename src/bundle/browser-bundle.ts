@@ -152,7 +152,7 @@ export function pack(loaded: Loaded, folder: string): BrowserBundle {
       words: eachLanguage(loaded, practiceWords)
     },
     knowHow: {
-      knowHow: knowHowIn(loaded),
+      knowHow: knowHowIn(loaded, folder),
       words: eachLanguage(loaded, knowHowWords)
     },
     words: Object.fromEntries(
@@ -172,9 +172,16 @@ export function pack(loaded: Loaded, folder: string): BrowserBundle {
 const eachLanguage = ({ words }: Loaded, of: (texts: Texts) => Texts) =>
   Object.fromEntries(Object.entries(words).map(([tag, texts]) => [tag, of(texts)]))
 
-function knowHowIn({ knowHow: { answers, called }, sources }: Loaded): KnowHowBundle {
+function knowHowIn(
+  { knowHow: { answers, called }, sources }: Loaded,
+  folder: string
+): KnowHowBundle {
   const cited = new Set(answers.flatMap(({ because }) => because))
-  return { answers, called, sources: pick(sources, cited) }
+  const drawings = drawingsIn(
+    folder,
+    answers.flatMap(({ pictures }) => pictures)
+  )
+  return { answers, called, drawings, sources: pick(sources, cited) }
 }
 
 /** What is said of how-to answers beside the screens' own words. */

@@ -70,6 +70,7 @@ const LATER = [
   'seen',
   'known',
   'what-is-known',
+  'bring-in',
   'ask-how',
   // What is said of an outcome, and of the way back to it.
   ...['do-now', 'later', 'later-steps', 'clean-up', 'keep', 'start-again', 'what-it-means'],

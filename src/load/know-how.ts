@@ -82,7 +82,8 @@ export function knowHowOf(
       }
       const { basis, beyond, review = file.value.review, warns = false } = body
       const inClass = body.class === true
-      answers.push({ id, ferment, because, basis, beyond, review, warns, inClass })
+      const pictures = body.pictures ?? []
+      answers.push({ id, ferment, because, basis, beyond, review, warns, inClass, pictures })
     }
   }
   const called = [...project.knowHow].flatMap(([ferment, { value }]) =>

@@ -10,7 +10,7 @@ type ByLanguage = Readonly<Record<string, readonly string[]>> | undefined
 
 /** Callers' own words; names in them that refer to nothing are reported. */
 export function saidBy(
-  { observations, said }: AuthoredProject,
+  { observations, said, trees }: AuthoredProject,
   report: FindingReport
 ): CallersWords {
   const phrases: Record<string, SaidPhrase[]> = {}
@@ -45,7 +45,29 @@ export function saidBy(
     }
   }
   if (said && observations) checkNames(said, observations.value, report)
-  return { phrases, foods: said?.value.foods ?? {}, both, bands }
+  return {
+    phrases,
+    foods: said?.value.foods ?? {},
+    ferments: fermentsIn(said, trees, report),
+    both,
+    bands
+  }
+}
+
+function fermentsIn(
+  said: Shaped<AuthoredSaid> | null,
+  trees: AuthoredProject['trees'],
+  report: FindingReport
+): CallersWords['ferments'] {
+  const ids = [...trees.keys()]
+  return Object.fromEntries(
+    Object.entries(said?.value.ferments ?? {}).map(([id, names]) => {
+      if (said && !ids.includes(id)) {
+        unknownName(report, 'unknown-tree', said.doc.place(['ferments', id], 'key'), id, ids)
+      }
+      return [id, Object.values(names).flat()]
+    })
+  )
 }
 
 function checkNames(

@@ -143,9 +143,18 @@ function* ofCompanions(project: AuthoredProject): Generator<[string, Wanted]> {
   }
   if (knowHow.size > 0) {
     const texts = [...knowHow.values()].flatMap(({ value, doc }) =>
-      Object.keys(value.answers).flatMap(id =>
-        ['ask', 'said', 'answer'].map(key => [`${id}.${key}`, doc.place(['answers', id])] as const)
-      )
+      Object.entries(value.answers).flatMap(([id, { pictures = [] }]) => [
+        ...['ask', 'said', 'answer'].map(
+          key => [`${id}.${key}`, doc.place(['answers', id])] as const
+        ),
+        ...pictures.map(
+          (picture, index) =>
+            [
+              `${id}.pictures.${picture}`,
+              doc.place(['answers', id, 'pictures', index], 'value')
+            ] as const
+        )
+      ])
     )
     yield ['know-how', new Map(texts)]
   }

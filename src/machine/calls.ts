@@ -8,6 +8,8 @@ interface Context {
   readonly tree: string | null
   /** What was told before another tree was chosen. */
   readonly facts: readonly Fact[]
+  /** What the caller said that named another tree, in the words typed: it reads the line again. */
+  readonly line: string
   /** The language that the caller speaks. */
   readonly caller: string
   /** How many calls came before this one. */
@@ -21,7 +23,12 @@ export type CallEvent =
   | { readonly type: 'tell' }
   /** The question was answered in its place, or the outcome is told. */
   | { readonly type: 'answer' }
-  | { readonly type: 'choose'; readonly tree: string; readonly facts: readonly Fact[] }
+  | {
+      readonly type: 'choose'
+      readonly tree: string
+      readonly facts: readonly Fact[]
+      readonly line?: string
+    }
   | { readonly type: 'speak'; readonly language: string }
   | { readonly type: 'next-call' }
 
@@ -32,7 +39,12 @@ export const callMachine = setup({
   actions: {
     choose: assign(({ context, event }) =>
       event.type === 'choose'
-        ? { tree: event.tree, facts: event.facts, asked: context.asked + 1 }
+        ? {
+            tree: event.tree,
+            facts: event.facts,
+            line: event.line ?? '',
+            asked: context.asked + 1
+          }
         : {}
     ),
     speak: assign(({ context, event }) =>
@@ -40,6 +52,7 @@ export const callMachine = setup({
     ),
     hangUp: assign(({ context }) => ({
       facts: [],
+      line: '',
       caller: context.own,
       calls: context.calls + 1
     }))
@@ -50,6 +63,7 @@ export const callMachine = setup({
     own,
     tree,
     facts: [],
+    line: '',
     caller: own,
     calls: 0,
     asked: 0

@@ -10,6 +10,8 @@ export interface OfficePack {
   readonly numbers: readonly OfficeNumber[]
   /** Null where they cannot be relied on: nothing is said of who answers now. */
   readonly hours: OfficeHours | null
+  /** What the office measures for callers who bring it in. */
+  readonly measures: readonly OfficeMeasure[]
   readonly referrals: readonly OfficeReferral[]
   readonly notices: readonly Notice[]
   /** Whom it serves, in its own words, for the foot of sheets; null where it says nothing. */
@@ -71,6 +73,10 @@ export const OFFICE_TRIGGERS = [
   'office'
 ] as const
 export type OfficeTrigger = (typeof OFFICE_TRIGGERS)[number]
+
+/** What an office can measure. */
+export const OFFICE_MEASURES = ['ph'] as const
+export type OfficeMeasure = (typeof OFFICE_MEASURES)[number]
 
 export interface OfficeReferral {
   readonly trigger: OfficeTrigger

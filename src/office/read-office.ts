@@ -2,6 +2,7 @@ import { isKnownCountry } from './constants.ts'
 import { type LocalText, readLocalText } from './local-text.ts'
 import {
   type Notice,
+  OFFICE_MEASURES,
   OFFICE_TRIGGERS,
   type OfficeCounty,
   type OfficeHours,
@@ -57,6 +58,8 @@ export function readOffice(authored: unknown): OfficeReading {
     address: file.address === undefined ? null : webAddress(file.address, drop),
     numbers: each(file.numbers, 'numbers', drop, readNumber),
     hours: readHours(file.hours, drop),
+    // What no office measures is found when the file is checked.
+    measures: OFFICE_MEASURES.filter(each => asList(file.measures).includes(each)),
     referrals: each(file.referrals, 'referrals', drop, readReferral),
     notices: each(file.notices, 'notices', drop, readNotice),
     nonDiscrimination:

@@ -1,6 +1,6 @@
 import { numbersOf } from './constants.ts'
 import type { LocalText } from './local-text.ts'
-import type { OfficePack } from './office-pack.ts'
+import type { OfficeHours, OfficeMeasure, OfficePack } from './office-pack.ts'
 import { isPast, isStale } from './stale.ts'
 
 /** Whom to call for a trigger, and how far the number can be relied on. */
@@ -29,4 +29,24 @@ export function referralFor(pack: OfficePack | null, trigger: string, today: Dat
   if (!number) return { ...line, phone: null, standing: 'missing' }
   const stale = isPast(pack.validUntil, today) || isStale(number, today)
   return { ...line, phone: number.phone, standing: stale ? 'stale' : 'current' }
+}
+
+/** Where something can be brought in to be measured. */
+export interface MeasuringPlace {
+  readonly name: string
+  readonly phone: string
+  /** Null where the pack's hours cannot be relied on: they are asked for by telephone. */
+  readonly hours: OfficeHours | null
+}
+
+/** The office, where it measures this and its own number can be relied on: nobody drives there for nothing. */
+export function measuringPlace(
+  pack: OfficePack | null,
+  measure: OfficeMeasure,
+  today: Date
+): MeasuringPlace | null {
+  if (!pack?.measures.includes(measure) || pack.office.name === null) return null
+  const { phone, standing } = referralFor(pack, 'office', today)
+  if (phone === null || standing !== 'current') return null
+  return { name: pack.office.name, phone, hours: pack.hours }
 }

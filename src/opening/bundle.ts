@@ -31,6 +31,8 @@ export interface Catalogue {
 export interface KnowHowBundle {
   readonly answers: readonly KnowHow[]
   readonly sources: SourceLedger
+  /** The drawings of what is done, by picture id. */
+  readonly drawings: Readonly<Record<string, string>>
   /** What callers call each food, by ferment. */
   readonly called: Readonly<Record<string, readonly string[]>>
 }

@@ -1,4 +1,4 @@
-import type { SaidCall } from '../words/said-call.ts'
+import type { SaidBringIn, SaidCall } from '../words/said-call.ts'
 import type { Said } from '../words/say.ts'
 import { Phone } from './phone.tsx'
 import { Both, Text } from './text.tsx'
@@ -34,6 +34,33 @@ export function Calls({
       {doubt !== null && (
         <p class="calls-doubt">
           <Both text={doubt} second={beside?.officeDoubt} />
+        </p>
+      )}
+    </section>
+  )
+}
+
+/** Where what is still to be measured can be brought, and when. */
+export function BringIn({
+  bringIn,
+  beside = null
+}: {
+  bringIn: SaidBringIn
+  beside?: Said | null
+}) {
+  return (
+    <section class="bring-in">
+      <h2>
+        <Both text={bringIn.title} second={beside?.bringIn?.title} />
+      </h2>
+      {bringIn.lines.map((line, index) => (
+        <p key={line}>
+          <Both text={line} second={beside?.bringIn?.lines[index]} />
+        </p>
+      ))}
+      {bringIn.callFirst !== null && (
+        <p>
+          <Both text={bringIn.callFirst} second={beside?.bringIn?.callFirst} />
         </p>
       )}
     </section>

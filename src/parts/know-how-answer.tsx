@@ -9,10 +9,12 @@ import { Both, Text } from './text.tsx'
 export interface AnswerTwice {
   readonly said: SaidKnowHow
   readonly beside: SaidKnowHow | null
+  /** By picture id. */
+  readonly drawings: Readonly<Record<string, string>>
 }
 
 /** The answer to a how-to question as a card: what it stands on and whom else to ask are folded under it. */
-export function KnowHowAnswer({ said, beside }: AnswerTwice) {
+export function KnowHowAnswer({ said, beside, drawings }: AnswerTwice) {
   const { words, second } = useSpeech()
   return (
     <article class="verdict know-how" data-know-how={said.id}>
@@ -24,6 +26,7 @@ export function KnowHowAnswer({ said, beside }: AnswerTwice) {
         <p class="know-how-answer">
           <Both text={said.answer} second={beside?.answer} />
         </p>
+        <KnowHowPictures said={said} beside={beside} drawings={drawings} />
         <p class="know-how-standing">
           {said.basis} {said.draft}
         </p>
@@ -57,5 +60,27 @@ export function KnowHowGround({ said }: { said: SaidKnowHow }) {
         ))}
       </ul>
     </div>
+  )
+}
+
+/** What is done, drawn step by step; nothing where nothing is drawn. */
+export function KnowHowPictures({ said, beside, drawings }: AnswerTwice) {
+  if (said.shows.length === 0) return null
+  return (
+    <ol class="know-how-shows">
+      {said.shows.map(({ picture, caption }, index) => (
+        <li key={picture}>
+          <span
+            class="picture"
+            aria-hidden="true"
+            // The drawings are the project's own files, checked at build; nothing from outside is put here.
+            dangerouslySetInnerHTML={{ __html: drawings[picture] ?? '' }}
+          />
+          <span>
+            <Both text={caption} second={beside?.shows[index]?.caption} />
+          </span>
+        </li>
+      ))}
+    </ol>
   )
 }

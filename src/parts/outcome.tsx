@@ -1,6 +1,6 @@
 import type { Said, Section, SectionId } from '../words/say.ts'
 import { sourceLine } from '../words/sources.ts'
-import { Calls } from './calls.tsx'
+import { BringIn, Calls } from './calls.tsx'
 import { FollowUps } from './follow-ups.tsx'
 import type { SaidTwice, ToldOutcome } from './said-twice.ts'
 import { FoldedSection, SectionPart } from './section-part.tsx'
@@ -25,7 +25,7 @@ const FOLDED: readonly SectionId[] = [
 
 /** The outcome: verdict, use, do now and whom to call at first sight; what callers ask next; the rest folded. */
 export function Outcome({ said, beside, seen, quiet }: ToldOutcome & { quiet: boolean }) {
-  const { atArmsLength = false } = useSetting()
+  const { atArmsLength = false, atOffice = false } = useSetting()
   const [first, ...rest] = said.verdicts
   if (first === undefined) return null
   const pictureOf = (id: string) => seen?.verdict === id && <SeenPicture seen={seen} />
@@ -47,6 +47,7 @@ export function Outcome({ said, beside, seen, quiet }: ToldOutcome & { quiet: bo
           </p>
         )}
         <DoNow said={said} beside={beside} />
+        {atOffice && said.bringIn !== null && <BringIn bringIn={said.bringIn} beside={beside} />}
         <Calls calls={said.calls} doubt={said.officeDoubt} beside={beside} />
       </VerdictCard>
       {rest.map((verdict, at) => (

@@ -42,5 +42,5 @@ function fromTheOffice(said: Said, words: Words): Said {
         }
       : call
   )
-  return { ...said, calls }
+  return { ...said, calls, bringIn: said.bringIn && { ...said.bringIn, callFirst: null } }
 }

@@ -9,7 +9,7 @@ import type { Said, Section, SectionId } from '../words/say.ts'
 import { sentence } from '../words/sentence.ts'
 import { cautionText } from '../words/tree-texts.ts'
 import type { Words } from '../words/words.ts'
-import { Calls } from './calls.tsx'
+import { BringIn, Calls } from './calls.tsx'
 import { DoNow } from './outcome.tsx'
 import { Qr } from './qr.tsx'
 import type { ToldOutcome } from './said-twice.ts'
@@ -74,6 +74,7 @@ export function SheetSide({
       ))}
       <div class="sheet-columns">
         <DoNow said={said} beside={null} onPaper />
+        {said.bringIn !== null && <BringIn bringIn={said.bringIn} />}
         <Calls calls={said.calls} doubt={said.officeDoubt} />
         <Reasons said={said} />
         {sections(ALWAYS).map(section => (

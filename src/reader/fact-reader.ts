@@ -17,6 +17,7 @@ import {
 import { type Heard, openHearing } from './heard.ts'
 import { PERSONS, PETS, SMALL_WORDS } from './lexicon.ts'
 import { MOST_CANDIDATES, offerOf } from './offer.ts'
+import { otherTreesIn } from './other-trees.ts'
 import { openPhraseBook } from './phrase-book.ts'
 import { openReadings } from './readings.ts'
 import { openScene, outside, type Scene } from './scene.ts'
@@ -42,6 +43,8 @@ export interface FactReader {
   begun(text: string): Fragment | null
   /** What parts of a line come to after the facts told before. */
   hear(before: readonly Told[], parts: readonly Fragment[]): Heard
+  /** The trees that parts of a line may be about instead, by the ferment that they name. */
+  elsewhere(parts: readonly Fragment[]): readonly string[]
 }
 
 /** Parts of a line that are read; whoever pastes more has pasted something else. */
@@ -61,6 +64,7 @@ function wordsRead(offered: readonly Words[], { phrases }: CallersWords): readon
 /** Opens the reading of facts for one tree. */
 export function createFactReader({ tree: whole, said, words: offered }: Source): FactReader {
   const tree = asSpokenOf(whole)
+  const { ferments } = said
   const words = wordsRead(offered, said)
   const book = openPhraseBook(tree, said, words)
   const readings = openReadings(tree, book, words, said.bands)
@@ -168,7 +172,12 @@ export function createFactReader({ tree: whole, said, words: offered }: Source):
       ]
     },
     begun,
-    hear: openHearing(tree)
+    hear: openHearing(tree),
+    elsewhere(parts) {
+      // Whoever asks how something is made does not speak of the jar.
+      const said = parts.filter(({ problem }) => problem !== 'asked').map(({ text }) => text)
+      return otherTreesIn(said.join(', '), ferments, tree.id)
+    }
   }
 }
 

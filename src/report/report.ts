@@ -2,12 +2,13 @@ import { adviceFor, type SpokenAdvice } from '../evaluate/advice.ts'
 import type { Evaluation } from '../evaluate/evaluate.ts'
 import type { Walk } from '../evaluate/walk.ts'
 import type { OfficePack } from '../office/office-pack.ts'
-import { type Referral, referralFor } from '../office/referral.ts'
+import { type MeasuringPlace, type Referral, referralFor } from '../office/referral.ts'
 import { isPast } from '../office/stale.ts'
 import type { Answers } from '../tree/answers.ts'
 import type { Outcome } from '../tree/caution.ts'
 import { EMERGENCY } from '../tree/emergency.ts'
 import type { Tree } from '../tree/tree.ts'
+import { bringInFor } from './bring-in.ts'
 
 /** What an outcome of a tree comes to, gathered for whoever tells it. */
 export interface Report {
@@ -20,6 +21,8 @@ export interface Report {
   readonly referrals: readonly Referral[]
   /** Whether the office's own numbers can be relied on; where not, it is said. */
   readonly office: 'current' | 'stale' | 'missing'
+  /** Where what is still to be measured can be brought; null where nothing is to be. */
+  readonly bringIn: MeasuringPlace | null
   readonly emergency: boolean
   /** The review date is past: the advice stands, and says so. */
   readonly overdue: boolean
@@ -87,6 +90,10 @@ function gather(
     advice,
     referrals: [...named, ...missing.map(trigger => referralFor(office, trigger, today))],
     office: standing,
+    bringIn:
+      advice === null || standing !== 'current'
+        ? null
+        : bringInFor(tree, outcome, advice, office, today),
     emergency: outcome.person === EMERGENCY,
     overdue: isPast(tree.review.due, today)
   }

@@ -31,6 +31,8 @@ export interface CallersWords {
   readonly phrases: Readonly<Record<string, readonly SaidPhrase[]>>
   /** What is made, and in what, by language tag. */
   readonly foods: Readonly<Record<string, readonly string[]>>
+  /** By tree: what its ferment is called, in every language at once. A name may be that of several. */
+  readonly ferments: Readonly<Record<string, readonly string[]>>
   readonly both: readonly SignPair[]
   readonly bands: readonly UnitBand[]
 }

@@ -35,4 +35,6 @@ export interface KnowHow {
   readonly warns: boolean
   /** It stands on the class sheet of its ferment. */
   readonly inClass: boolean
+  /** The drawings of what is done, in this order. */
+  readonly pictures: readonly string[]
 }

@@ -11,6 +11,8 @@ export interface SaidKnowHow {
   readonly id: string
   readonly ask: string
   readonly answer: string
+  /** What is done, a drawing each, in this order. */
+  readonly shows: readonly { readonly picture: string; readonly caption: string }[]
   /** What kind of ground it stands on. */
   readonly basis: string
   readonly sources: readonly CitedSource[]
@@ -29,7 +31,7 @@ export interface SaidWhere {
 
 /** Words an answer. */
 export function sayKnowHow(
-  { id, because, basis, beyond, review }: KnowHow,
+  { id, because, basis, beyond, review, pictures }: KnowHow,
   words: Words,
   ledger: SourceLedger,
   { office, today }: SaidWhere
@@ -39,6 +41,10 @@ export function sayKnowHow(
     id,
     ask: words.t(`know-how:${id}.ask`),
     answer: words.t(`know-how:${id}.answer`),
+    shows: pictures.map(picture => ({
+      picture,
+      caption: words.t(`know-how:${id}.pictures.${picture}`)
+    })),
     basis: words.t(`ui:know-how.basis.${basis}`),
     sources: entriesOf(because, ledger),
     beyond: beyond.map(whom =>

@@ -6,7 +6,7 @@ import type { Track } from '../tree/observation.ts'
 import type { Recheck, Signal } from '../tree/tree.ts'
 import { knownLines } from './known.ts'
 import { reasonFor } from './reason.ts'
-import { type SaidCall, saidCall } from './said-call.ts'
+import { type SaidBringIn, type SaidCall, saidBringIn, saidCall } from './said-call.ts'
 import { type CitedSource, citedBy, entriesOf, type SourceLedger } from './sources.ts'
 import type { TextKey } from './text-key.ts'
 import { cautionText, rulesOfThumb } from './tree-texts.ts'
@@ -25,6 +25,8 @@ export interface Said {
   readonly recheck: string | null
   readonly sections: readonly Section[]
   readonly calls: readonly SaidCall[]
+  /** Where what is still to be measured can be brought, in a heading and its lines. */
+  readonly bringIn: SaidBringIn | null
   /** What is wrong with the office's numbers, when something is. */
   readonly officeDoubt: string | null
   /** What callers ask next, each with its answer. */
@@ -94,6 +96,7 @@ export function say(report: Report, words: Words, ledger: SourceLedger): Said {
     recheck: advice.recheck && recheckText(words, advice.recheck),
     sections: sectionsOf(report, advice, words, ledger),
     calls: report.referrals.map(referral => saidCall(referral, words)),
+    bringIn: report.bringIn && saidBringIn(report.bringIn, words),
     officeDoubt:
       emergency || report.office === 'current'
         ? null

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
 import { atDesk, callUntil, factsOn, say } from './desk-call.ts'
-import { verdictsOn } from './play.ts'
 import { useVisits } from './visit.ts'
 
 const visit = useVisits()
@@ -108,22 +107,5 @@ describe('the keyboard at the desk', () => {
     await page.locator('[data-move="start-over"]').click()
     await page.locator('.fact-input:focus').waitFor()
     expect(await page.locator('[data-switch="answer-by-keys"]').isChecked()).toBe(false)
-  })
-
-  test('is worked from the first key to the outcome without a mouse', async () => {
-    const { page } = await toDesk()
-    await page.keyboard.press('/')
-    await page.keyboard.type('hairy')
-    await page.keyboard.press('Enter')
-    await page.keyboard.press('Escape')
-    for (let screen = 0; screen < 3; screen++) {
-      const before = await page.locator('.question').getAttribute('data-observation')
-      await page.keyboard.press('0')
-      await page
-        .locator(`.question:not([data-observation="${before}"]), .outcome`)
-        .first()
-        .waitFor()
-    }
-    expect(await verdictsOn(page)).toEqual(['likely-mold'])
   })
 })

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
 import { axeFaults } from './axe.ts'
 import { atDesk, callOn, say } from './desk-call.ts'
-import { databasesOf, entriesOf, otherStorageOf } from './log-database.ts'
+import { databasesOf, entriesOf } from './log-database.ts'
 import { useVisits } from './visit.ts'
 
 const visit = useVisits()
@@ -21,35 +21,7 @@ const recordByKeys = async (page: Page) => {
   await saved(page)
 }
 
-/** The fields of a contact, and nothing else there could be. */
-const FIELDS = [
-  ...['kind', 'id', 'edit', 'mark', 'date', 'volunteer', 'tree', 'edition', 'fingerprint', 'topic'],
-  ...['referred', 'batch', 'container', 'sheet', 'referral', 'method', 'direct', 'count'],
-  ...['minutes', 'language', 'area', 'knowHow', 'state', 'review']
-]
-
 describe('a call is recorded', () => {
-  test('in two keys after an outcome, and what is stored is codes alone', async () => {
-    const { page } = await toDesk()
-    await callOn(page, JARS['white-fuzz'] ?? {})
-    await recordByKeys(page)
-    const [entry, ...more] = await entriesOf(page)
-    expect(more).toEqual([])
-    expect(Object.keys(entry ?? {})).toEqual(FIELDS)
-    expect(entry).toMatchObject({
-      tree: 'kombucha-jar',
-      batch: 'likely-mold',
-      method: 'phone',
-      direct: true,
-      language: 'en',
-      area: '99001',
-      state: 'resolved',
-      minutes: 1
-    })
-    expect(entry?.date).toMatch(/^\d{4}-\d\d-\d\d$/)
-    expect(entry?.fingerprint).toMatch(/^[0-9a-f]{12}$/)
-  })
-
   test('about canning in three keys, before any question is answered', async () => {
     const { page } = await toDesk()
     await page.keyboard.press('F2')
@@ -97,47 +69,7 @@ describe('a call is recorded', () => {
   })
 })
 
-/** What a caller tells of people, and must be nowhere afterwards. */
-const TOLD = {
-  'an emergency': { 'people-signs': ['severe-symptoms'] },
-  'a call for a doctor': { 'people-signs': ['illness-signs'] },
-  'a higher risk': { drinkers: ['at-risk-drank'] }
-}
-/** Words that would tell that a person is ill, at risk, or was sent for help. */
-const TELLTALE =
-  /person|symptom|sign|breath|fever|pregnan|ill|sick|risk|doctor|emergency|poison|health|never|not-yet|note|use/i
-
-describe('nothing about a person is stored', () => {
-  test.each(Object.entries(TOLD))('after %s', async (_, told) => {
-    const { page } = await toDesk()
-    await callOn(page, { ...JARS['white-fuzz'], ...told })
-    await recordByKeys(page)
-    const all = await databasesOf(page)
-    const [entry] = await entriesOf(page)
-    expect(Object.keys(entry ?? {})).toEqual(FIELDS)
-    const stored = JSON.stringify([all, await otherStorageOf(page)])
-    // The one word that stands for all of them is a field of every record.
-    expect(stored.match(TELLTALE)).toBeNull()
-    if (entry?.referred === true) {
-      expect(entry).toMatchObject({ batch: null, container: null, sheet: false, referral: null })
-    }
-  })
-
-  test('an emergency and a call to a doctor are both logged as referred, and look the same', async () => {
-    const { page } = await toDesk()
-    await callOn(page, { ...JARS['white-fuzz'], ...TOLD['an emergency'] })
-    await page.locator('.desk-emergency').waitFor()
-    await recordByKeys(page)
-    await page.locator('[data-move="start-over"]').click()
-    await atDesk(page)
-    await callOn(page, { ...JARS['white-fuzz'], ...TOLD['a call for a doctor'] })
-    await recordByKeys(page)
-    const told = (await entriesOf(page)).map(({ id: _, mark: __, ...rest }) => rest)
-    expect(told).toHaveLength(2)
-    expect(told[0]).toMatchObject({ referred: true })
-    expect(told[1]).toEqual(told[0])
-  })
-
+describe('the record of an emergency', () => {
   test('a key in the record of an emergency takes no answer back', async () => {
     const { page } = await toDesk()
     await say(page, 'trouble breathing')

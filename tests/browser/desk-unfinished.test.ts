@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
-import { axeFaults } from './axe.ts'
-import { atDesk, callOn, factsOn, say } from './desk-call.ts'
+import { atDesk, callOn, say } from './desk-call.ts'
 import { useVisits } from './visit.ts'
 
 const visit = useVisits()
@@ -15,28 +14,6 @@ const toDesk = async () => {
 }
 
 describe('a call that the page lost', () => {
-  test('is offered again with what was told of the jar, and nothing about people', async () => {
-    const page = await toDesk()
-    await say(page, 'hairy')
-    await say(page, 'she feels sick and vomits')
-    expect((await factsOn(page)).length).toBeGreaterThan(1)
-    const kept = await page.evaluate(() => JSON.stringify({ ...localStorage }))
-    expect(kept).toContain('dry-fuzzy')
-    expect(kept).not.toMatch(/people|sick|hairy|upset/)
-
-    await page.reload()
-    await atDesk(page)
-    const offer = page.locator('.desk-kept')
-    expect(await offer.textContent()).toContain('Ask about people again')
-    expect(await axeFaults(page)).toEqual([])
-    await offer.locator('[data-action="take-up"]').click()
-    await offer.waitFor({ state: 'detached' })
-    const facts = await factsOn(page)
-    expect(facts).toHaveLength(1)
-    expect(facts[0]).toMatch(/fur or cotton/)
-    expect(await page.locator('.question').getAttribute('data-observation')).toBe('people-signs')
-  })
-
   test('is forgotten where nobody wants it, and by the next call', async () => {
     const page = await toDesk()
     await say(page, 'hairy')

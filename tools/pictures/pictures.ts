@@ -8,6 +8,7 @@ import { COLORS } from './table/colors.ts'
 import { CULTURES } from './table/cultures.ts'
 import { DOUGHS } from './table/doughs.ts'
 import { JARS } from './table/jars.ts'
+import { MEASURING } from './table/measuring.ts'
 import { MILK } from './table/milk.ts'
 import { SIDES } from './table/sides.ts'
 import { SURFACE } from './table/surface.ts'
@@ -29,6 +30,7 @@ export const PICTURES: Readonly<Record<string, Layer>> = {
   ...BRINES,
   ...BRINE_SIDES,
   ...DOUGHS,
+  ...MEASURING,
   ...MILK,
   ...VINEGARS,
   ...VESSELS

@@ -29,6 +29,11 @@ const answer = z
       .describe(
         'When it says that the food may be had: by tree, conditions as in a rule. The tree must then allow it too.'
       ),
+    pictures: z
+      .array(id)
+      .min(1)
+      .optional()
+      .describe('The drawings of what is done, in this order: shared/pictures/<id>.svg.'),
     class: z.literal(true).optional().describe('It stands on the class sheet of its ferment.'),
     warns: z
       .literal(true)

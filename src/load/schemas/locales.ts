@@ -79,7 +79,11 @@ const knowHow = z
     said: said(
       'Other words in which callers ask it, parted by semicolons: they are searched and never shown.'
     ),
-    answer: said('What is answered, in two or three short sentences.')
+    answer: said('What is answered, in two or three short sentences.'),
+    pictures: z
+      .record(id, said('What is done in the drawing.'))
+      .optional()
+      .describe('What is done, by drawing, in the order in which it is done.')
   })
   .meta({ id: 'know-how-words' })
 

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { COUNTRY_NUMBERS } from '../../office/constants.ts'
-import { OFFICE_TRIGGERS, WEEKDAYS } from '../../office/office-pack.ts'
+import { OFFICE_MEASURES, OFFICE_TRIGGERS, WEEKDAYS } from '../../office/office-pack.ts'
 import {
   CLOCK,
   COUNTY_CODE,
@@ -107,6 +107,10 @@ export const officePackSchema = z.strictObject({
       closed: z.array(day).describe('Days on which nobody answers.')
     })
     .describe('When somebody answers.'),
+  measures: z
+    .array(z.enum(OFFICE_MEASURES))
+    .optional()
+    .describe('What the office measures, in its hours, for callers who bring it in.'),
   referrals: z
     .array(
       z.strictObject({

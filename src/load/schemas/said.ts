@@ -31,6 +31,12 @@ export const saidSchema = z.strictObject({
   foods: said
     .default({})
     .describe('What is made, and in what, by language: words that tell nothing by themselves.'),
+  ferments: z
+    .record(id, said)
+    .default({})
+    .describe(
+      'By tree: what callers call what it is about. Named in another, its questions are offered.'
+    ),
   phrases: z
     .record(id, z.record(id, meaning).describe('By answer or sign; `none` for none of the signs.'))
     .describe('By observation.')

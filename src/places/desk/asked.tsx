@@ -36,7 +36,8 @@ export function Asked({ line, onClose }: { line: string | null; onClose: () => v
             .sort((a, b) => shown.answers.indexOf(a.id) - shown.answers.indexOf(b.id))
             .map(answer => ({
               said: sayKnowHow(answer, own, knowHow.sources, where),
-              beside: other && sayKnowHow(answer, other.words, knowHow.sources, where)
+              beside: other && sayKnowHow(answer, other.words, knowHow.sources, where),
+              drawings: knowHow.drawings
             }))}
           {...where}
           onPick={id => setPicked({ line, id })}

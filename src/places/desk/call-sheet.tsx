@@ -25,6 +25,7 @@ import { AtOnce } from './at-once.tsx'
 import { CallHead } from './call-head.tsx'
 import { standingOf } from './call-standing.ts'
 import { Decided } from './decided.tsx'
+import { Elsewhere, type NamedElsewhere } from './elsewhere.tsx'
 import { FactField } from './fact-field.tsx'
 import { FactStrip } from './fact-strip.tsx'
 import { dropCall } from './kept-call.ts'
@@ -47,6 +48,7 @@ export function CallSheet({
   languageLost,
   trees,
   start,
+  begins,
   typing,
   onCall,
   byKeys,
@@ -66,6 +68,8 @@ export function CallSheet({
   trees: readonly string[]
   /** The facts told before this tree was chosen. */
   start: readonly Told[]
+  /** The line with which it was chosen, which is read in its words. */
+  begins: string
   /** While facts are typed the focus stays in the field, whatever question they lead to. */
   typing: boolean
   onCall: Calls['send']
@@ -82,13 +86,17 @@ export function CallSheet({
   const { tree, words, office, today } = setting
   const call = useCall(start)
   const [asked, setAsked] = useState<string | null>(null)
+  const [elsewhere, setElsewhere] = useState<NamedElsewhere | null>(null)
   const { walk } = call
   const standing = standingOf(setting, walk)
-  const { told, emergency, urgent, left, fromMemory } = standing
+  const { told, emergency, urgent, left, fromMemory, moldy } = standing
   const { report } = walk
   const asking = {
     ...walk,
-    recalled: walk.recalled || (fromMemory && walk.question?.about !== 'person'),
+    recalled:
+      walk.recalled ||
+      (fromMemory && walk.question?.about !== 'person') ||
+      (moldy && walk.question?.about === 'batch'),
     answer: (observation: string, answer: Answer) => {
       onCall({ type: 'answer' })
       walk.answer(observation, answer)
@@ -103,16 +111,17 @@ export function CallSheet({
   useEffect(() => {
     document.title = `${words.t('ui:desk.title')} · Jarside`
   }, [])
+  const nextCall = () => {
+    if (unfinished.kept === null && watch === null) dropCall()
+    onCall({ type: 'next-call' })
+  }
   const head = (
     <CallHead
       languages={languages}
       caller={caller}
       onCaller={language => onCall({ type: 'speak', language })}
       languageLost={languageLost}
-      onNewCall={() => {
-        if (unfinished.kept === null && watch === null) dropCall()
-        onCall({ type: 'next-call' })
-      }}
+      onNewCall={nextCall}
       trees={trees}
       due={watch ? 0 : recording.slips.due.length}
       onTree={to => onCall({ type: 'choose', tree: to, facts: call.facts })}
@@ -124,6 +133,7 @@ export function CallSheet({
   }
   const record = watch === null && (
     <RecordPanel
+      onNextCall={nextCall}
       log={recording.log}
       slips={recording.slips}
       volunteer={recording.volunteer}
@@ -159,7 +169,12 @@ export function CallSheet({
   }
   return (
     <>
-      <div class="screen desk" data-keys={byKeys ? keysDo : 'off'}>
+      <div
+        class="screen desk"
+        data-keys={byKeys ? keysDo : 'off'}
+        // Over the answers of a choice: nobody reads them out, the caller describes.
+        style={{ '--listen-for': JSON.stringify(words.t('ui:desk.listen-for')) }}
+      >
         {head}
         <main class="main desk-main">
           {watch === null && <KeptOffer unfinished={unfinished} call={call} caller={caller} />}
@@ -167,12 +182,20 @@ export function CallSheet({
           <FactField
             reader={reader}
             takesFocus={typing}
+            begins={begins}
             before={call.facts}
             onFacts={(facts, takenBack) => {
               onCall({ type: 'tell' })
               call.tell(facts, takenBack)
             }}
             onAsked={setAsked}
+            onElsewhere={setElsewhere}
+          />
+          <Elsewhere
+            named={elsewhere}
+            trees={trees}
+            onTree={(tree, line) => onCall({ type: 'choose', tree, facts: call.facts, line })}
+            onStay={() => setElsewhere(null)}
           />
           <Asked line={asked} onClose={() => setAsked(null)} />
           <FactStrip call={call} current={walk.question?.id ?? null} />

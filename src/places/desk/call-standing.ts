@@ -24,6 +24,8 @@ export interface CallStanding {
   readonly left: boolean
   /** Nobody handles it to answer. */
   readonly fromMemory: boolean
+  /** Mold is certain: nobody leans over it, or smells it, only because something gentler was told too. */
+  readonly moldy: boolean
 }
 
 export function standingOf(setting: Setting, walk: WalkInHand): CallStanding {
@@ -42,7 +44,8 @@ export function standingOf(setting: Setting, walk: WalkInHand): CallStanding {
     emergency: certain ? (outcome ?? tellOf(setting, emergencyOf(setting))) : null,
     urgent: outcome === null ? urgentOf(tree, atLeast) : [],
     left: isLeft(tree, atLeast.container),
-    fromMemory: isAskedFromMemory(tree, atLeast.container)
+    fromMemory: isAskedFromMemory(tree, atLeast.container),
+    moldy: level(tree, 'batch', atLeast.batch) >= level(tree, 'batch', 'likely-mold')
   }
 }
 

@@ -1,8 +1,12 @@
+import { Key } from '../../parts/key.tsx'
 import { useSetting } from '../../parts/setting.tsx'
 import { TRACKS } from '../../tree/observation.ts'
 import { verdictText } from '../../words/verdict-text.ts'
 import type { CallStanding } from './call-standing.ts'
 import { shortName } from './fact-text.ts'
+
+/** No answer has this key, and no number begins with it. */
+const STOPS = 's'
 
 const RULED_OUT = {
   person: 'ui:desk.nobody-needs-help',
@@ -48,7 +52,14 @@ export function Decided({
         )}
       </p>
       {canStop && (
-        <button type="button" class="secondary" data-action="stop-here" onClick={onStop}>
+        <button
+          type="button"
+          class="secondary"
+          data-action="stop-here"
+          data-key={STOPS}
+          onClick={onStop}
+        >
+          <Key of={STOPS} />
           {words.t('ui:desk.stop-here')}
         </button>
       )}

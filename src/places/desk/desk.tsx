@@ -35,7 +35,7 @@ export function Desk({
     .filter(({ withdrawn }) => withdrawn === null)
     .concat(catalogue.trees)
   const call = useCalls(first?.id ?? null)
-  const { tree, facts, caller, calls, asked, send } = call
+  const { tree, facts, line, caller, calls, asked, send } = call
   const [byKeys, setByKeys] = useState(true)
   const screens = useScreens(catalogue, openers, caller, asked)
   // The office's file is read again for every call.
@@ -100,6 +100,7 @@ export function Desk({
         onCall={send}
         trees={catalogue.trees.flatMap(({ id, withdrawn }) => (withdrawn === null ? [id] : []))}
         start={facts}
+        begins={line}
         byKeys={byKeys}
         onByKeys={setByKeys}
         handed={settings.handed}

@@ -5,6 +5,7 @@ import { type Candidate, type Fragment, factKey, type Told } from '../../reader/
 import type { FactReader } from '../../reader/fact-reader.ts'
 import { isDangerFact } from '../../reader/worry.ts'
 import type { Tree } from '../../tree/tree.ts'
+import type { NamedElsewhere } from './elsewhere.tsx'
 import { factText } from './fact-text.ts'
 
 /** How many candidates are shown at once: more would have to be read while somebody waits. */
@@ -17,26 +18,32 @@ const SHOWN = 6
 export function FactField({
   reader,
   takesFocus,
+  begins,
   before,
   onFacts,
-  onAsked
+  onAsked,
+  onElsewhere
 }: {
   reader: FactReader | null
   /** Whether the cursor is put here when the field appears. */
   takesFocus: boolean
+  /** What stands in the field when it appears, and is taken at once; empty: nothing. */
+  begins: string
   /** What was told before, which a line may correct. */
   before: readonly Told[]
   onFacts: (facts: readonly Told[], takenBack: readonly Fact[]) => void
   /** A part that asks and tells nothing, in the caller's words. */
   onAsked: (line: string) => void
+  /** A line names what other trees are about. */
+  onElsewhere: (named: NamedElsewhere) => void
 }) {
   const { words, tree } = useSetting()
-  const [typed, setTyped] = useState('')
+  const [typed, setTyped] = useState(begins)
   const [active, setActive] = useState(-1)
   const [closed, setClosed] = useState(false)
   const [message, setMessage] = useState<readonly string[]>([])
   /** Enter was pressed before anything could be read: the line is taken as soon as it can. */
-  const [waiting, setWaiting] = useState(false)
+  const [waiting, setWaiting] = useState(begins !== '')
   const field = useRef<HTMLInputElement>(null)
   const id = useId()
   useEffect(() => {
@@ -55,6 +62,8 @@ export function FactField({
   const take = (parts: readonly Fragment[]) => {
     const { told, takenBack } = reader?.hear(before, parts) ?? { told: [], takenBack: [] }
     if (told.length + takenBack.length > 0) onFacts(told, takenBack)
+    const trees = reader?.elsewhere(parts) ?? []
+    if (trees.length > 0) onElsewhere({ trees, line: parts.map(({ text }) => text).join(', ') })
     const left = parts.filter(part => isOpen(tree, part, takenBack))
     const listed = (key: 'took' | 'took-back', facts: readonly Fact[]) =>
       facts.length === 0

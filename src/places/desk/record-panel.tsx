@@ -36,13 +36,15 @@ export function RecordPanel({
   log,
   slips,
   volunteer,
-  onVolunteer
+  onVolunteer,
+  onNextCall
 }: {
   call: CallToRecord
   log: LogInHand
   slips: SlipsInHand
   volunteer: string
   onVolunteer: (typed: string) => void
+  onNextCall: () => void
 }) {
   const { words } = useSetting()
   const [open, setOpen] = useState(false)
@@ -96,9 +98,14 @@ export function RecordPanel({
         {undone && saved === null && <p>{words.t('ui:contacts.record.undone')}</p>}
       </div>
       {saved !== null && (
-        <button type="button" class="quiet" data-action="undo" ref={undo} onClick={takeBack}>
-          {words.t('ui:contacts.record.undo')}
-        </button>
+        <>
+          <button type="button" class="quiet" data-action="undo" ref={undo} onClick={takeBack}>
+            {words.t('ui:contacts.record.undo')}
+          </button>
+          <button type="button" class="secondary" data-action="next-call" onClick={onNextCall}>
+            {words.t('ui:desk.new-call')}
+          </button>
+        </>
       )}
       <NotSavedNotice log={log} counties={call.counties} />
       {open && saved === null && (

@@ -98,9 +98,11 @@ export function SlipForm({ slips, call }: { slips: SlipsInHand; call: CallToReco
     part: 'any-time',
     recheckOn: call.recheckInDays === null ? null : dayAfter(call.today, call.recheckInDays)
   })
-  const [slip, setSlip] = useState<SlipFacts>(blank)
+  // The days follow the call until somebody types others: it has no recheck before it has an outcome.
+  const [typed, setTyped] = useState<Partial<SlipFacts>>({})
+  const slip = { ...blank(), ...typed }
   const [said, setSaid] = useState('')
-  const put = (changed: Partial<SlipFacts>) => setSlip({ ...slip, ...changed })
+  const put = (changed: Partial<SlipFacts>) => setTyped({ ...typed, ...changed })
   const save = async () => {
     const faults = slipFaults(slip).map(field => words.t(FIELD_NAMES[field]))
     if (faults.length > 0) {
@@ -108,7 +110,7 @@ export function SlipForm({ slips, call }: { slips: SlipsInHand; call: CallToReco
       return
     }
     if (!(await slips.add(newSlip(slip)))) return
-    setSlip(blank())
+    setTyped({})
     setSaid(words.t('ui:contacts.slips.saved'))
   }
   const day = (name: 'on' | 'recheckOn', value: string, put: (day: string) => void) => (

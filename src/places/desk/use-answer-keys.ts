@@ -58,7 +58,7 @@ function toField(event: KeyboardEvent): void {
 
 function answerBy(event: KeyboardEvent): void {
   const key = CSS.escape(event.key.toLowerCase())
-  const answer = document.querySelector<HTMLElement>(`.question [data-key="${key}"]`)
+  const answer = document.querySelector<HTMLElement>(`:is(.question, .decided) [data-key="${key}"]`)
   // What is folded away is answered by no key.
   if (answer?.checkVisibility()) {
     event.preventDefault()

@@ -5,7 +5,7 @@ import type { CallersWords } from '../../tree/callers-words.ts'
 import type { Tree } from '../../tree/tree.ts'
 import type { Words } from '../../words/words.ts'
 
-const NOTHING_SAID: CallersWords = { phrases: {}, foods: {}, both: [], bands: [] }
+const NOTHING_SAID: CallersWords = { phrases: {}, foods: {}, ferments: {}, both: [], bands: [] }
 
 /**
  * Reads what is typed, in every language offered. Null until callers' own words have arrived, or will not:

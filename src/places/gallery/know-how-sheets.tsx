@@ -12,7 +12,8 @@ export function knowHowSheets({ words, office, today }: Setting): readonly Sheet
   const joined = wordsWith(words, texts, /^(?:know-how:|ui:know-how\.)/)
   const answers = knowHow.answers.slice(0, 2).map(answer => ({
     said: sayKnowHow(answer, joined, knowHow.sources, { office, today }),
-    beside: null
+    beside: null,
+    drawings: knowHow.drawings
   }))
   const state = (name: string, lead: 'emergency' | 'look' | null, found = answers): State => ({
     name,

@@ -1,6 +1,6 @@
 import type { OfficePack } from '../../office/office-pack.ts'
 import { referralFor } from '../../office/referral.ts'
-import type { AnswerTwice } from '../../parts/know-how-answer.tsx'
+import { type AnswerTwice, KnowHowPictures } from '../../parts/know-how-answer.tsx'
 import { Phone } from '../../parts/phone.tsx'
 import { useSpeech } from '../../parts/setting.tsx'
 import { Both, Text } from '../../parts/text.tsx'
@@ -34,7 +34,7 @@ export function ClassSheet({
         {words.t('ui:draft')} · {first?.said.due}
       </p>
       <dl>
-        {answers.map(({ said, beside }) => (
+        {answers.map(({ said, beside, drawings }) => (
           <div key={said.id} class="class-answer">
             <dt>{said.ask}</dt>
             <dd>
@@ -42,6 +42,7 @@ export function ClassSheet({
               <span class="class-cites">
                 [{said.sources.map(({ id }) => numbered.indexOf(id) + 1).join(', ')}]
               </span>
+              <KnowHowPictures said={said} beside={beside} drawings={drawings} />
             </dd>
           </div>
         ))}

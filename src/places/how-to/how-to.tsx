@@ -61,7 +61,8 @@ export function HowTo({
   const where = { office: frame.office, today: frame.today }
   const twice = (answer: KnowHow): AnswerTwice => ({
     said: sayKnowHow(answer, words, sources, where),
-    beside: second && sayKnowHow(answer, second.words, sources, where)
+    beside: second && sayKnowHow(answer, second.words, sources, where),
+    drawings: knowHow.drawings
   })
   const pick = (id: string) => {
     setFound(picked(id))
