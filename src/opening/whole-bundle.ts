@@ -15,7 +15,7 @@ export interface WholeBundle {
   readonly kiosk: ByTag
 }
 
-/** Opens what is there already; callers' own words, which the desk alone reads, are not. */
+/** Opens what is there already; callers' own words and other sheets, which a kiosk has no use for, are not. */
 export function openersOf({ trees, words, drawings, screens }: WholeBundle): Openers {
   return {
     screens: Object.fromEntries(
@@ -30,12 +30,15 @@ export function openersOf({ trees, words, drawings, screens }: WholeBundle): Ope
           words: Object.fromEntries(
             Object.entries(words[id] ?? {}).map(([tag, texts]) => [tag, there(texts)] as const)
           ),
-          said: () => Promise.reject(new Error(`the callers' words of ${id} are not here`))
+          said: () => missing(`the callers' words of ${id}`),
+          sheets: () => missing(`the other sheets of ${id}`)
         }
       ])
     )
   }
 }
+
+const missing = (what: string) => Promise.reject(new Error(`${what} are not here`))
 
 const there =
   <T>(value: T) =>
