@@ -56,7 +56,7 @@ describe('an outcome of one jar', () => {
       }),
       { numRuns: 40 }
     )
-    expect(Math.min(seen.given, seen.never)).toBeGreaterThan(40)
+    expect(Math.min(seen.given, seen.never)).toBeGreaterThan(10)
   })
 
   test.each(shipped.map(tree => [tree.id, tree] as const))(
@@ -98,7 +98,7 @@ describe('verdicts', () => {
       }),
       { numRuns: 60 }
     )
-    expect(Math.min(seen.given, seen.never)).toBeGreaterThan(20)
+    expect(Math.min(seen.given, seen.never)).toBeGreaterThan(5)
   })
 
   test.each(shipped.map(tree => [tree.id, tree] as const))(
