@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core'
 import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest'
 import { JARS } from '../helpers/jars.mjs'
 import { KIOSK, touchLanguage, verdictsShown } from './kiosk.ts'
@@ -20,6 +21,18 @@ async function keptKiosk({ page }: Visit): Promise<void> {
   await page.locator('.start-edition', { hasText: /· Kept on this device/ }).waitFor()
   // The office's file is read once more when it can be kept.
   await page.waitForFunction(async () => (await caches.match('office.json')) !== undefined)
+}
+
+/** An hour of somebody who goes on reading, in which a newer copy arrives and waits. */
+async function readsOn(page: Page): Promise<void> {
+  for (let moves = 0; moves < 75; moves++) {
+    await page.clock.fastForward(50_000)
+    await page.mouse.move(300 + moves, 300)
+  }
+  await page.waitForFunction(async () => {
+    const registration = await navigator.serviceWorker.getRegistration('/kiosk')
+    return registration?.waiting != null
+  })
 }
 
 describe('a kiosk that was opened once', () => {
@@ -81,15 +94,7 @@ describe('a kiosk that was opened once', () => {
       async () => (await caches.match('kiosk.html', { cacheName: 'proven' })) !== undefined
     )
     server.renewBroken()
-    // While somebody is about, it arrives and waits.
-    for (let at = 0; at < 75; at++) {
-      await page.clock.fastForward(50_000)
-      await page.mouse.move(300 + at, 300)
-    }
-    await page.waitForFunction(async () => {
-      const registration = await navigator.serviceWorker.getRegistration('/kiosk')
-      return registration?.waiting != null
-    })
+    await readsOn(page)
     server.setAway(true)
     // It is taken at rest, and fails; the page that comes after it is the one from before.
     await page.mouse.move(500, 500)
@@ -120,15 +125,7 @@ describe('a kiosk that was opened once', () => {
     await touchLanguage(page)
     await begin(page)
     server.renew()
-    // An hour of somebody who goes on reading.
-    for (let at = 0; at < 75; at++) {
-      await page.clock.fastForward(50_000)
-      await page.mouse.move(300 + at, 300)
-    }
-    await page.waitForFunction(async () => {
-      const registration = await navigator.serviceWorker.getRegistration('/kiosk')
-      return registration?.waiting != null
-    })
+    await readsOn(page)
     await page.clock.runFor(2_000)
     const newer = page.locator('body[data-build="newer"]')
     expect(await page.locator('.question').count()).toBe(1)
